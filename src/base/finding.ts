@@ -69,7 +69,8 @@ export interface Finding {
 const empty = { label: "", also: [], marks: [], path: [], figures: [], modes: [] } as const;
 
 /** What must be said of every finding; the rest has empty values. */
-export type FindingSlots = Pick<Finding, "code" | "level" | "title" | "span" | "why" | "help" | "basis"> & Partial<Finding>;
+export type FindingSlots = Pick<Finding, "code" | "level" | "title" | "span" | "why" | "help" | "basis"> &
+	Partial<Finding>;
 
 /** A finding from the slots that matter. Its key defaults to code and place. */
 export function finding(slots: FindingSlots): Finding {

@@ -1,0 +1,116 @@
+// The circuit in one source mode as a graph: what joins which points, always or sometimes, and the way from one to another.
+import type { PathStep } from "../base/finding.ts";
+import type { Circuit, Link, Mode } from "../circuit/circuit.ts";
+
+/** One way between two neighbouring points. */
+export interface Edge {
+	readonly from: number;
+	readonly to: number;
+	/** A conductor's position, or a link's. */
+	readonly by: { readonly kind: "conductor"; readonly index: number } | { readonly kind: "link"; readonly link: Link };
+	/** Whether it can ever be open in this mode. */
+	readonly closed: "always" | "sometimes";
+}
+
+/** The graph of one mode. Links that do not exist in the mode are left out. */
+export interface Network {
+	readonly circuit: Circuit;
+	readonly mode: Mode;
+	/** The edges that leave each point, by the point's position. */
+	readonly edges: readonly (readonly Edge[])[];
+}
+
+/** What a search found: which points, and by which edge each was first reached. */
+export interface Reach {
+	readonly network: Network;
+	has(point: number): boolean;
+	/** The start from which a point was reached. */
+	startOf(point: number): number | undefined;
+	/** Steps in edges from the start; undefined where not reached. */
+	distance(point: number): number | undefined;
+	/** The edges from a start to a point, in order; empty where not reached or a start itself. */
+	edgesTo(point: number): readonly Edge[];
+	/** The way in words, for a finding. */
+	pathTo(point: number): readonly PathStep[];
+	/** Reached points in the order they were reached: nearest first. */
+	readonly points: readonly number[];
+}
+
+/** The graph of a circuit in one of its modes. */
+export function buildNetwork(circuit: Circuit, mode: Mode): Network {
+	const edges: Edge[][] = circuit.points.map(() => []);
+	const join = (one: number, other: number, by: Edge["by"], closed: Edge["closed"]): void => {
+		edges[one]?.push({ from: one, to: other, by, closed });
+		edges[other]?.push({ from: other, to: one, by, closed });
+	};
+	for (const conductor of circuit.conductors) {
+		const [one, other] = [conductor.ends[0].point, conductor.ends[1].point];
+		if (one !== undefined && other !== undefined)
+			join(one, other, { kind: "conductor", index: conductor.index }, "always");
+	}
+	for (const link of circuit.links) {
+		if (link.modes !== undefined && !link.modes.has(mode.name)) continue;
+		join(...link.between, { kind: "link", link }, link.nature === "contact" ? "sometimes" : "always");
+	}
+	return { circuit, mode, edges };
+}
+
+/** Every point that can be reached from `starts` over edges that `allow` lets pass; breadth first, so ways are shortest. */
+export function reachFrom(network: Network, starts: Iterable<number>, allow: (edge: Edge) => boolean): Reach {
+	const cameBy = new Map<number, Edge | undefined>();
+	const distances = new Map<number, number>();
+	const points: number[] = [];
+	for (const start of starts) {
+		if (cameBy.has(start)) continue;
+		cameBy.set(start, undefined);
+		distances.set(start, 0);
+		points.push(start);
+	}
+	for (let next = 0; next < points.length; next++) {
+		const point = points[next] ?? 0;
+		const distance = distances.get(point) ?? 0;
+		for (const edge of network.edges[point] ?? []) {
+			if (cameBy.has(edge.to) || !allow(edge)) continue;
+			cameBy.set(edge.to, edge);
+			distances.set(edge.to, distance + 1);
+			points.push(edge.to);
+		}
+	}
+	const edgesTo = (point: number): Edge[] => {
+		const way: Edge[] = [];
+		for (let edge = cameBy.get(point); edge !== undefined; edge = cameBy.get(edge.from)) way.push(edge);
+		return way.reverse();
+	};
+	return {
+		network,
+		points,
+		has: (point) => cameBy.has(point),
+		distance: (point) => distances.get(point),
+		startOf: (point) => (cameBy.has(point) ? (edgesTo(point)[0]?.from ?? point) : undefined),
+		edgesTo,
+		pathTo: (point) => (cameBy.has(point) ? tellWay(network.circuit, edgesTo(point), point) : []),
+	};
+}
+
+/** Lets every edge pass. */
+export function anyEdge(): boolean {
+	return true;
+}
+
+/** Lets pass what is joined whatever the switches and devices do. */
+export function alwaysClosed(edge: Edge): boolean {
+	return edge.closed === "always";
+}
+
+/** A way as path steps: the start, then each point with what leads to it. */
+function tellWay(circuit: Circuit, way: readonly Edge[], end: number): PathStep[] {
+	const nameOf = (point: number): string => circuit.points[point]?.name ?? "";
+	const start = way[0]?.from ?? end;
+	return [
+		{ point: nameOf(start), by: "" },
+		...way.map((edge) => ({
+			point: nameOf(edge.to),
+			by: edge.by.kind === "conductor" ? (circuit.conductors[edge.by.index]?.name ?? "") : edge.by.link.part,
+		})),
+	];
+}

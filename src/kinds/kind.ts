@@ -1,0 +1,200 @@
+// What a kind of thing is: the contract between a device's file and all who wire, check and draw it.
+
+import type { Gauge } from "../base/gauge.ts";
+import type { Dimension, Quantity } from "../base/quantity.ts";
+
+/** What a conductor or terminal is for. `hot2` is the second leg, or a second hot in one cable. */
+export type Role = "hot" | "hot2" | "neutral" | "ground" | "positive" | "negative";
+/** Side of a device that has two: where it is fed, and where it feeds on. */
+export type Side = "line" | "load";
+/** Alternating or direct current. */
+export type System = "ac" | "dc";
+/** How a terminal holds a conductor. */
+export type Clamp = "screw" | "plate" | "cage" | "stud" | "port" | "lead" | "stab";
+/** How a conductor's end is made up. */
+export type Termination = "solid" | "bare" | "fork" | "ring" | "ferrule" | "lug" | "pin";
+
+/** A kind: one wiring behaviour; near variants are rows of `words`. */
+export interface Kind {
+	/** The word a plan uses; also the file's name. */
+	readonly name: string;
+	/** Other words read as this kind, with the attributes they stand for: `switched-outlet`. */
+	readonly also?: readonly { readonly word: string; readonly means: readonly string[] }[];
+	/** One sentence for help. */
+	readonly summary: string;
+	/** A small plan that uses it; run by the tests. */
+	readonly example: string;
+	/** Where it may stand. */
+	readonly stands: readonly ("top" | "hop" | "box" | "panel")[];
+	/** What it accepts besides what every thing accepts. */
+	readonly attributes: readonly AttributeSpec[];
+	/** The thing as wired, from what the builder said. */
+	readonly build: (said: Said) => Blueprint;
+}
+
+/** One attribute of a kind. */
+export type AttributeSpec =
+	/** A quantity of a dimension; with `word` it follows that word, without it stands alone. Limits are in base units. */
+	| {
+			readonly name: string;
+			readonly takes: "quantity";
+			readonly dimension: Dimension;
+			readonly word?: string;
+			readonly least?: number;
+			readonly most?: number;
+			readonly required?: boolean;
+			readonly summary: string;
+	  }
+	/** A word that stands for itself: `continuous`; also read as `no continuous`. */
+	| { readonly name: string; readonly takes: "flag"; readonly summary: string }
+	/** One word of a list: `single`, `duplex`. */
+	| { readonly name: string; readonly takes: "choice"; readonly words: readonly string[]; readonly summary: string }
+	/** Words in a row after a word: `bonds neutral when inverting`. `phrases` are matched whole. */
+	| { readonly name: string; readonly takes: "phrase"; readonly phrases: readonly string[]; readonly summary: string }
+	/** A bare number behind a word: `spaces 6`. */
+	| {
+			readonly name: string;
+			readonly takes: "count";
+			readonly word: string;
+			readonly least: number;
+			readonly most: number;
+			readonly summary: string;
+	  }
+	/** Two figures with a slash: `12 V / 120 V`. */
+	| { readonly name: string; readonly takes: "pair"; readonly dimension: Dimension; readonly summary: string };
+
+/** What the builder said of a thing, read against its kind's attributes. Asking for an attribute the kind lacks is our fault. */
+export interface Said {
+	readonly name: string;
+	/** The plan's region and rule set. */
+	readonly region: Region;
+	readonly rules: RuleSet;
+	quantity(attribute: string): Quantity | undefined;
+	/** True when said, false when said with `no`, undefined when not mentioned. */
+	flag(attribute: string): boolean | undefined;
+	choice(attribute: string): string | undefined;
+	count(attribute: string): number | undefined;
+	pair(attribute: string): readonly [Quantity, Quantity] | undefined;
+}
+export type Region = "us" | "iec";
+export type RuleSet = "camper" | "boat" | "building";
+
+/** A thing as wired: its terminals, the ways between them, and where cables land by the trade's convention. */
+export interface Blueprint {
+	readonly terminals: readonly TerminalSpec[];
+	readonly links?: readonly LinkSpec[];
+	readonly loads?: readonly LoadSpec[];
+	readonly source?: SourceSpec;
+	readonly protection?: ProtectionSpec;
+	readonly groundFault?: GroundFaultSpec;
+	/**
+	 * Where a cable's cores go, by the name of the side it meets: `line`, `load`, `in`, `out`.
+	 * The first side is where an arriving cable lands; `onward` names the one a chain goes on from.
+	 */
+	readonly sides: readonly SideSpec[];
+	readonly onward: string;
+	/** The thing's own case, where it brings one; a device without one sits in a box. */
+	readonly enclosure?: { readonly sort: "panel" | "equipment" | "open"; readonly metal: boolean };
+	/** Parts that a thing brings without being told: a panel's main breaker and bars. */
+	readonly brings?: readonly { readonly name: string; readonly kind: string; readonly attributes: readonly string[] }[];
+	/** Joints to the thing it sits in, made by plugging it in: a breaker's stab on the bus of its slot. */
+	readonly plugs?: readonly { readonly mine: string; readonly owner: string }[];
+	/** Leads that come with it and land in its owner: the neutral tail of a ground-fault breaker. */
+	readonly leads?: readonly { readonly mine: string; readonly ownerKnot: string; readonly colour: string }[];
+	readonly face: PartFace;
+}
+/** A terminal as the kind publishes it. */
+export interface TerminalSpec {
+	readonly name: string;
+	/** Other names read and printed back as `name`: `brass`. */
+	readonly also?: readonly string[];
+	readonly role: Role;
+	readonly side?: Side;
+	readonly clamp: Clamp;
+	readonly capacity: number;
+	readonly smallest: Gauge;
+	readonly largest: Gauge;
+	readonly screw?: string;
+	/** The knot it belongs to: terminals and cores of one knot are joined in the box. Undefined: nothing lands by itself. */
+	readonly knot?: string;
+	/** On a bar, bus or stud: each core lands here by itself, and no splice is made for several. */
+	readonly gathers?: boolean;
+}
+/** Where the cores of a cable that meets a side go: to the knot named for each role. A role left out is capped. */
+export interface SideSpec {
+	readonly name: string;
+	readonly knots: Partial<Record<Role, string>>;
+	/** Used instead when the cable carries a second hot. */
+	readonly withSecondHot?: Partial<Record<Role, string>>;
+}
+export interface LinkSpec {
+	readonly between: readonly [string, string];
+	readonly nature: "solid" | "contact" | "bond";
+	readonly contact?: { readonly group: string; readonly positions: number; readonly closed: readonly number[] };
+	/** When it exists: while the named side is the live input, while inverting, or while the far supply is there. */
+	readonly when?: When;
+	readonly protects?: boolean;
+}
+/** A condition on the mode, in the thing's own terms. */
+export type When = "input-live" | "inverting" | "source-live";
+export interface LoadSpec {
+	readonly between: readonly [string, string];
+	readonly watts?: number;
+	readonly continuous: boolean;
+	readonly outlet: boolean;
+}
+export interface SourceSpec {
+	readonly sort: "shore" | "generator" | "inverter" | "inverter-charger" | "battery" | "other";
+	readonly system: System;
+	readonly volts: number;
+	readonly hot: readonly string[];
+	readonly neutral?: string;
+	readonly ground?: string;
+	readonly limit?: number;
+	readonly bonding: "supply" | "own" | "floating";
+	/** The far supply's own breaker protects what it feeds, at `limit`. */
+	readonly supplyProtects: boolean;
+}
+export interface ProtectionSpec {
+	readonly rating?: number;
+	readonly sort: "breaker" | "fuse";
+	readonly poles: number;
+}
+export interface GroundFaultSpec {
+	readonly line: { readonly hot: string; readonly neutral: string };
+	readonly load: { readonly hot: string; readonly neutral: string };
+	readonly ownOutlet: boolean;
+	/** Milliamperes. */
+	readonly trip: number;
+}
+/** What a drawing or a list says of a thing, without knowing its kind. */
+export interface PartFace {
+	/** `15 A duplex`, `single-pole switch`, `20 A breaker`. */
+	readonly text: string;
+	/** Names of marks in the symbols room: as the hand finds it, and on the one-line. */
+	readonly wiring: string;
+	readonly oneLine: string;
+	/** What it is to the rules: `receptacle`, `switch`, `light`; several where it is several. */
+	readonly traits: readonly Trait[];
+	/** Amperes of an outlet or a switch. */
+	readonly rating?: number;
+	/** Outlets on its face: 1 single, 2 duplex. */
+	readonly outlets?: number;
+}
+export type Trait =
+	| "receptacle"
+	| "ground-fault"
+	| "switch"
+	| "dimmer"
+	| "light"
+	| "fan"
+	| "heater"
+	| "disconnect"
+	| "junction"
+	| "load"
+	| "breaker"
+	| "neutral-bar"
+	| "ground-bar"
+	| "hot-bus"
+	| "panel"
+	| "source";

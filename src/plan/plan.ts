@@ -1,0 +1,171 @@
+// What the builder said, names resolved and quantities checked; nothing is inferred here.
+import type { Gauge } from "../base/gauge.ts";
+import type { Quantity } from "../base/quantity.ts";
+import type { Span } from "../base/span.ts";
+import type { Blueprint, Kind, Region, RuleSet, Said, System, Termination } from "../kinds/kind.ts";
+import type { NameTerm } from "../syntax/tree.ts";
+
+/** A whole plan. Lists stand in the order of the text; maps are keyed by folded names (see `foldName`). */
+export interface Plan {
+	readonly file: string;
+	readonly title: string;
+	readonly settings: Settings;
+	readonly places: ReadonlyMap<string, Place>;
+	readonly things: readonly Thing[];
+	readonly thingByName: ReadonlyMap<string, Thing>;
+	readonly runs: readonly Run[];
+	readonly landings: readonly BoxLandings[];
+	readonly modes: readonly SaidMode[];
+	readonly acceptances: readonly Acceptance[];
+	/** True where a statement could not be taken up: what rests on it may be missing. */
+	readonly incomplete: boolean;
+}
+
+/** The plan's settings, with the trade's defaults where nothing was said. */
+export interface Settings {
+	readonly region: Region;
+	readonly rules: RuleSet;
+	/** Degrees Celsius. */
+	readonly ambient: number;
+	/** How stranded ends are made up unless said otherwise; undefined: bare. */
+	readonly ends?: Termination;
+	/** The joint connector used unless said otherwise. */
+	readonly joints: { readonly connector: string; readonly ports?: number };
+	/** Splices in every box, even where one cable meets one device. */
+	readonly splicesAlways: boolean;
+	readonly paper: string;
+	readonly notes: readonly string[];
+}
+
+/** Where things are, and what that asks of them. */
+export interface Place {
+	readonly name: string;
+	readonly label: string;
+	/** `wet`, `damp`, `outdoor`, `engine-space`, `bath`, `dry`. */
+	readonly traits: ReadonlySet<string>;
+	/** Metres to the nearest basin edge; undefined when none is near. */
+	readonly basin?: number;
+	/** Degrees Celsius, where it differs from the plan's. */
+	readonly temperature?: number;
+	readonly span: Span;
+}
+
+/** Anything with a name that is wired: a source, a panel, a breaker in it, a box, a device. */
+export interface Thing {
+	readonly name: string;
+	readonly label: string;
+	readonly kind: Kind;
+	readonly said: Said;
+	readonly blueprint: Blueprint;
+	readonly place?: Place;
+	/** The panel or box it sits in. */
+	readonly owner?: string;
+	readonly box?: BoxFacts;
+	/** The run it was declared on. */
+	readonly run?: string;
+	readonly span: Span;
+}
+/** What was said of the box around a device. */
+export interface BoxFacts {
+	readonly metal: boolean;
+	readonly volume?: Quantity;
+}
+
+/** A chain, flattened to its hops in the order of the text. */
+export interface Run {
+	readonly name: string;
+	readonly label: string;
+	readonly sort: "circuit" | "feed" | "bond";
+	/** The protective device a circuit hangs on. */
+	readonly protection?: string;
+	readonly hops: readonly Hop[];
+	readonly roughedIn: boolean;
+	readonly span: Span;
+}
+/** One cable of a run, from one thing to another. */
+export interface Hop {
+	readonly tag: string;
+	/** Said with `as`. */
+	readonly tagSaid: boolean;
+	readonly from: HopEnd;
+	readonly to: HopEnd;
+	readonly cable: CableMake;
+	readonly length?: Quantity;
+	readonly lengthText: string;
+	readonly through: readonly { readonly place: Place; readonly length?: Quantity }[];
+	readonly markings: readonly CoreMarking[];
+	readonly span: Span;
+}
+/** A thing and the side of it that the cable meets: `line`, `load`, `in`, `out`; undefined is the kind's own choice. */
+export interface HopEnd {
+	readonly thing: string;
+	readonly side?: string;
+	readonly span: Span;
+}
+/** A core re-marked with another colour. `at` names one end; undefined is both. */
+export interface CoreMarking {
+	readonly core: string;
+	readonly colour: string;
+	readonly at?: string;
+}
+/** What a cable is made of. */
+export interface CableMake {
+	/** As the trade says it. */
+	readonly text: string;
+	readonly system: System;
+	readonly flexible: boolean;
+	readonly cores: readonly Core[];
+	/** Insulation temperature rating, degrees Celsius. */
+	readonly insulation: number;
+	readonly material: "copper" | "aluminium";
+}
+export interface Core {
+	readonly colour: string;
+	readonly role: "hot" | "hot2" | "neutral" | "ground" | "positive" | "negative";
+	readonly gauge: Gauge;
+	readonly stranded: boolean;
+}
+
+/** An `at` block: landings in one box, as built. Names are resolved against the circuit, where cables have ends. */
+export interface BoxLandings {
+	readonly box: string;
+	readonly landings: readonly SaidLanding[];
+	readonly span: Span;
+}
+export type SaidLanding =
+	| {
+			readonly sort: "land";
+			readonly cores: readonly NameTerm[];
+			readonly termination?: Termination;
+			readonly on: NameTerm;
+			readonly span: Span;
+	  }
+	| {
+			readonly sort: "join";
+			readonly members: readonly (readonly NameTerm[])[];
+			readonly connector?: string;
+			readonly ports?: number;
+			readonly span: Span;
+	  }
+	| {
+			readonly sort: "link";
+			readonly between: readonly NameTerm[];
+			readonly cable: CableMake;
+			readonly span: Span;
+	  }
+	| { readonly sort: "free"; readonly core: NameTerm; readonly state: "loose" | "capped"; readonly span: Span };
+
+/** A mode the builder named. */
+export interface SaidMode {
+	readonly name: string;
+	readonly live: readonly string[];
+	readonly span: Span;
+}
+/** A deviation the builder stands behind. */
+export interface Acceptance {
+	readonly rule: string;
+	/** A thing, a run, a cable or a terminal; undefined: anywhere. */
+	readonly at?: string;
+	readonly reason: string;
+	readonly span: Span;
+}

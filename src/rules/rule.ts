@@ -1,0 +1,26 @@
+// What a rule is: the fault it names, where it applies, what it says of itself, a wrong and a right plan.
+import type { Analysis } from "../analysis/analysis.ts";
+import type { Finding, Level } from "../base/finding.ts";
+import type { Region, RuleSet } from "../kinds/kind.ts";
+
+/** One fault that is looked for. Its file is named after its code. */
+export interface Rule {
+	readonly code: string;
+	readonly level: Level;
+	/** What is wrong, in one sentence. */
+	readonly what: string;
+	/** What happens to a person or a thing if it stays. */
+	readonly why: string;
+	/** What to do about it, in general. */
+	readonly help: string;
+	/** The published clause, handbook table, or "common practice". */
+	readonly basis: string;
+	/** The meter test that would show it, dead or live, in one or two sentences. */
+	readonly meter: string;
+	readonly applies: { readonly regions: readonly Region[]; readonly rules: readonly RuleSet[] };
+	/** Plans that show the fault: each is a whole plan text in which this rule, and nothing unrelated, reports. */
+	readonly wrong: readonly string[];
+	/** Near misses: whole plan texts in which this rule stays silent. */
+	readonly right: readonly string[];
+	readonly check: (analysis: Analysis) => Finding[];
+}
