@@ -1,0 +1,143 @@
+// Where marks stand: the box around a mark, a group or several, and groups moved elsewhere.
+import { findSymbol } from "../symbols/index.ts";
+import type { Group, Mark, SymbolMark, TextMark, XY } from "./scene.ts";
+import { textBox } from "./text-metrics.ts";
+
+/** An upright rectangle, in units. */
+export interface Box {
+	readonly x: number;
+	readonly y: number;
+	readonly width: number;
+	readonly height: number;
+}
+
+/** The box around everything in `groups`; an empty one at the origin when there is nothing. */
+export function boundsOf(groups: readonly Group[]): Box {
+	return joinBoxes(groups.flatMap((group) => group.marks.map(boundsOfMark)));
+}
+
+/** The box a mark paints in, half its stroke included. */
+export function boundsOfMark(mark: Mark): Box {
+	switch (mark.kind) {
+		case "rectangle":
+			return growBox(mark, (mark.strokeWidth ?? 0) / 2);
+		case "circle": {
+			const reach = mark.radius + (mark.strokeWidth ?? 0) / 2;
+			return { x: mark.x - reach, y: mark.y - reach, width: 2 * reach, height: 2 * reach };
+		}
+		case "line":
+			return growBox(boundsOfPoints(mark.points), mark.strokeWidth / 2);
+		case "wire":
+		case "jacket":
+			return growBox(boundsOfPoints(mark.points), mark.width / 2);
+		case "text":
+			return textBox(mark);
+		case "symbol":
+			return boundsOfSymbol(mark);
+	}
+}
+
+/** The box around points. */
+export function boundsOfPoints(points: readonly XY[]): Box {
+	return joinBoxes(points.map((point) => ({ x: point.x, y: point.y, width: 0, height: 0 })));
+}
+
+/** The box around boxes. */
+export function joinBoxes(boxes: readonly Box[]): Box {
+	const first = boxes[0];
+	if (first === undefined) return { x: 0, y: 0, width: 0, height: 0 };
+	let [left, top, right, bottom] = [first.x, first.y, first.x + first.width, first.y + first.height];
+	for (const box of boxes) {
+		left = Math.min(left, box.x);
+		top = Math.min(top, box.y);
+		right = Math.max(right, box.x + box.width);
+		bottom = Math.max(bottom, box.y + box.height);
+	}
+	return { x: left, y: top, width: right - left, height: bottom - top };
+}
+
+/** The box with `by` more on each of its sides. */
+export function growBox(box: Box, by: number): Box {
+	return { x: box.x - by, y: box.y - by, width: box.width + 2 * by, height: box.height + 2 * by };
+}
+
+/** Whether two boxes share more than an edge. */
+export function boxesMeet(one: Box, other: Box): boolean {
+	return (
+		one.x < other.x + other.width &&
+		other.x < one.x + one.width &&
+		one.y < other.y + other.height &&
+		other.y < one.y + one.height
+	);
+}
+
+/** Whether `inner` lies wholly inside `outer`, edges included. */
+export function boxHolds(outer: Box, inner: Box): boolean {
+	return (
+		inner.x >= outer.x &&
+		inner.y >= outer.y &&
+		inner.x + inner.width <= outer.x + outer.width &&
+		inner.y + inner.height <= outer.y + outer.height
+	);
+}
+
+/** A point of a symbol's own coordinates on the sheet. */
+export function placeOnSymbol(mark: SymbolMark, point: XY): XY {
+	const [x, y] = [point.x * mark.scale, point.y * mark.scale];
+	switch (mark.turn ?? 0) {
+		case 0:
+			return { x: mark.x + x, y: mark.y + y };
+		case 90:
+			return { x: mark.x - y, y: mark.y + x };
+		case 180:
+			return { x: mark.x - x, y: mark.y - y };
+		case 270:
+			return { x: mark.x + y, y: mark.y - x };
+	}
+}
+
+function boundsOfSymbol(mark: SymbolMark): Box {
+	const box = findSymbol(mark.symbol)?.box ?? { x: 0, y: 0, width: 0, height: 0 };
+	const corners = [
+		{ x: box.x, y: box.y },
+		{ x: box.x + box.width, y: box.y + box.height },
+	];
+	return boundsOfPoints(corners.map((corner) => placeOnSymbol(mark, corner)));
+}
+
+/** The group moved by `dx`, `dy` after being scaled by `scale` about the origin. */
+export function moveGroup(group: Group, dx: number, dy: number, scale = 1): Group {
+	return { ...group, marks: group.marks.map((mark) => moveMark(mark, dx, dy, scale)) };
+}
+
+function moveMark(mark: Mark, dx: number, dy: number, scale: number): Mark {
+	const at = (point: XY): XY => ({ x: point.x * scale + dx, y: point.y * scale + dy });
+	const stroke =
+		"strokeWidth" in mark && mark.strokeWidth !== undefined ? { strokeWidth: mark.strokeWidth * scale } : {};
+	switch (mark.kind) {
+		case "rectangle":
+			return {
+				...mark,
+				...at(mark),
+				...stroke,
+				width: mark.width * scale,
+				height: mark.height * scale,
+				...(mark.radius === undefined ? {} : { radius: mark.radius * scale }),
+			};
+		case "circle":
+			return { ...mark, ...at(mark), ...stroke, radius: mark.radius * scale };
+		case "line":
+			return { ...mark, strokeWidth: mark.strokeWidth * scale, points: mark.points.map(at) };
+		case "wire":
+		case "jacket":
+			return { ...mark, points: mark.points.map(at), width: mark.width * scale, radius: mark.radius * scale };
+		case "text":
+			return moveText(mark, at(mark), scale);
+		case "symbol":
+			return { ...mark, ...at(mark), scale: mark.scale * scale };
+	}
+}
+
+function moveText(mark: TextMark, to: XY, scale: number): TextMark {
+	return { ...mark, ...to, size: mark.size * scale };
+}
