@@ -10,6 +10,47 @@ export const deviceFaces: readonly SymbolDesign[] = [
 		[filled(rectangle(-9, -15, 18, 30, 2), "plate"), filled(rectangle(-5, -11, 10, 12, 1.5)), line(-5, 5, 5, 5)],
 	),
 	face(
+		"switch-2p-face",
+		"Switch, two poles",
+		[40, 32],
+		[
+			filled(rectangle(-19, -15, 38, 30, 2), "plate"),
+			filled(rectangle(-14, -11, 10, 12, 1.5)),
+			filled(rectangle(4, -11, 10, 12, 1.5)),
+			line(-14, 5, 14, 5),
+		],
+	),
+	face(
+		"disconnect-2p-face",
+		"Disconnect, two poles",
+		[40, 40],
+		[
+			filled(rectangle(-19, -19, 38, 38, 3), "plate"),
+			circle(-8, 0, 7),
+			circle(8, 0, 7),
+			filled(rectangle(-10.5, -10, 5, 14, 2)),
+			filled(rectangle(5.5, -10, 5, 14, 2)),
+			line(-8, 13, 8, 13),
+		],
+	),
+	face(
+		"breaker-gfci-face",
+		"Ground-fault breaker",
+		[48, 24],
+		[
+			filled(rectangle(-23, -11, 46, 22, 2), "plate"),
+			rectangle(-17, -6, 18, 12, 1.5),
+			filled(rectangle(-17, -6, 8, 12, 1.5)),
+			circle(11, 0, 5),
+		],
+	),
+	face(
+		"junction-box",
+		"Junction box",
+		[40, 40],
+		[filled(rectangle(-19, -19, 38, 38, 4), "plate"), circle(-13, -13, 2.5), circle(13, 13, 2.5)],
+	),
+	face(
 		"dimmer-face",
 		"Dimmer",
 		[32, 32],

@@ -36,7 +36,7 @@ export const loads: readonly SymbolDesign[] = [
 	]),
 	load("load", "Load", [line(20, 0, 20, 30), filled(path("M20 44L13.5 29H26.5Z"))]),
 	load("junction", "Junction box", [line(20, 0, 20, 12), rectangle(8, 12, 24, 24), filled(circle(20, 24, 3))]),
-	load("loose-end", "Cut-off end", [line(20, 0, 20, 26), line(12, 34, 28, 18), line(12, 18, 28, 34)]),
+	load("cable-end", "Cut-off end", [line(20, 0, 20, 26), line(12, 34, 28, 18), line(12, 18, 28, 34)]),
 ];
 
 function load(name: string, title: string, shapes: readonly Shape[]): SymbolDesign {

@@ -10,6 +10,15 @@ export const switching: readonly SymbolDesign[] = [
 		line(20, 47, 20, 60),
 		line(21.4, 42.4, 34, 21),
 	]),
+	oneLineMark("switch-2p", "Switch, two poles", [
+		line(20, 0, 20, 13),
+		circle(20, 15.5, 2.5),
+		circle(20, 44.5, 2.5),
+		line(20, 47, 20, 60),
+		line(21.4, 42.4, 34, 21),
+		line(15, 9, 25, 4),
+		line(15, 13, 25, 8),
+	]),
 	symbol({
 		name: "switch-3way",
 		title: "Three-way switch",

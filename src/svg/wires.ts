@@ -1,0 +1,97 @@
+// Wires and sheaths: paper halo, dark casing, coloured core. One path for all halos and casings of a batch, one core per conductor.
+import { conductorLook, type Hue } from "../drawing/palette.ts";
+import type { JacketMark, WireMark } from "../drawing/scene.ts";
+import type { Attributes, Canvas } from "./canvas.ts";
+import { batchWires } from "./crossings.ts";
+import type { InkPot } from "./ink.ts";
+import { figure, roundedPolyline } from "./path-data.ts";
+
+/** What the halo and the casing stand out on both sides together, in units. */
+const halo = 5;
+const casing = 1.5;
+const sheathEdge = 1.8;
+/** A finding's band and the ticks across it, which also show without colour. */
+const band = 9;
+const ticks = 13;
+
+/** Writes wires in their order. */
+export function writeWires(canvas: Canvas, wires: readonly WireMark[], inks: InkPot): void {
+	for (const batch of batchWires(wires)) writeBatch(canvas, batch, inks);
+}
+
+/** Writes sheaths in their order: halo, edge, surface. */
+export function writeJackets(canvas: Canvas, jackets: readonly JacketMark[], inks: InkPot): void {
+	for (const [jacket, same] of bunch(
+		jackets,
+		(one, other) => one.colour === other.colour && one.width === other.width,
+	)) {
+		const d = same.map((mark) => roundedPolyline(mark.points, mark.radius)).join("");
+		const stroke = (more: number): Attributes => ({ "stroke-width": figure(jacket.width + more) });
+		const group = canvas.add("g", { fill: "none" });
+		group.add("path", { d, ...inks.stroke("paper"), ...stroke(sheathEdge + halo) });
+		group.add("path", { d, ...inks.jacketEdge(jacket.colour), ...stroke(sheathEdge) });
+		group.add("path", { d, ...inks.jacketSurface(jacket.colour), ...stroke(0) });
+	}
+}
+
+function writeBatch(canvas: Canvas, batch: readonly WireMark[], inks: InkPot): void {
+	const ways = batch.map((wire) => ({ wire, d: roundedPolyline(wire.points, wire.radius) }));
+	const group = canvas.add("g", { fill: "none", "stroke-linejoin": "round" });
+	const lit = ways.filter(({ wire }) => wire.finding !== undefined);
+	const layer = (chosen: readonly Way[], attributes: Attributes, more: number): void => {
+		for (const [first, same] of bunch(chosen, (one, other) => one.wire.width === other.wire.width))
+			group.add("path", {
+				d: same.map((way) => way.d).join(""),
+				...attributes,
+				"stroke-width": figure(first.wire.width + more),
+			});
+	};
+	layer(lit, inks.stroke("fault-soft"), band);
+	layer(lit, { ...inks.stroke("fault"), "stroke-dasharray": "1.5 6.5" }, ticks);
+	layer(
+		ways.filter(({ wire }) => wire.run !== "strand" && wire.finding === undefined),
+		inks.stroke("paper"),
+		halo,
+	);
+	layer(ways, inks.stroke("casing"), casing);
+	for (const way of ways) writeCore(group, way, inks);
+}
+
+interface Way {
+	readonly wire: WireMark;
+	readonly d: string;
+}
+
+/** The coloured core, and over it the pattern that tells the colour without colour. */
+function writeCore(group: Canvas, { wire, d }: Way, inks: InkPot): void {
+	const look = conductorLook(wire.colour);
+	const width = (share: number): Attributes => ({ "stroke-width": figure(wire.width * share) });
+	const over = (hue: Hue): Attributes => inks.hue(hue);
+	group.add("path", { d, ...over(look.core), ...width(1) });
+	switch (look.pattern) {
+		case "blocks":
+			group.add("path", { d, ...over(look.stripe ?? "yellow"), ...width(1), "stroke-dasharray": "5 5" });
+			break;
+		case "line":
+			group.add("path", { d, ...over(look.stripe ?? "black"), ...width(0.36) });
+			break;
+		case "ticks":
+			group.add("path", { d, ...inks.stroke("casing"), ...width(1), "stroke-dasharray": "1 5" });
+			break;
+		case undefined:
+	}
+}
+
+/** Neighbours that are alike, together with the first of them. */
+export function bunch<Item>(
+	items: readonly Item[],
+	alike: (one: Item, other: Item) => boolean,
+): [first: Item, same: Item[]][] {
+	const bunches: [Item, Item[]][] = [];
+	for (const item of items) {
+		const last = bunches.at(-1);
+		if (last !== undefined && alike(last[0], item)) last[1].push(item);
+		else bunches.push([item, [item]]);
+	}
+	return bunches;
+}

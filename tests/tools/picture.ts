@@ -1,0 +1,34 @@
+// SVG text to PNG, for looking at drawings in tests and by hand. Light only: the rasteriser reads no media queries, so dark is put in.
+import { readFileSync } from "node:fs";
+import { Resvg } from "@resvg/resvg-js";
+
+/** The picture of an SVG text, `zoom` pixels a unit. `dark` shows what a screen with a dark preference shows. */
+export function pictureOf(svg: string, zoom: number, theme: "light" | "dark" = "light"): Uint8Array {
+	const text = theme === "dark" ? withDarkRules(svg) : svg;
+	const width = Number(/viewBox="0 0 ([\d.]+)/.exec(text)?.[1] ?? 1000);
+	return new Resvg(text, {
+		fitTo: { mode: "width", value: Math.round(width * zoom) },
+		font: { fontFiles: fonts, loadSystemFonts: false, defaultFontFamily: "Liberation Sans" },
+	})
+		.render()
+		.asPng();
+}
+
+/** Whether the font the pictures are made with is installed. */
+export const fontsThere: boolean = fontsReadable();
+
+const folder = "/usr/share/fonts/truetype/liberation";
+const fonts = [`${folder}/LiberationSans-Regular.ttf`, `${folder}/LiberationSans-Bold.ttf`];
+
+/** Takes the dark rules out of their media query. */
+function withDarkRules(svg: string): string {
+	return svg.replace(/@media [^{]*\{((?:[^{}]*\{[^{}]*\})*)\}/, "$1");
+}
+
+function fontsReadable(): boolean {
+	try {
+		return readFileSync("/usr/share/fonts/truetype/liberation/LiberationSans-Regular.ttf").length > 0;
+	} catch {
+		return false;
+	}
+}
