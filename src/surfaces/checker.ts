@@ -1,0 +1,34 @@
+// What surfaces ask of the pipeline, and nothing more, so that tests can put anything in its place.
+import type { Finding } from "../base/finding.ts";
+
+/** A finding with the number under which lists and drawings speak of it. Numbers start at 1 in each plan. */
+export type NumberedFinding = Finding & { readonly number: number };
+
+/** A checked plan: what was found, and what can be made of it. */
+export interface CheckedPlan {
+	readonly findings: readonly NumberedFinding[];
+	/** False where so little was understood that there is nothing to draw or show. */
+	readonly understood: boolean;
+	readonly draw: (sheets: SheetChoice) => Promise<readonly Sheet[]>;
+	readonly show: () => Shown;
+}
+
+/** Checks a text that was read under a name. Never throws, whatever the text. */
+export type CheckPlan = (text: string, file: string) => CheckedPlan;
+
+/** The sheets that can be asked for; the first is what is meant where nothing is said. */
+export const sheetChoices = ["all", "wiring", "one-line"] as const;
+export type SheetChoice = (typeof sheetChoices)[number];
+
+/** A drawn sheet. The name tells it from the others of its plan: `wiring`, `one-line`. */
+export interface Sheet {
+	readonly name: string;
+	readonly svg: string;
+}
+
+/** The circuit as it is wired: box by box for a reader, in a line for each box, and as data. */
+export interface Shown {
+	readonly text: string;
+	readonly short: string;
+	readonly json: unknown;
+}

@@ -1,0 +1,55 @@
+// `ferrule check`: what is miswired in each plan, as text, as one line each, or as JSON.
+import { writeJson } from "../report/json.ts";
+import { mostPrinted, summarise } from "../report/report.ts";
+import { writeShort } from "../report/short.ts";
+import { writeText } from "../report/text.ts";
+import { visible } from "../report/visible.ts";
+import { status } from "../status.ts";
+import { readInputs } from "./inputs.ts";
+import { type Judgement, judgeAll, statusOf } from "./judge.ts";
+import { asOption, colourOption, failOnOption, forms, stdinNameOption } from "./options.ts";
+import { chooseSetting } from "./setting.ts";
+import { type Call, choiceOf, type Verb } from "./verb.ts";
+import type { World } from "./world.ts";
+
+export const check: Verb = {
+	name: "check",
+	summary: "say what is miswired, why it matters and what to do",
+	operands: { words: "PLAN...", least: 1, most: Number.POSITIVE_INFINITY },
+	about: [
+		"Reads each PLAN, traces every conductor, and reports what is wrong: the worst first. A PLAN is a file, a folder (all its *.ferrule), or `-` for standard input.",
+		`At most ${mostPrinted} findings are listed as text; how many there are is always told, and json holds them all.`,
+	],
+	options: [asOption, failOnOption, stdinNameOption, colourOption],
+	examples: [
+		{ call: "ferrule check van.ferrule", says: "a note on each finding" },
+		{ call: "ferrule check plans --as short", says: "one line each, for all plans of a folder" },
+		{ call: "ferrule check van.ferrule --as json", says: "for programs; see grammar/findings.schema.json" },
+		{ call: "ferrule check - --stdin-name van.ferrule < van.ferrule", says: "a text that is not yet saved" },
+		{ call: "ferrule check van.ferrule --fail-on warning", says: "status 1 for warnings too" },
+	],
+	run: async (call, world) => {
+		const inputs = await readInputs(call, world);
+		if (inputs.status === status.interrupted) return status.interrupted;
+		const judgements = await judgeAll(inputs.plans, world);
+		if (judgements === undefined) return status.interrupted;
+		if (judgements.length > 0) writeReport(judgements, call, world);
+		return inputs.status === status.fine ? statusOf(judgements, call) : inputs.status;
+	},
+};
+
+function writeReport(judgements: readonly Judgement[], call: Call, world: World): void {
+	switch (choiceOf(call, asOption.name, forms)) {
+		case "text":
+			world.output.write(writeText(judgements, chooseSetting(call, world, world.output)));
+			break;
+		case "short": {
+			const { text, leftOut } = writeShort(judgements);
+			world.output.write(text);
+			world.messages.write(`${visible(summarise(judgements, leftOut))}\n`);
+			break;
+		}
+		case "json":
+			world.output.write(writeJson(judgements));
+	}
+}

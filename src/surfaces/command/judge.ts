@@ -1,0 +1,50 @@
+// A plan that was read becomes a report: what the check finds in the text, and behind it what reading found in the bytes.
+import type { CheckedPlan, NumberedFinding } from "../checker.ts";
+import type { PlanReport } from "../report/report.ts";
+import { reaches } from "../report/report.ts";
+import { status } from "../status.ts";
+import type { PlanInput } from "./inputs.ts";
+import { failLevels, failOnOption } from "./options.ts";
+import { type Call, choiceOf } from "./verb.ts";
+import type { World } from "./world.ts";
+
+/** A report with the checked plan it came from; undefined where too little was read or understood to draw or show anything. */
+export interface Judgement extends PlanReport {
+	readonly understood: boolean;
+	readonly checked: CheckedPlan | undefined;
+	readonly input: PlanInput;
+}
+
+/** The report on one plan. */
+export function judge(input: PlanInput, world: World): Judgement {
+	const checked = input.text === undefined ? undefined : world.checkPlan(input.text, input.name);
+	const found = checked?.findings ?? [];
+	// The numbers of the check stand: the drawings bear them too.
+	const last = found.reduce((most, finding) => Math.max(most, finding.number), 0);
+	const read: NumberedFinding[] = input.findings.map((finding, index) => ({ ...finding, number: last + index + 1 }));
+	return {
+		file: input.name,
+		text: input.text ?? "",
+		findings: [...found, ...read],
+		understood: checked?.understood ?? false,
+		checked: checked?.understood === true ? checked : undefined,
+		input,
+	};
+}
+
+/** The reports on all plans; undefined when the user interrupted. */
+export async function judgeAll(inputs: readonly PlanInput[], world: World): Promise<Judgement[] | undefined> {
+	const judgements: Judgement[] = [];
+	for (const input of inputs) {
+		if (await world.interrupted()) return undefined;
+		judgements.push(judge(input, world));
+	}
+	return judgements;
+}
+
+/** The exit status for what was found, by the level that the call asks for. */
+export function statusOf(judgements: readonly Judgement[], call: Call): number {
+	const level = choiceOf(call, failOnOption.name, failLevels);
+	if (level === "never") return status.fine;
+	return judgements.some((judgement) => reaches(judgement.findings, level)) ? status.findings : status.fine;
+}

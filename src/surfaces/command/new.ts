@@ -1,0 +1,58 @@
+// `ferrule new`: a commented starter as a new file. What stands there already is never replaced.
+import { extname, resolve } from "node:path";
+import { didYouMean } from "../../base/nearest.ts";
+import { replaceFile } from "../files/replace.ts";
+import { visible } from "../report/visible.ts";
+import { status } from "../status.ts";
+import { nameOf, planExtension } from "./inputs.ts";
+import type { Option, Verb } from "./verb.ts";
+import type { World } from "./world.ts";
+
+const fromOption: Option = {
+	name: "from",
+	value: { word: "STARTER" },
+	summary: "which starter; `ferrule new --help` names none, a wrong name lists them all",
+};
+
+export const newPlan: Verb = {
+	name: "new",
+	summary: "begin a plan from a commented starter",
+	operands: { words: "FILE", least: 1, most: 1 },
+	about: [
+		"Writes a starter to FILE: a small plan that checks and draws as it stands, with comments that teach the notation. A name without an extension gets .ferrule. A file that is there already stays as it is.",
+	],
+	options: [fromOption],
+	examples: [
+		{ call: "ferrule new van.ferrule", says: "the first starter" },
+		{ call: "ferrule new van.ferrule --from camper-shore", says: "another one" },
+	],
+	run: async (call, world) => {
+		const wanted = call.options.get(fromOption.name);
+		const starter = world.starters.find(({ name }) => wanted === undefined || name === wanted);
+		if (starter === undefined) {
+			world.messages.write(tellUnknown(wanted ?? "", world));
+			return status.call;
+		}
+		const [operand = ""] = call.operands;
+		const path = resolve(world.folder, extname(operand) === "" ? operand + planExtension : operand);
+		const name = nameOf(path, world);
+		const failure = replaceFile(world.files, world.writer, path, starter.text, { inputs: [], replace: "never" });
+		if (failure !== undefined) {
+			world.messages.write(`ferrule: ${visible(name)} cannot be written: ${failure.why}.\n`);
+			return failure.status;
+		}
+		world.messages.write(`wrote ${visible(name)} from ${starter.name}; next: ferrule check ${visible(name)}\n`);
+		return status.fine;
+	},
+};
+
+function tellUnknown(wanted: string, world: World): string {
+	const names = world.starters.map((starter) => starter.name);
+	const near = didYouMean(wanted, names);
+	return [
+		`ferrule: there is no starter \`${visible(wanted)}\`. ${near}`.trimEnd(),
+		"The starters are:",
+		...names.map((name) => `  ${name}`),
+		"",
+	].join("\n");
+}

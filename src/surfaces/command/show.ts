@@ -1,0 +1,63 @@
+// `ferrule show`: every box with its conductors, joints and landings, said or inferred, in words or as JSON.
+import { summarise } from "../report/report.ts";
+import { writeText } from "../report/text.ts";
+import { visible } from "../report/visible.ts";
+import { status } from "../status.ts";
+import { readInputs } from "./inputs.ts";
+import { type Judgement, judgeAll, statusOf } from "./judge.ts";
+import { asOption, colourOption, failOnOption, forms, stdinNameOption } from "./options.ts";
+import { chooseSetting } from "./setting.ts";
+import { type Call, choiceOf, type Verb } from "./verb.ts";
+import type { World } from "./world.ts";
+
+export const show: Verb = {
+	name: "show",
+	summary: "tell how each box is wired, said and inferred",
+	operands: { words: "PLAN...", least: 1, most: Number.POSITIVE_INFINITY },
+	about: [
+		"Tells, box by box, which conductor lands on which terminal, what is joined, and which of it you said and which was inferred by the trade's convention. A PLAN is a file, a folder, or `-` for standard input.",
+		"What was found decides the exit status, as with check.",
+	],
+	options: [asOption, failOnOption, stdinNameOption, colourOption],
+	examples: [
+		{ call: "ferrule show van.ferrule", says: "box by box, to follow with the plan in hand" },
+		{ call: "ferrule show van.ferrule --as json", says: "the whole circuit, for programs" },
+	],
+	run: async (call, world) => {
+		const inputs = await readInputs(call, world);
+		if (inputs.status === status.interrupted || inputs.plans.length === 0) return inputs.status;
+		const judgements = await judgeAll(inputs.plans, world);
+		if (judgements === undefined) return status.interrupted;
+		writeShown(judgements, call, world);
+		for (const judgement of judgements) tellFindings(judgement, call, world);
+		return inputs.status === status.fine ? statusOf(judgements, call) : inputs.status;
+	},
+};
+
+function writeShown(judgements: readonly Judgement[], call: Call, world: World): void {
+	const form = choiceOf(call, asOption.name, forms);
+	if (form === "json") {
+		const plans = judgements.map(({ file, checked }) => ({ file, circuit: checked?.show().json ?? null }));
+		world.output.write(`${JSON.stringify({ schema: 1, plans }, undefined, 2)}\n`);
+		return;
+	}
+	for (const { checked } of judgements) {
+		if (checked === undefined) continue;
+		const { text, short } = checked.show();
+		world.output.write(visibleLines(form === "short" ? short : text));
+	}
+}
+
+/** A few words on what was found; all of it where nothing can be shown. */
+function tellFindings(judgement: Judgement, call: Call, world: World): void {
+	if (judgement.checked === undefined)
+		world.messages.write(writeText([judgement], chooseSetting(call, world, world.messages)));
+	else if (judgement.findings.length > 0)
+		world.messages.write(`${visible(summarise([judgement], 0))}; \`ferrule check\` tells about each\n`);
+}
+
+/** Text of several lines, each made safe for a terminal, with a newline at its end. */
+function visibleLines(text: string): string {
+	const lines = text.endsWith("\n") ? text.slice(0, -1) : text;
+	return `${lines.split("\n").map(visible).join("\n")}\n`;
+}

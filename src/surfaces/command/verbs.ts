@@ -1,0 +1,10 @@
+// The verbs of the command, in the order in which help lists them.
+import { check } from "./check.ts";
+import { draw } from "./draw.ts";
+import { explain } from "./explain.ts";
+import { newPlan } from "./new.ts";
+import { show } from "./show.ts";
+import type { Verb } from "./verb.ts";
+
+/** Every verb there is. */
+export const verbs: readonly Verb[] = [check, draw, show, explain, newPlan];

@@ -1,0 +1,9 @@
+// Tells a drawing of ours from any other file, by how it begins.
+
+/** Whether these bytes begin like an SVG file that Ferrule wrote. */
+export function isOwnDrawing(bytes: Uint8Array): boolean {
+	const head = new TextDecoder().decode(bytes.subarray(0, longestHead));
+	return /^<svg [^<>]*\bid="ferrule-/.test(head);
+}
+
+const longestHead = 2000;

@@ -1,0 +1,61 @@
+// What a check has to report, over all its plans: the findings with the texts they speak of, and how many of each level.
+import { type Level, levels } from "../../base/finding.ts";
+import type { NumberedFinding } from "../checker.ts";
+
+/** One plan as it was read and judged. */
+export interface PlanReport {
+	/** The name it goes by: relative, with `/`. */
+	readonly file: string;
+	readonly text: string;
+	readonly findings: readonly NumberedFinding[];
+}
+
+/** How many findings are told one by one; the number of all is told besides. */
+export const mostPrinted = 200;
+
+/** How many findings of each level; those that the builder accepted are counted apart. */
+export interface Counts {
+	readonly levels: Readonly<Record<Level, number>>;
+	readonly accepted: number;
+}
+
+/** Counts over any number of plans. */
+export function countFindings(findings: readonly NumberedFinding[]): Counts {
+	const counted = { danger: 0, error: 0, warning: 0, note: 0 };
+	let accepted = 0;
+	for (const finding of findings) {
+		if (finding.accepted === undefined) counted[finding.level] += 1;
+		else accepted += 1;
+	}
+	return { levels: counted, accepted };
+}
+
+/** `1 danger, 2 errors, 1 accepted`, or `nothing to put right`. */
+export function tellCounts(counts: Counts): string {
+	const parts = levels
+		.filter((level) => counts.levels[level] > 0)
+		.map((level) => tellNumber(counts.levels[level], level));
+	if (parts.length === 0) parts.push("nothing to put right");
+	if (counts.accepted > 0) parts.push(`${counts.accepted} accepted`);
+	return parts.join(", ");
+}
+
+/** `1 error`, `2 errors`. */
+export function tellNumber(number: number, word: string): string {
+	return `${number} ${word}${number === 1 ? "" : "s"}`;
+}
+
+/** The last line of a report: what was checked, what was found, and how many findings the list above leaves out. */
+export function summarise(plans: readonly PlanReport[], leftOut: number): string {
+	const findings = plans.flatMap((plan) => plan.findings);
+	const [only] = plans;
+	const subject = plans.length === 1 && only !== undefined ? only.file : tellNumber(plans.length, "plan");
+	const rest = leftOut > 0 ? ` (${findings.length} in all, ${leftOut} not listed here)` : "";
+	return `${subject}: ${tellCounts(countFindings(findings))}${rest}`;
+}
+
+/** Whether a finding of this level or worse stands that the builder has not accepted. */
+export function reaches(findings: readonly NumberedFinding[], least: Level): boolean {
+	const worst = levels.slice(0, levels.indexOf(least) + 1);
+	return findings.some((finding) => finding.accepted === undefined && worst.includes(finding.level));
+}
