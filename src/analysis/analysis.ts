@@ -1,14 +1,59 @@
-// All that rules and drawings ask of a circuit, worked out once and shared. Facts only: no judgement here.
+// All that rules and drawings ask of a circuit, worked out once when first asked for and shared. Facts only: no judgement here.
 import type { Circuit, Mode } from "../circuit/circuit.ts";
-import { buildNetwork, type Network } from "./network.ts";
+import { traceGround } from "./ground.ts";
+import { buildNetwork, type Network, type Reach } from "./network.ts";
+import { type PoleMap, tracePoles } from "./poles.ts";
+import { type Exposure, traceExposure } from "./protection.ts";
 
-/** A circuit with the graph of each of its source modes. */
+/** A circuit with what is known of each of its source modes. */
 export interface Analysis {
 	readonly circuit: Circuit;
-	readonly networks: readonly Network[];
+	readonly states: readonly ModeState[];
+}
+
+/** One source mode: its graph, and the facts that follow from it. */
+export interface ModeState {
+	readonly mode: Mode;
+	readonly network: Network;
+	/** Which poles reach which points. */
+	readonly poles: PoleMap;
+	/** What is always joined to the live sources' ground. */
+	readonly ground: Reach;
+	/** What protective devices let through to each point. */
+	readonly exposure: ReadonlyMap<number, Exposure>;
 }
 
 /** The analysis of a circuit. */
 export function analyse(circuit: Circuit): Analysis {
-	return { circuit, networks: circuit.modes.map((mode: Mode) => buildNetwork(circuit, mode)) };
+	return { circuit, states: circuit.modes.map((mode) => new LazyModeState(buildNetwork(circuit, mode))) };
+}
+
+class LazyModeState implements ModeState {
+	readonly network: Network;
+	private knownPoles: PoleMap | undefined;
+	private knownGround: Reach | undefined;
+	private knownExposure: ReadonlyMap<number, Exposure> | undefined;
+
+	constructor(network: Network) {
+		this.network = network;
+	}
+
+	get mode(): Mode {
+		return this.network.mode;
+	}
+
+	get poles(): PoleMap {
+		this.knownPoles ??= tracePoles(this.network);
+		return this.knownPoles;
+	}
+
+	get ground(): Reach {
+		this.knownGround ??= traceGround(this.network);
+		return this.knownGround;
+	}
+
+	get exposure(): ReadonlyMap<number, Exposure> {
+		this.knownExposure ??= traceExposure(this.network);
+		return this.knownExposure;
+	}
 }

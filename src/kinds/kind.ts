@@ -18,8 +18,8 @@ export type Termination = "solid" | "bare" | "fork" | "ring" | "ferrule" | "lug"
 export interface Kind {
 	/** The word a plan uses; also the file's name. */
 	readonly name: string;
-	/** Other words read as this kind, with the attributes they stand for: `switched-outlet`. */
-	readonly also?: readonly { readonly word: string; readonly means: readonly string[] }[];
+	/** Other words of the trade read as this kind. */
+	readonly also?: readonly string[];
 	/** One sentence for help. */
 	readonly summary: string;
 	/** A small plan that uses it; run by the tests. */
@@ -69,9 +69,12 @@ export interface Said {
 	/** The plan's region and rule set. */
 	readonly region: Region;
 	readonly rules: RuleSet;
+	/** For a device in a panel: its slot, and the panel's bus terminals it plugs on to, one a pole. */
+	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
 	quantity(attribute: string): Quantity | undefined;
 	/** True when said, false when said with `no`, undefined when not mentioned. */
 	flag(attribute: string): boolean | undefined;
+	/** The word of a choice or the whole phrase. */
 	choice(attribute: string): string | undefined;
 	count(attribute: string): number | undefined;
 	pair(attribute: string): readonly [Quantity, Quantity] | undefined;
@@ -94,14 +97,25 @@ export interface Blueprint {
 	readonly sides: readonly SideSpec[];
 	readonly onward: string;
 	/** The thing's own case, where it brings one; a device without one sits in a box. */
-	readonly enclosure?: { readonly sort: "panel" | "equipment" | "open"; readonly metal: boolean };
+	readonly enclosure?: { readonly sort: "panel" | "equipment" | "box" | "open"; readonly metal: boolean };
 	/** Parts that a thing brings without being told: a panel's main breaker and bars. */
-	readonly brings?: readonly { readonly name: string; readonly kind: string; readonly attributes: readonly string[] }[];
+	readonly brings?: readonly Brought[];
 	/** Joints to the thing it sits in, made by plugging it in: a breaker's stab on the bus of its slot. */
 	readonly plugs?: readonly { readonly mine: string; readonly owner: string }[];
 	/** Leads that come with it and land in its owner: the neutral tail of a ground-fault breaker. */
-	readonly leads?: readonly { readonly mine: string; readonly ownerKnot: string; readonly colour: string }[];
+	readonly leads?: readonly {
+		readonly mine: string;
+		readonly ownerKnot: string;
+		readonly colour: string;
+		readonly gauge: Gauge;
+	}[];
 	readonly face: PartFace;
+}
+/** A part that comes with a thing: its name inside it, its kind, and what is said of it by attribute name. */
+export interface Brought {
+	readonly name: string;
+	readonly kind: string;
+	readonly values: ReadonlyMap<string, Quantity | string | true>;
 }
 /** A terminal as the kind publishes it. */
 export interface TerminalSpec {
@@ -115,18 +129,25 @@ export interface TerminalSpec {
 	readonly smallest: Gauge;
 	readonly largest: Gauge;
 	readonly screw?: string;
-	/** The knot it belongs to: terminals and cores of one knot are joined in the box. Undefined: nothing lands by itself. */
+	/**
+	 * The knot it belongs to: terminals and cores of one knot are joined in the box. Undefined: nothing lands by itself.
+	 * Knots that the first side names become the box's own, by role, shared by all its devices; the others stay the device's.
+	 */
 	readonly knot?: string;
 	/** On a bar, bus or stud: each core lands here by itself, and no splice is made for several. */
 	readonly gathers?: boolean;
 }
-/** Where the cores of a cable that meets a side go: to the knot named for each role. A role left out is capped. */
+/**
+ * Where the cores of a cable that meets a side go: to the knot named for each role. A role left out is capped.
+ * `^neutral` is the box's own knot of that role, whatever device it ends on.
+ */
 export interface SideSpec {
 	readonly name: string;
 	readonly knots: Partial<Record<Role, string>>;
 	/** Used instead when the cable carries a second hot. */
 	readonly withSecondHot?: Partial<Record<Role, string>>;
 }
+/** A way between two of its terminals; `^case` is the metal of the enclosure it sits in, where that is metal. */
 export interface LinkSpec {
 	readonly between: readonly [string, string];
 	readonly nature: "solid" | "contact" | "bond";

@@ -1,0 +1,64 @@
+// How much current protective devices let through to each point from each live source: the widest way from source to point.
+import type { Protection } from "../circuit/circuit.ts";
+import type { Edge, Network } from "./network.ts";
+import { notABond } from "./poles.ts";
+
+/** What stands between a point and the source that can push most through to it. */
+export interface Exposure {
+	/** Amperes that pass before a device opens; infinite where there is none. */
+	readonly amperes: number;
+	/** The device that limits it: the smallest on the widest way, the last of equals; undefined where there is none. */
+	readonly device: Protection | undefined;
+	readonly source: string;
+	/** The edge by which the point was reached; undefined at the source. */
+	readonly by: Edge | undefined;
+}
+
+/** The exposure of every point that a hot of a live source can be joined to. Points it does not reach are left out. */
+export function traceExposure(network: Network): ReadonlyMap<number, Exposure> {
+	const { circuit, mode } = network;
+	const exposure = new Map<number, Exposure>();
+	// Ratings are few, so a queue by rating, widest first, is a search for widest ways (Dijkstra's with a bottleneck for a sum).
+	const queues = new Map<number, number[]>();
+	const offer = (point: number, offered: Exposure): void => {
+		const known = exposure.get(point);
+		if (known !== undefined && known.amperes >= offered.amperes) return;
+		exposure.set(point, offered);
+		const queue = queues.get(offered.amperes);
+		if (queue === undefined) queues.set(offered.amperes, [point]);
+		else queue.push(point);
+	};
+	for (const source of circuit.sources) {
+		if (!mode.live.includes(source.name)) continue;
+		const device = circuit.protections.find((protection) => protection.source === source.name);
+		for (const point of source.hot)
+			offer(point, { amperes: device?.rating ?? Number.POSITIVE_INFINITY, device, source: source.name, by: undefined });
+	}
+	for (let amperes = widest(queues); amperes !== undefined; amperes = widest(queues)) {
+		const queue = queues.get(amperes) ?? [];
+		for (const point of queue) {
+			const here = exposure.get(point);
+			if (here === undefined || here.amperes !== amperes) continue;
+			for (const edge of network.edges[point] ?? []) {
+				if (!notABond(edge)) continue;
+				offer(edge.to, narrow(here, edge, circuit.protections));
+			}
+		}
+		queues.delete(amperes);
+	}
+	return exposure;
+}
+
+/** The exposure beyond an edge: a device on it with a rating no larger than what comes takes over. */
+function narrow(here: Exposure, edge: Edge, protections: readonly Protection[]): Exposure {
+	const device =
+		edge.by.kind === "link" && edge.by.link.protection !== undefined ? protections[edge.by.link.protection] : undefined;
+	if (device?.rating === undefined || device.rating > here.amperes) return { ...here, by: edge };
+	return { amperes: device.rating, device, source: here.source, by: edge };
+}
+
+function widest(queues: ReadonlyMap<number, unknown>): number | undefined {
+	let most: number | undefined;
+	for (const amperes of queues.keys()) if (most === undefined || amperes > most) most = amperes;
+	return most;
+}

@@ -1,0 +1,66 @@
+// From what the builder said to every single conductor: devices, cables, landings as built, the rest by convention, modes.
+import type { Finding } from "../base/finding.ts";
+import { planFinding } from "../plan/codes.ts";
+import type { Plan } from "../plan/plan.ts";
+import { landAsBuilt } from "./as-built.ts";
+import { pullCables } from "./cables.ts";
+import type { Circuit, Conductor, End } from "./circuit.ts";
+import { type Equipment, placeDevices } from "./devices.ts";
+import { Draft, type DraftEnd } from "./draft.ts";
+import { tieKnots } from "./knots.ts";
+import { planModes } from "./modes.ts";
+
+/** The circuit of a plan, and what of its landings could not be taken up. Never throws for a plan of the plan room. */
+export function buildCircuit(plan: Plan): { readonly circuit: Circuit; readonly findings: readonly Finding[] } {
+	const findings: Finding[] = [];
+	const draft = new Draft(plan);
+	const equipment = placeDevices(draft);
+	pullCables(draft);
+	landAsBuilt(draft, findings);
+	tieKnots(draft);
+	const circuit = seal(draft, equipment);
+	const [first] = plan.things;
+	if (circuit.sources.length === 0 && first !== undefined)
+		findings.push(
+			planFinding("source-missing", {
+				title: "Nothing in this plan gives power",
+				span: first.span,
+				label: "fed by nothing",
+			}),
+		);
+	return { circuit, findings };
+}
+
+function seal(draft: Draft, equipment: Equipment): Circuit {
+	const { modes, modesOfLink } = planModes(draft, equipment);
+	const links = draft.links.map((link) => {
+		const only = modesOfLink.get(link.index);
+		return only === undefined ? link : { ...link, modes: only };
+	});
+	const conductors = draft.conductors.map(
+		(conductor): Conductor => ({ ...conductor, ends: [sealEnd(conductor.ends[0]), sealEnd(conductor.ends[1])] }),
+	);
+	return {
+		plan: draft.plan,
+		enclosures: draft.enclosures,
+		parts: draft.parts,
+		points: draft.points,
+		conductors,
+		cables: draft.cables,
+		links,
+		loads: equipment.loads,
+		sources: equipment.sources,
+		protections: equipment.protections,
+		groundFaults: equipment.groundFaults,
+		modes,
+		pointByName: draft.pointByName,
+		conductorByName: draft.conductorByName,
+		partByName: draft.partByName,
+		enclosureByName: new Map(draft.enclosures.map((enclosure) => [enclosure.name, enclosure])),
+		cableByTag: new Map(draft.cables.map((cable) => [cable.tag, cable])),
+	};
+}
+
+function sealEnd({ knot: _knot, ...end }: DraftEnd): End {
+	return end;
+}

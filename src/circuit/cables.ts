@@ -1,0 +1,135 @@
+// Second step: every hop becomes a cable, every core of it a conductor with two ends that wait in a knot.
+import { certain } from "../base/certain.ts";
+import type { Span } from "../base/span.ts";
+import type { Role, SideSpec } from "../kinds/kind.ts";
+import type { CableMake, Core, CoreMarking, Hop, HopEnd, Run, Thing } from "../plan/plan.ts";
+import { knotName, thingNamed } from "./devices.ts";
+import type { Draft, DraftConductor, DraftEnd } from "./draft.ts";
+
+/** Adds every cable of the plan's runs to the draft. */
+export function pullCables(draft: Draft): void {
+	for (const run of draft.plan.runs) for (const hop of run.hops) pullCable(draft, run, hop);
+	for (const thing of draft.plan.things) addLeads(draft, thing);
+}
+
+function pullCable(draft: Draft, run: Run, hop: Hop): void {
+	const from = thingNamed(draft, hop.from.thing);
+	const to = thingNamed(draft, hop.to.thing);
+	const [fromBox, toBox] = [enclosureOf(draft, from), enclosureOf(draft, to)];
+	const leaving = sideOf(from, hop.from, from.blueprint.onward);
+	const arriving = sideOf(to, hop.to, to.blueprint.sides[0]?.name);
+	const conductors = hop.cable.cores.map((core) => {
+		const conductor = draft.addConductor({
+			name: `${hop.tag}.${core.colour}`,
+			colour: core.colour,
+			role: core.role,
+			gauge: core.gauge,
+			material: hop.cable.material,
+			stranded: core.stranded,
+			insulation: hop.cable.insulation,
+			...(hop.length === undefined ? {} : { length: hop.length.value }),
+			sort: "core",
+			cable: hop.tag,
+			ends: [
+				waitingEnd(fromBox, hop, core, knotFor(from, leaving, core.role, hop.cable), 0),
+				waitingEnd(toBox, hop, core, knotFor(to, arriving, core.role, hop.cable), 1),
+			],
+			span: hop.span,
+		});
+		for (const end of conductor.ends) waitInKnot(draft, conductor, end);
+		return conductor.index;
+	});
+	draft.cables.push({
+		tag: hop.tag,
+		make: hop.cable.text,
+		run: run.name,
+		runSort: run.sort,
+		system: hop.cable.system,
+		from: fromBox,
+		to: toBox,
+		...(hop.length === undefined ? {} : { length: hop.length.value }),
+		lengthText: hop.lengthText,
+		conductors,
+		flexible: hop.cable.flexible,
+		span: hop.span,
+	});
+}
+
+/** Leads that come with a device and land in what it sits in, such as the neutral tail of a ground-fault breaker. */
+function addLeads(draft: Draft, thing: Thing): void {
+	for (const lead of thing.blueprint.leads ?? []) {
+		const enclosure = enclosureOf(draft, thing);
+		const point = certain(draft.pointByName.get(`${thing.name}.${lead.mine}`), `${thing.name}.${lead.mine}`);
+		const terminal = certain(draft.points[point], "the lead's terminal");
+		const end = (knot: string | undefined): DraftEnd => ({
+			state: "loose",
+			enclosure,
+			termination: "bare",
+			said: false,
+			span: thing.span,
+			knot,
+		});
+		const conductor = draft.addConductor({
+			name: `${thing.name}~${lead.mine}`,
+			colour: lead.colour,
+			role: terminal.role,
+			gauge: lead.gauge,
+			material: "copper",
+			stranded: true,
+			insulation: 90,
+			sort: "pigtail",
+			ends: [end(undefined), end(lead.ownerKnot)],
+			span: thing.span,
+		});
+		draft.land(conductor, 0, point, false, "bare", thing.span);
+		waitInKnot(draft, conductor, conductor.ends[1]);
+	}
+}
+
+function waitInKnot(draft: Draft, conductor: DraftConductor, end: DraftEnd): void {
+	if (end.knot !== undefined) draft.knot(end.enclosure, end.knot).ends.push({ conductor, end });
+}
+
+function waitingEnd(
+	enclosure: DraftEnd["enclosure"],
+	hop: Hop,
+	core: Core,
+	knot: string | undefined,
+	which: 0 | 1,
+): DraftEnd {
+	const marked = hop.markings.find((marking) => marking.core === core.colour && marksEnd(marking, hop, which));
+	return {
+		state: knot === undefined ? "capped" : "loose",
+		enclosure,
+		termination: core.stranded ? "bare" : "solid",
+		said: false,
+		span: spanOfEnd(hop, which),
+		knot,
+		...(marked === undefined ? {} : { marked: marked.colour }),
+	};
+}
+
+function marksEnd(marking: CoreMarking, hop: Hop, which: 0 | 1): boolean {
+	return marking.at === undefined || marking.at === (which === 0 ? hop.from.thing : hop.to.thing);
+}
+
+function spanOfEnd(hop: Hop, which: 0 | 1): Span {
+	return which === 0 ? hop.from.span : hop.to.span;
+}
+
+function sideOf(thing: Thing, end: HopEnd, usual: string | undefined): SideSpec | undefined {
+	const name = end.side ?? usual;
+	return thing.blueprint.sides.find((side) => side.name === name);
+}
+
+/** The knot a core of a role goes to at a side; undefined where it is capped. */
+function knotFor(thing: Thing, side: SideSpec | undefined, role: Role, cable: CableMake): string | undefined {
+	const secondHot = cable.cores.some((core) => core.role === "hot2");
+	const knots = (secondHot ? side?.withSecondHot : undefined) ?? side?.knots;
+	const knot = knots?.[role];
+	return knot === undefined ? undefined : knotName(thing, knot);
+}
+
+function enclosureOf(draft: Draft, thing: Thing): DraftEnd["enclosure"] {
+	return certain(draft.enclosureOfThing.get(thing.name), `the enclosure of ${thing.name}`);
+}

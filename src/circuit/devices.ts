@@ -1,0 +1,189 @@
+// First step: every thing becomes a part with terminals in an enclosure, its internal ways become links.
+import { certain } from "../base/certain.ts";
+import { foldName } from "../plan/names.ts";
+import type { Thing } from "../plan/plan.ts";
+import type { Enclosure, GroundFaultDevice, Link, Load, Part, Protection, Source } from "./circuit.ts";
+import type { Draft } from "./draft.ts";
+
+/** What the devices bring besides points and links. */
+export interface Equipment {
+	readonly loads: Load[];
+	readonly sources: Source[];
+	readonly protections: Protection[];
+	readonly groundFaults: GroundFaultDevice[];
+	/** Conditions of links on the mode, by link position; resolved when the modes are known. */
+	readonly conditions: Map<
+		number,
+		{ readonly thing: Thing; readonly when: NonNullable<Thing["blueprint"]["links"]>[number]["when"] }
+	>;
+}
+
+/** Adds every thing of the plan to the draft. */
+export function placeDevices(draft: Draft): Equipment {
+	const equipment: Equipment = { loads: [], sources: [], protections: [], groundFaults: [], conditions: new Map() };
+	for (const thing of draft.plan.things) placeDevice(draft, thing, equipment);
+	for (const thing of draft.plan.things) plugIn(draft, thing);
+	return equipment;
+}
+
+function placeDevice(draft: Draft, thing: Thing, equipment: Equipment): void {
+	const enclosure = enclosureFor(draft, thing);
+	draft.enclosureOfThing.set(thing.name, enclosure);
+	const { blueprint } = thing;
+	const points = blueprint.terminals.map((spec) => draft.addTerminal(thing, spec, enclosure));
+	const part: Part = {
+		name: thing.name,
+		label: thing.label,
+		kind: thing.kind.name,
+		enclosure,
+		points,
+		face: blueprint.face,
+		...(thing.owner === undefined ? {} : { owner: thing.owner }),
+		...(thing.run === undefined ? {} : { run: thing.run }),
+		span: thing.span,
+	};
+	draft.parts.push(part);
+	draft.partByName.set(part.name, part);
+	const pointOf = (terminal: string): number =>
+		certain(draft.pointByName.get(`${thing.name}.${terminal}`), `${thing.name}.${terminal}`);
+	tieTerminals(draft, thing, enclosure, pointOf);
+	const protection = blueprint.protection === undefined ? undefined : equipment.protections.length;
+	const protecting: number[] = [];
+	for (const spec of blueprint.links ?? []) {
+		const [from, to] = spec.between.map((terminal) => (terminal === "^case" ? enclosure.body : pointOf(terminal)));
+		if (from === undefined || to === undefined) continue;
+		const link: Link = {
+			index: draft.links.length,
+			between: [from, to],
+			part: thing.name,
+			nature: spec.nature,
+			...(spec.contact === undefined
+				? {}
+				: { contact: { ...spec.contact, group: `${thing.name}:${spec.contact.group}` } }),
+			...(spec.protects === true && protection !== undefined ? { protection } : {}),
+			span: thing.span,
+		};
+		if (link.protection !== undefined) protecting.push(link.index);
+		if (spec.when !== undefined) equipment.conditions.set(link.index, { thing, when: spec.when });
+		draft.links.push(link);
+	}
+	if (blueprint.protection !== undefined)
+		equipment.protections.push({
+			index: equipment.protections.length,
+			part: thing.name,
+			...blueprint.protection,
+			links: protecting,
+			span: thing.span,
+		});
+	for (const load of blueprint.loads ?? [])
+		equipment.loads.push({ ...load, part: thing.name, between: [pointOf(load.between[0]), pointOf(load.between[1])] });
+	if (blueprint.groundFault !== undefined) {
+		const { line, load, ownOutlet, trip } = blueprint.groundFault;
+		const pair = (ends: { readonly hot: string; readonly neutral: string }) => ({
+			hot: pointOf(ends.hot),
+			neutral: pointOf(ends.neutral),
+		});
+		equipment.groundFaults.push({
+			part: thing.name,
+			line: pair(line),
+			load: pair(load),
+			ownOutlet,
+			trip,
+			span: thing.span,
+		});
+	}
+	if (blueprint.source !== undefined) addSource(thing, blueprint.source, pointOf, equipment);
+}
+
+function addSource(
+	thing: Thing,
+	spec: NonNullable<Thing["blueprint"]["source"]>,
+	pointOf: (terminal: string) => number,
+	equipment: Equipment,
+): void {
+	equipment.sources.push({
+		name: thing.name,
+		part: thing.name,
+		sort: spec.sort,
+		system: spec.system,
+		volts: spec.volts,
+		hot: spec.hot.map(pointOf),
+		...(spec.neutral === undefined ? {} : { neutral: pointOf(spec.neutral) }),
+		...(spec.ground === undefined ? {} : { ground: pointOf(spec.ground) }),
+		...(spec.limit === undefined ? {} : { limit: spec.limit }),
+		bonding: spec.bonding,
+		span: thing.span,
+	});
+	if (spec.supplyProtects)
+		equipment.protections.push({
+			index: equipment.protections.length,
+			part: thing.name,
+			...(spec.limit === undefined ? {} : { rating: spec.limit }),
+			sort: "supply",
+			poles: spec.hot.length,
+			links: [],
+			source: thing.name,
+			span: thing.span,
+		});
+}
+
+/** The owner's enclosure for what sits in something; else the thing's own case, or a box around it. */
+function enclosureFor(draft: Draft, thing: Thing): Enclosure {
+	const owner = thing.owner === undefined ? undefined : draft.enclosureOfThing.get(thing.owner);
+	if (owner !== undefined) return owner;
+	const own = thing.blueprint.enclosure;
+	return draft.addEnclosure({
+		name: thing.name,
+		label: thing.label,
+		sort: own?.sort ?? "box",
+		metal: thing.box?.metal ?? own?.metal ?? false,
+		...(thing.place === undefined ? {} : { place: thing.place }),
+		...(thing.box?.volume === undefined ? {} : { volume: thing.box.volume }),
+		span: thing.span,
+	});
+}
+
+/** Puts a device's terminals into the knots of its enclosure; a metal box is one more member of its ground knot. */
+function tieTerminals(draft: Draft, thing: Thing, enclosure: Enclosure, pointOf: (terminal: string) => number): void {
+	for (const spec of thing.blueprint.terminals) {
+		if (spec.knot === undefined) continue;
+		const knot = draft.knot(enclosure, knotName(thing, spec.knot));
+		knot.members.push({ point: pointOf(spec.name), gathers: spec.gathers === true });
+	}
+	const isOwner = thing.owner === undefined;
+	if (isOwner && enclosure.sort === "box" && enclosure.body !== undefined)
+		draft.knot(enclosure, "ground").members.push({ point: enclosure.body, gathers: false });
+}
+
+/**
+ * The enclosure's name for a knot of a thing: `^neutral` and the knots of the thing's first side are the box's own, by role;
+ * any other stays the thing's: `s1:load-hot`.
+ */
+export function knotName(thing: Thing, knot: string): string {
+	if (knot.startsWith("^")) return knot.slice(1);
+	const arrival = thing.blueprint.sides[0];
+	const isFed = thing.blueprint.protection === undefined || thing.said.slot?.name === "main";
+	for (const [role, name] of Object.entries(arrival?.knots ?? {})) if (name === knot && isFed) return role;
+	return `${thing.name}:${knot}`;
+}
+
+/** Joins a plugged-in device to the bus it sits on. */
+function plugIn(draft: Draft, thing: Thing): void {
+	for (const { mine, owner } of thing.blueprint.plugs ?? []) {
+		const from = draft.pointByName.get(`${thing.name}.${mine}`);
+		const to = draft.pointByName.get(`${thing.owner ?? ""}.${owner}`);
+		if (from === undefined || to === undefined) continue;
+		draft.links.push({
+			index: draft.links.length,
+			between: [to, from],
+			part: thing.name,
+			nature: "solid",
+			span: thing.span,
+		});
+	}
+}
+
+/** The thing of a name the plan has resolved. */
+export function thingNamed(draft: Draft, name: string): Thing {
+	return certain(draft.plan.thingByName.get(foldName(name)), name);
+}

@@ -1,0 +1,202 @@
+// The circuit while it grows: lists that are added to, ends that still move. Sealed into a `Circuit` when all is said and inferred.
+import { certain } from "../base/certain.ts";
+import type { Span } from "../base/span.ts";
+import type { Role, TerminalSpec, Termination } from "../kinds/kind.ts";
+import type { Core, Plan, Thing } from "../plan/plan.ts";
+import type { Cable, Conductor, Enclosure, End, Link, Part, Point } from "./circuit.ts";
+
+/** An end that can still be moved. */
+export type DraftEnd = { -readonly [Key in keyof End]: End[Key] } & {
+	/** The knot of its enclosure that the trade's convention ties it into; undefined: it is capped. */
+	knot: string | undefined;
+};
+export type DraftConductor = Omit<Conductor, "ends"> & { readonly ends: readonly [DraftEnd, DraftEnd] };
+
+/** A device terminal or an enclosure's metal, waiting in a knot. */
+export interface KnotMember {
+	readonly point: number;
+	readonly gathers: boolean;
+}
+export interface Knot {
+	readonly name: string;
+	readonly ends: { readonly conductor: DraftConductor; readonly end: DraftEnd }[];
+	readonly members: KnotMember[];
+}
+
+/** Everything the steps of the builder write to. */
+export class Draft {
+	readonly plan: Plan;
+	readonly enclosures: Enclosure[] = [];
+	readonly parts: Part[] = [];
+	readonly points: Point[] = [];
+	readonly conductors: DraftConductor[] = [];
+	readonly cables: Cable[] = [];
+	readonly links: Link[] = [];
+	/** Knots by enclosure and name, in the order in which they were first met. */
+	readonly knots = new Map<string, Map<string, Knot>>();
+	/** Conductors landed on each point so far. */
+	readonly landed = new Map<number, number>();
+	readonly pointByName = new Map<string, number>();
+	readonly conductorByName = new Map<string, number>();
+	readonly partByName = new Map<string, Part>();
+	readonly enclosureOfThing = new Map<string, Enclosure>();
+	/** Terminals that an `at` line joins into a splice. */
+	readonly joinedByHand = new Set<number>();
+	private readonly intoEnclosure = new Map<string, DraftConductor[]>();
+
+	constructor(plan: Plan) {
+		this.plan = plan;
+	}
+
+	addEnclosure(enclosure: Omit<Enclosure, "body">): Enclosure {
+		const body = enclosure.metal ? this.points.length : undefined;
+		const kept: Enclosure = { ...enclosure, ...(body === undefined ? {} : { body }) };
+		this.enclosures.push(kept);
+		if (body !== undefined)
+			this.addPoint({
+				kind: "body",
+				index: body,
+				name: `${enclosure.name}.case`,
+				enclosure: kept,
+				role: "ground",
+				span: enclosure.span,
+			});
+		return kept;
+	}
+
+	addTerminal(thing: Thing, spec: TerminalSpec, enclosure: Enclosure): number {
+		const index = this.points.length;
+		this.addPoint({
+			kind: "terminal",
+			index,
+			name: `${thing.name}.${spec.name}`,
+			enclosure,
+			part: thing.name,
+			terminal: spec.name,
+			role: spec.role,
+			...(spec.side === undefined ? {} : { side: spec.side }),
+			clamp: spec.clamp,
+			capacity: spec.capacity,
+			smallest: spec.smallest,
+			largest: spec.largest,
+			...(spec.screw === undefined ? {} : { screw: spec.screw }),
+			span: thing.span,
+		});
+		for (const other of spec.also ?? []) this.pointByName.set(`${thing.name}.${other}`, index);
+		return index;
+	}
+
+	addSplice(
+		enclosure: Enclosure,
+		knot: string,
+		role: Role,
+		said: { connector: string; ports: number; said: boolean; span: Span },
+	): number {
+		const index = this.points.length;
+		const base = `${enclosure.name}/${knot.replace(":", ".")}`;
+		let name = base;
+		for (let copy = 2; this.pointByName.has(name); copy++) name = `${base}-${copy}`;
+		this.addPoint({ kind: "splice", index, name, enclosure, role, ...said });
+		return index;
+	}
+
+	/** A conductor between two ends; its name is made unique by a running number. */
+	addConductor(conductor: Omit<DraftConductor, "index" | "name"> & { readonly name: string }): DraftConductor {
+		let name = conductor.name;
+		for (let copy = 2; this.conductorByName.has(name); copy++) name = `${conductor.name}(${copy})`;
+		const kept: DraftConductor = { ...conductor, name, index: this.conductors.length };
+		this.conductors.push(kept);
+		for (const enclosure of new Set(kept.ends.map((end) => end.enclosure.name))) {
+			const here = this.intoEnclosure.get(enclosure);
+			if (here === undefined) this.intoEnclosure.set(enclosure, [kept]);
+			else here.push(kept);
+		}
+		this.conductorByName.set(name, kept.index);
+		return kept;
+	}
+
+	/** A short conductor inside a box, from a terminal to a splice or a bar. */
+	addPigtail(
+		name: string,
+		core: Omit<Core, "role"> & { role: Role },
+		enclosure: Enclosure,
+		from: number,
+		to: number,
+		said: boolean,
+		span: Span,
+	): DraftConductor {
+		const end = (point: number): DraftEnd => ({
+			state: "loose",
+			enclosure,
+			termination: "bare",
+			said,
+			span,
+			knot: undefined,
+			point,
+		});
+		const pigtail = this.addConductor({
+			name,
+			colour: core.colour,
+			role: core.role,
+			gauge: core.gauge,
+			material: "copper",
+			stranded: core.stranded,
+			insulation: 90,
+			sort: "pigtail",
+			ends: [end(from), end(to)],
+			span,
+		});
+		this.land(pigtail, 0, from, said, undefined, span);
+		this.land(pigtail, 1, to, said, undefined, span);
+		return pigtail;
+	}
+
+	/** Puts one end of a conductor on a point, made up as said or as the trade does there. */
+	land(
+		conductor: DraftConductor,
+		which: 0 | 1,
+		point: number,
+		said: boolean,
+		termination: Termination | undefined,
+		span: Span,
+	): void {
+		const end = conductor.ends[which];
+		end.point = point;
+		end.state = "landed";
+		end.said = said;
+		end.termination = termination ?? this.usualTermination(conductor.stranded, certain(this.points[point], "a point"));
+		end.span = span;
+		this.landed.set(point, (this.landed.get(point) ?? 0) + 1);
+	}
+
+	/** Conductors with an end in an enclosure, in the order in which they were pulled. */
+	conductorsInto(enclosure: Enclosure): readonly DraftConductor[] {
+		return this.intoEnclosure.get(enclosure.name) ?? [];
+	}
+
+	knot(enclosure: Enclosure, name: string): Knot {
+		const here = this.knots.get(enclosure.name) ?? new Map<string, Knot>();
+		this.knots.set(enclosure.name, here);
+		const knot = here.get(name) ?? { name, ends: [], members: [] };
+		here.set(name, knot);
+		return knot;
+	}
+
+	/**
+	 * How a stranded end is made up where nothing is said: fork under a screw, ring on a stud, ferrule in a cage or bar,
+	 * bare in a spring port or under a plate (common practice). The plan's `ends` setting says otherwise.
+	 */
+	private usualTermination(stranded: boolean, point: Point): Termination {
+		if (!stranded) return "solid";
+		if (point.kind === "splice") return "bare";
+		if (point.kind === "body") return "ring";
+		if (point.clamp === "screw") return this.plan.settings.ends ?? "fork";
+		if (point.clamp === "stud") return "ring";
+		return point.clamp === "cage" ? "ferrule" : "bare";
+	}
+
+	private addPoint(point: Point): void {
+		this.points.push(point);
+		this.pointByName.set(point.name, point.index);
+	}
+}

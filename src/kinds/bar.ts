@@ -1,0 +1,67 @@
+// The bars of a panel: neutral, isolated or bonded, and ground. Every port is one potential.
+
+import type { Blueprint, Kind, Said } from "./kind.ts";
+import { cage } from "./terminals.ts";
+
+const example = (bar: string) => `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+  ${bar}
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`;
+const ports = {
+	name: "ports",
+	takes: "count",
+	word: "ports",
+	least: 1,
+	most: 60,
+	summary: "how many it has; 14 if not said",
+} as const;
+
+export const neutralBar: Kind = {
+	name: "neutral-bar",
+	summary: "The neutral bar of a panel, on standoffs unless `bonded` to the case by a screw or strap.",
+	example: example("NB: neutral-bar ports 8"),
+	stands: ["panel"],
+	attributes: [ports, { name: "bonded", takes: "flag", summary: "joined to the case" }],
+	build: (said) => {
+		const bonded = said.flag("bonded") === true;
+		return bar(said, "neutral", bonded ? "bonded to the case" : "isolated", bonded ? "bond" : undefined);
+	},
+};
+
+export const groundBar: Kind = {
+	name: "ground-bar",
+	summary: "The ground bar of a panel, screwed to its case.",
+	example: example("GB: ground-bar ports 8"),
+	stands: ["panel"],
+	attributes: [ports],
+	build: (said) => bar(said, "ground", "bonded to the case", "solid"),
+};
+
+function bar(said: Said, role: "neutral" | "ground", state: string, toCase: "bond" | "solid" | undefined): Blueprint {
+	const count = said.count("ports") ?? 14;
+	const names = Array.from({ length: count }, (_, index) => String(index + 1));
+	return {
+		// A bar port takes one neutral, or two grounds where the label says so: two is the usual marking (common practice).
+		terminals: names.map((name) =>
+			cage(said.region, name, role, "bar", {
+				gathers: true,
+				screw: role === "neutral" ? "silver" : "green",
+				capacity: role === "ground" ? 2 : 1,
+			}),
+		),
+		links: [
+			...names.slice(1).map((name) => ({ between: ["1", name] as const, nature: "solid" as const })),
+			...(toCase === undefined ? [] : [{ between: ["1", "^case"] as const, nature: toCase }]),
+		],
+		sides: [{ name: "feed", knots: { [role]: "bar" } }],
+		onward: "feed",
+		face: {
+			text: `${role} bar, ${state}`,
+			wiring: `${role}-bar`,
+			oneLine: `${role}-bar`,
+			traits: [role === "neutral" ? "neutral-bar" : "ground-bar"],
+		},
+	};
+}

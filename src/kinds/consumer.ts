@@ -1,0 +1,88 @@
+// What uses power and passes nothing on but the feed itself: lights, fans, pumps, heaters, and any other load.
+
+import type { Kind, Trait } from "./kind.ts";
+import { deviceScrew } from "./terminals.ts";
+
+/** One row a kind: its word, what it is, its marks, and what the rules take it for. */
+const rows: readonly {
+	word: string;
+	also?: readonly string[];
+	what: string;
+	wiring: string;
+	oneLine: string;
+	traits: readonly Trait[];
+}[] = [
+	{ word: "light", also: ["lamp"], what: "light", wiring: "luminaire-face", oneLine: "lamp", traits: ["light"] },
+	{ word: "fan", what: "fan", wiring: "fan", oneLine: "fan", traits: ["fan"] },
+	{ word: "pump", what: "pump", wiring: "pump", oneLine: "motor", traits: ["load"] },
+	{ word: "heater", what: "heater", wiring: "heater-us", oneLine: "heater-us", traits: ["heater"] },
+	{ word: "load", what: "load", wiring: "load-box", oneLine: "load", traits: ["load"] },
+];
+
+/** The kinds of this file, in the order of their rows. */
+export const consumers: readonly Kind[] = rows.map((row) => ({
+	name: row.word,
+	...(row.also === undefined ? {} : { also: row.also }),
+	summary: `A ${row.what}, rated in watts or amperes. The feed comes in and may go on from it.`,
+	example: `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit one from LC breaker 15 A by 14-2
+  9 ft to x1: ${row.word} 60 W
+`,
+	stands: ["hop", "box"],
+	attributes: [
+		{ name: "power", takes: "quantity", dimension: "power", least: 0.1, most: 20_000, summary: "what it uses" },
+		{
+			name: "current",
+			takes: "quantity",
+			dimension: "current",
+			least: 0.01,
+			most: 100,
+			summary: "what it draws, where that is what its plate says",
+		},
+		{
+			name: "voltage",
+			takes: "quantity",
+			dimension: "voltage",
+			least: 100,
+			most: 250,
+			summary: "240 V for one fed by two hots",
+		},
+		{ name: "continuous", takes: "flag", summary: "may run for three hours or more" },
+		{ name: "neutral", takes: "flag", summary: "`no neutral` for one fed by hots alone" },
+	],
+	build: (said) => {
+		const nominal = said.region === "us" ? 120 : 230;
+		const volts = said.quantity("voltage")?.value ?? nominal;
+		const twoHots = said.region === "us" && volts > 200;
+		const amperes = said.quantity("current")?.value;
+		const watts = said.quantity("power")?.value ?? (amperes === undefined ? undefined : amperes * volts);
+		const neutral = said.flag("neutral") ?? !twoHots;
+		const screw = (name: string, role: "hot" | "hot2" | "neutral" | "ground", ...also: string[]) =>
+			deviceScrew(said.region, name, role, role, { also });
+		return {
+			terminals: [
+				screw("hot", "hot", "brass"),
+				...(twoHots ? [screw("hot2", "hot2")] : []),
+				...(neutral ? [screw("neutral", "neutral", "silver")] : []),
+				screw("ground", "ground", "green"),
+			],
+			loads: [
+				{
+					between: ["hot", twoHots ? "hot2" : "neutral"],
+					...(watts === undefined ? {} : { watts }),
+					continuous: said.flag("continuous") ?? false,
+					outlet: false,
+				},
+			],
+			sides: [{ name: "feed", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } }],
+			onward: "feed",
+			face: {
+				text: watts === undefined ? row.what : `${row.what} ${Math.round(watts)} W`,
+				wiring: row.wiring,
+				oneLine: row.oneLine,
+				traits: row.traits,
+			},
+		};
+	},
+}));

@@ -1,0 +1,70 @@
+// A disconnect: isolates what follows it by hand; hot alone, or hot and neutral together.
+
+import type { Kind } from "./kind.ts";
+import { twoPoles } from "./switch.ts";
+import { deviceScrew } from "./terminals.ts";
+
+export const disconnect: Kind = {
+	name: "disconnect",
+	also: ["isolator"],
+	summary: "Cuts off what follows it, so that it can be worked on. Opens hot and neutral unless `single-pole`.",
+	example: `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit heater from LC breaker 20 A by 12-2
+  8 ft to hd: disconnect 20 A
+  3 ft to wh: heater 1440 W continuous
+`,
+	stands: ["hop", "box"],
+	attributes: [
+		{
+			name: "rating",
+			takes: "quantity",
+			dimension: "current",
+			least: 1,
+			most: 600,
+			summary: "what it may carry; 30 A if not said",
+		},
+		{
+			name: "poles",
+			takes: "choice",
+			words: ["two-pole", "single-pole"],
+			summary: "whether it opens the neutral with the hot",
+		},
+	],
+	build: (said) => {
+		const rating = said.quantity("rating")?.value ?? 30;
+		if (said.choice("poles") !== "single-pole")
+			return {
+				...twoPoles(said),
+				face: {
+					text: `${rating} A two-pole disconnect`,
+					wiring: "disconnect-2p-face",
+					oneLine: "disconnect",
+					traits: ["disconnect"],
+					rating,
+				},
+			};
+		return {
+			terminals: [
+				deviceScrew(said.region, "line", "hot", "line-hot", { side: "line", also: ["1"] }),
+				deviceScrew(said.region, "load", "hot", "load-hot", { side: "load", also: ["2"] }),
+				deviceScrew(said.region, "ground", "ground", "ground", { also: ["green"] }),
+			],
+			links: [
+				{ between: ["line", "load"], nature: "contact", contact: { group: "handle", positions: 2, closed: [1] } },
+			],
+			sides: [
+				{ name: "line", knots: { hot: "line-hot", hot2: "^hot2", neutral: "^neutral", ground: "ground" } },
+				{ name: "load", knots: { hot: "load-hot", hot2: "^hot2", neutral: "^neutral", ground: "ground" } },
+			],
+			onward: "load",
+			face: {
+				text: `${rating} A disconnect`,
+				wiring: "disconnect-face",
+				oneLine: "disconnect",
+				traits: ["disconnect"],
+				rating,
+			},
+		};
+	},
+};

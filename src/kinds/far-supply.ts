@@ -1,0 +1,128 @@
+// Supplies from outside: a shore inlet with the pedestal behind it, and a generator. Their own breaker protects what they feed.
+
+import type { Blueprint, Kind, Said } from "./kind.ts";
+import { cage } from "./terminals.ts";
+
+export const inlet: Kind = {
+	name: "inlet",
+	summary:
+		"Where shore power comes in. The pedestal behind it has a breaker of the inlet's rating and joins neutral to ground, unless `floating`.",
+	example: `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	stands: ["top"],
+	attributes: [
+		{
+			name: "rating",
+			takes: "quantity",
+			dimension: "current",
+			least: 5,
+			most: 100,
+			required: true,
+			summary: "what the inlet and the pedestal's breaker are rated for",
+		},
+		{
+			name: "voltage",
+			takes: "quantity",
+			dimension: "voltage",
+			least: 100,
+			most: 250,
+			summary: "between hot and neutral; 120 V, or 230 V in IEC countries, if not said",
+		},
+		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for two hot legs" },
+		{ name: "floating", takes: "flag", summary: "the far supply does not join neutral to ground" },
+	],
+	build: (said) => supply(said, "shore", said.flag("floating") === true, said.quantity("rating")?.value),
+};
+
+export const generator: Kind = {
+	name: "generator",
+	summary: "A generator with its own breaker. Its neutral floats unless `bonds neutral to frame` is said.",
+	example: `generator gen 3000 W 120 V, bonds neutral to frame
+panel LC main 30 A from gen by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	stands: ["top"],
+	attributes: [
+		{
+			name: "power",
+			takes: "quantity",
+			dimension: "power",
+			least: 100,
+			most: 50_000,
+			summary: "what it gives for long",
+		},
+		{
+			name: "rating",
+			takes: "quantity",
+			dimension: "current",
+			least: 1,
+			most: 200,
+			summary: "its breaker; its power over its volts if not said",
+		},
+		{
+			name: "voltage",
+			takes: "quantity",
+			dimension: "voltage",
+			least: 100,
+			most: 250,
+			summary: "between hot and neutral",
+		},
+		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for two hot legs" },
+		{
+			name: "bonding",
+			takes: "phrase",
+			phrases: ["bonds neutral to frame", "bonds neutral never", "floating"],
+			summary: "whether it joins neutral to its frame",
+		},
+	],
+	build: (said) => {
+		const power = said.quantity("power")?.value;
+		const volts = said.pair("legs")?.[1].value ?? voltsOf(said);
+		const rating = said.quantity("rating")?.value ?? (power === undefined ? undefined : power / volts);
+		return supply(said, "generator", said.choice("bonding") !== "bonds neutral to frame", rating);
+	},
+};
+
+function supply(said: Said, sort: "shore" | "generator", floating: boolean, rating: number | undefined): Blueprint {
+	const twoLegs = said.pair("legs") !== undefined;
+	const volts = voltsOf(said);
+	return {
+		terminals: [
+			cage(said.region, "hot", "hot", "hot", { also: ["brass"], screw: "brass" }),
+			...(twoLegs ? [cage(said.region, "hot2", "hot2", "hot2", { screw: "brass" })] : []),
+			cage(said.region, "neutral", "neutral", "neutral", { also: ["silver"], screw: "silver" }),
+			cage(said.region, "ground", "ground", "ground", { also: ["green", "case"], screw: "green" }),
+		],
+		links: floating ? [] : [{ between: ["neutral", "ground"], nature: "bond", when: "source-live" }],
+		source: {
+			sort,
+			system: "ac",
+			volts,
+			hot: twoLegs ? ["hot", "hot2"] : ["hot"],
+			neutral: "neutral",
+			ground: "ground",
+			...(rating === undefined ? {} : { limit: rating }),
+			bonding: floating ? "floating" : "supply",
+			supplyProtects: rating !== undefined,
+		},
+		sides: [{ name: "out", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } }],
+		onward: "out",
+		enclosure: { sort: "equipment", metal: false },
+		face: {
+			text: `${sort === "shore" ? "shore inlet" : "generator"}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs ? `${volts}/${volts * 2}` : volts} V`,
+			wiring: sort === "shore" ? "shore-inlet-face" : "generator",
+			oneLine: sort === "shore" ? "shore-inlet" : "generator",
+			traits: ["source"],
+			...(rating === undefined ? {} : { rating }),
+		},
+	};
+}
+
+/** Volts between hot and neutral: as said, else the region's nominal voltage. */
+function voltsOf(said: Said): number {
+	return said.pair("legs")?.[0].value ?? said.quantity("voltage")?.value ?? (said.region === "us" ? 120 : 230);
+}

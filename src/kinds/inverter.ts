@@ -1,0 +1,177 @@
+// An inverter, and an inverter-charger that passes shore power through and makes its own when there is none.
+
+import type { AttributeSpec, Blueprint, Kind, LinkSpec, Said, TerminalSpec } from "./kind.ts";
+import { cage } from "./terminals.ts";
+
+const shared: readonly AttributeSpec[] = [
+	{
+		name: "power",
+		takes: "quantity",
+		dimension: "power",
+		least: 50,
+		most: 30_000,
+		required: true,
+		summary: "what it gives for long",
+	},
+	{
+		name: "surge",
+		takes: "quantity",
+		dimension: "power",
+		word: "surge",
+		least: 50,
+		most: 60_000,
+		summary: "what it gives for a moment",
+	},
+	{
+		name: "efficiency",
+		takes: "quantity",
+		dimension: "share",
+		word: "efficiency",
+		least: 0.3,
+		most: 1,
+		summary: "what comes out of what goes in",
+	},
+	{ name: "voltages", takes: "pair", dimension: "voltage", summary: "battery side and mains side: `12 V / 120 V`" },
+	{
+		name: "bonding",
+		takes: "phrase",
+		phrases: ["bonds neutral when inverting", "bonds neutral to frame", "bonds neutral never"],
+		summary: "when it joins its output neutral to ground",
+	},
+];
+
+export const inverter: Kind = {
+	name: "inverter",
+	summary: "Makes mains from the battery. Its neutral floats unless it is said to bond.",
+	example: `inverter inv 2000 W 12 V / 120 V, bonds neutral when inverting
+panel LC main 20 A from inv by 12-2, 6 ft
+circuit bunks from LC breaker 15 A by 14-2
+  14 ft to b1: receptacle
+`,
+	stands: ["top"],
+	attributes: shared,
+	build: (said) => {
+		const bonds = bondsNeutral(said);
+		return {
+			...machine(
+				said,
+				"inverter",
+				[],
+				[...acTerminals(said, "", "out")],
+				bonds ? [{ between: ["neutral", "ground"], nature: "bond", when: "inverting" }] : [],
+			),
+			sides: [outSide],
+			onward: "out",
+		};
+	},
+};
+
+export const inverterCharger: Kind = {
+	name: "inverter-charger",
+	summary: "Passes what comes in through to its output, and makes mains from the battery when nothing comes in.",
+	example: `inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to inv.in
+panel LC main 30 A from inv.out by 10-2, 6 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	stands: ["top"],
+	attributes: [
+		...shared,
+		{
+			name: "pass-through",
+			takes: "quantity",
+			dimension: "current",
+			word: "pass-through",
+			least: 5,
+			most: 200,
+			summary: "what its transfer contacts carry",
+		},
+		{
+			name: "transfer",
+			takes: "phrase",
+			phrases: ["transfers hot alone", "transfers hot and neutral"],
+			summary: "which poles the transfer moves; hot and neutral if not said",
+		},
+	],
+	build: (said) => {
+		const both = said.choice("transfer") !== "transfers hot alone";
+		const passes = (pole: "hot" | "neutral"): LinkSpec => ({
+			between: [`in.${pole}`, `out.${pole}`],
+			nature: "solid",
+			...(pole === "neutral" && !both ? {} : { when: "input-live" }),
+		});
+		return {
+			...machine(
+				said,
+				"inverter-charger",
+				["out."],
+				[...acTerminals(said, "in.", "in"), ...acTerminals(said, "out.", "out")],
+				[
+					passes("hot"),
+					passes("neutral"),
+					{ between: ["in.ground", "out.ground"], nature: "solid" },
+					...(bondsNeutral(said)
+						? [{ between: ["out.neutral", "out.ground"], nature: "bond", when: "inverting" } as const]
+						: []),
+				],
+			),
+			sides: [{ name: "in", knots: { hot: "in-hot", neutral: "in-neutral", ground: "in-ground" } }, outSide],
+			onward: "out",
+		};
+	},
+};
+
+const outSide = { name: "out", knots: { hot: "out-hot", neutral: "out-neutral", ground: "out-ground" } } as const;
+
+/** Everything both machines share; `prefix` leads to the output terminals. */
+function machine(
+	said: Said,
+	sort: "inverter" | "inverter-charger",
+	[prefix = ""]: readonly string[],
+	terminals: readonly TerminalSpec[],
+	links: readonly LinkSpec[],
+): Omit<Blueprint, "sides" | "onward"> {
+	const power = said.quantity("power")?.value;
+	const volts = said.pair("voltages")?.[1].value ?? (said.region === "us" ? 120 : 230);
+	const passThrough = sort === "inverter" ? undefined : said.quantity("pass-through");
+	return {
+		terminals,
+		links: [{ between: [`${prefix}ground`, "^case"], nature: "solid" }, ...links],
+		source: {
+			sort,
+			system: "ac",
+			volts,
+			hot: [`${prefix}hot`],
+			neutral: `${prefix}neutral`,
+			ground: `${prefix}ground`,
+			...(power === undefined ? {} : { limit: power / volts }),
+			bonding: bondsNeutral(said) ? "own" : "floating",
+			supplyProtects: power !== undefined,
+		},
+		enclosure: { sort: "equipment", metal: true },
+		face: {
+			text: [
+				sort,
+				power === undefined ? "" : ` ${Math.round(power)} W`,
+				passThrough === undefined ? "" : `, passes ${passThrough.value} A`,
+			].join(""),
+			wiring: sort === "inverter" ? "inverter" : "inverter-charger",
+			oneLine: sort,
+			traits: ["source"],
+		},
+	};
+}
+
+function acTerminals(said: Said, prefix: "" | "in." | "out.", side: "in" | "out"): TerminalSpec[] {
+	const terminal = (role: "hot" | "neutral" | "ground", screw: string) =>
+		cage(said.region, `${prefix}${role}`, role, `${side}-${role}`, { screw, side: side === "in" ? "line" : "load" });
+	return [terminal("hot", "brass"), terminal("neutral", "silver"), terminal("ground", "green")];
+}
+
+function bondsNeutral(said: Said): boolean {
+	const bonding = said.choice("bonding");
+	return bonding !== undefined && bonding !== "bonds neutral never";
+}

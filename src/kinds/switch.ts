@@ -1,0 +1,120 @@
+// A switch or dimmer in the hot: fed on line, going on from its switched side; neutral and ground pass by.
+
+import type { Blueprint, Kind, Said } from "./kind.ts";
+import { deviceScrew } from "./terminals.ts";
+
+export const wallSwitch: Kind = {
+	name: "switch",
+	summary:
+		"Opens the hot of what follows it. `two-pole` opens hot and neutral together. Neutral and ground are spliced past it.",
+	example: `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit lights from LC breaker 15 A by 14-2
+  7 ft to s1: switch "Porch light"
+  9 ft to l1: light 9 W
+`,
+	stands: ["hop", "box"],
+	attributes: [
+		{
+			name: "rating",
+			takes: "quantity",
+			dimension: "current",
+			least: 1,
+			most: 63,
+			summary: "what it may switch; 15 A, or 16 A in IEC countries, if not said",
+		},
+		{
+			name: "poles",
+			takes: "choice",
+			words: ["single-pole", "two-pole"],
+			summary: "whether it opens the hot alone or the neutral with it",
+		},
+	],
+	build: (said) =>
+		said.choice("poles") === "two-pole"
+			? bothPoles(said)
+			: hotOnly(said, "single-pole switch", "switch-1p-face", ["switch"]),
+};
+
+export const dimmer: Kind = {
+	name: "dimmer",
+	summary: "A switch that also dims the lights behind it.",
+	example: `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit lights from LC breaker 15 A by 14-2
+  7 ft to d1: dimmer
+  9 ft to l1: light 9 W
+`,
+	stands: ["hop", "box"],
+	attributes: [
+		{ name: "rating", takes: "quantity", dimension: "current", least: 0.5, most: 20, summary: "what it may switch" },
+	],
+	build: (said) => hotOnly(said, "dimmer", "dimmer-face", ["switch", "dimmer"]),
+};
+
+function hotOnly(said: Said, text: string, wiring: string, traits: Blueprint["face"]["traits"]): Blueprint {
+	const rating = said.quantity("rating")?.value ?? usualRating(said);
+	return {
+		terminals: [
+			deviceScrew(said.region, "line", "hot", "line-hot", { side: "line", also: ["1", "feed"] }),
+			deviceScrew(said.region, "load", "hot", "load-hot", { side: "load", also: ["2", "switched"] }),
+			deviceScrew(said.region, "ground", "ground", "ground", { also: ["green"] }),
+		],
+		links: [{ between: ["line", "load"], nature: "contact", contact: { group: "handle", positions: 2, closed: [1] } }],
+		sides: [
+			{ name: "line", knots: { hot: "line-hot", hot2: "^hot2", neutral: "^neutral", ground: "ground" } },
+			{
+				name: "load",
+				knots: { hot: "load-hot", neutral: "^neutral", ground: "ground" },
+				// A three-conductor cable onward carries the always-live hot on black and the switched hot on red.
+				withSecondHot: { hot: "line-hot", hot2: "load-hot", neutral: "^neutral", ground: "ground" },
+			},
+		],
+		onward: "load",
+		face: { text: `${rating} A ${text}`, wiring, oneLine: "switch", traits, rating },
+	};
+}
+
+function bothPoles(said: Said): Blueprint {
+	const rating = said.quantity("rating")?.value ?? usualRating(said);
+	return {
+		...twoPoles(said),
+		face: {
+			text: `${rating} A two-pole switch`,
+			wiring: "switch-2p-face",
+			oneLine: "switch-2p",
+			traits: ["switch"],
+			rating,
+		},
+	};
+}
+
+/** Terminals, contacts and sides of anything that opens hot and neutral together. */
+export function twoPoles(said: Said): Omit<Blueprint, "face"> {
+	const screw = (name: string, role: "hot" | "neutral", side: "line" | "load", number: string) =>
+		deviceScrew(said.region, name, role, `${side}-${role}`, { side, also: [number] });
+	return {
+		terminals: [
+			screw("line.hot", "hot", "line", "1"),
+			screw("line.neutral", "neutral", "line", "3"),
+			screw("load.hot", "hot", "load", "2"),
+			screw("load.neutral", "neutral", "load", "4"),
+			deviceScrew(said.region, "ground", "ground", "ground", { also: ["green"] }),
+		],
+		links: (["hot", "neutral"] as const).map((pole) => ({
+			between: [`line.${pole}`, `load.${pole}`],
+			nature: "contact",
+			contact: { group: "handle", positions: 2, closed: [1] },
+		})),
+		sides: [
+			{ name: "line", knots: { hot: "line-hot", hot2: "^hot2", neutral: "line-neutral", ground: "ground" } },
+			{ name: "load", knots: { hot: "load-hot", hot2: "^hot2", neutral: "load-neutral", ground: "ground" } },
+		],
+		onward: "load",
+	};
+}
+
+/** A wall switch is sold for 15 A, in IEC countries for 16 A (common practice). */
+function usualRating(said: Said): number {
+	return said.region === "us" ? 15 : 16;
+}

@@ -1,0 +1,318 @@
+// Reads the words behind a thing against what its kind takes; gives what was said, and a finding for each word that says nothing.
+import type { Finding } from "../base/finding.ts";
+import { didYouMean } from "../base/nearest.ts";
+import { formatQuantity, type Quantity, unitsOf } from "../base/quantity.ts";
+import type { AttributeSpec, Kind } from "../kinds/kind.ts";
+import type { NameTerm, Term } from "../syntax/tree.ts";
+import { planFinding } from "./codes.ts";
+
+/** What was said of a thing, by attribute name; `shared` is what any thing can have. */
+export interface ReadAttributes {
+	readonly values: ReadonlyMap<string, AttributeValue>;
+	readonly shared: SharedAttributes;
+}
+export type AttributeValue =
+	| { readonly sort: "quantity"; readonly quantity: Quantity }
+	| { readonly sort: "pair"; readonly pair: readonly [Quantity, Quantity] }
+	| { readonly sort: "count"; readonly count: number }
+	| { readonly sort: "word"; readonly word: string }
+	| { readonly sort: "flag"; readonly flag: boolean }
+	| { readonly sort: "unknown" };
+/** What any thing can have: its place, its box, whether a row of things shares its figure. */
+export interface SharedAttributes {
+	place?: NameTerm;
+	metal?: boolean;
+	volume?: Quantity;
+	shares?: "each" | "together";
+	roughedIn?: boolean;
+	note?: string;
+}
+
+/** Reads `terms` against the attributes of `kind`; what is wrong goes to `findings`. */
+export function readAttributes(kind: Kind, terms: readonly Term[], at: NameTerm, findings: Finding[]): ReadAttributes {
+	const reader = new AttributeReader(kind, terms, findings);
+	reader.readAll();
+	for (const spec of kind.attributes)
+		if (spec.takes === "quantity" && spec.required === true && !reader.values.has(spec.name))
+			findings.push(
+				planFinding("quantity-missing", {
+					title: `${at.text} does not say its ${spec.name}`,
+					span: at.span,
+					label: `${spec.name} missing`,
+					help: `Write ${spec.summary}: a figure in ${unitsOf(spec.dimension).join(", ")}, or \`?\` if you do not know it yet.`,
+				}),
+			);
+	return reader;
+}
+
+class AttributeReader implements ReadAttributes {
+	readonly values = new Map<string, AttributeValue>();
+	readonly shared: SharedAttributes = {};
+	private position = 0;
+	private readonly kind: Kind;
+	private readonly terms: readonly Term[];
+	private readonly findings: Finding[];
+
+	constructor(kind: Kind, terms: readonly Term[], findings: Finding[]) {
+		this.kind = kind;
+		this.terms = terms;
+		this.findings = findings;
+	}
+
+	readAll(): void {
+		for (let term = this.take(); term !== undefined; term = this.take()) this.readTerm(term);
+	}
+
+	private take(): Term | undefined {
+		return this.terms[this.position++];
+	}
+
+	private peek(): Term | undefined {
+		return this.terms[this.position];
+	}
+
+	private readTerm(term: Term): void {
+		switch (term.kind) {
+			case "quantity":
+				return this.readQuantity(term.quantity, term, undefined);
+			case "pair":
+				return this.readPair(term.first.quantity, term.second.quantity, term);
+			case "unknown":
+				return this.readUnknown(term);
+			case "name":
+				return this.readWord(term);
+			case "number":
+				return this.refuse(
+					planFinding("unit-wrong", {
+						title: `${term.text} has no unit`,
+						span: term.span,
+						label: "unit missing",
+						help: `Write it with a unit. ${this.tellQuantities()}`,
+					}),
+				);
+			default:
+				return this.refuse(this.unknown(term, "text" in term ? term.text : ""));
+		}
+	}
+
+	private readQuantity(quantity: Quantity, term: Term, word: string | undefined): void {
+		const spec = this.kind.attributes.find(
+			(candidate) =>
+				candidate.takes === "quantity" && candidate.word === word && candidate.dimension === quantity.dimension,
+		);
+		if (spec?.takes !== "quantity")
+			return this.refuse(
+				planFinding("unit-wrong", {
+					title: `${formatQuantity(quantity)} does not fit a ${this.kind.name}`,
+					span: term.span,
+					label: `a ${quantity.dimension}`,
+					help: this.tellQuantities(),
+				}),
+			);
+		if (quantity.value < (spec.least ?? 0) || quantity.value > (spec.most ?? Number.MAX_VALUE))
+			this.refuse(
+				planFinding("quantity-out-of-range", {
+					title: `${formatQuantity(quantity)} is no likely ${spec.name} of a ${this.kind.name}`,
+					span: term.span,
+					label: "out of range",
+				}),
+			);
+		this.set(spec, { sort: "quantity", quantity }, term);
+	}
+
+	private readPair(first: Quantity, second: Quantity, term: Term): void {
+		const spec = this.kind.attributes.find(
+			(candidate) => candidate.takes === "pair" && candidate.dimension === first.dimension,
+		);
+		if (spec === undefined) this.refuse(this.unknown(term, `${formatQuantity(first)} / ${formatQuantity(second)}`));
+		else this.set(spec, { sort: "pair", pair: [first, second] }, term);
+	}
+
+	private readUnknown(term: Term): void {
+		const open = this.kind.attributes.find(
+			(candidate) => candidate.takes === "quantity" && candidate.word === undefined && !this.values.has(candidate.name),
+		);
+		if (open === undefined) this.refuse(this.unknown(term, "?"));
+		else this.set(open, { sort: "unknown" }, term);
+	}
+
+	private readWord(term: NameTerm): void {
+		const word = term.text;
+		if (this.readShared(term)) return;
+		const phrase = this.matchPhrase(term);
+		if (phrase !== undefined) return;
+		for (const spec of this.kind.attributes) {
+			if (spec.takes === "flag" && spec.name === word) return this.set(spec, { sort: "flag", flag: true }, term);
+			if (spec.takes === "choice" && spec.words.includes(word)) return this.set(spec, { sort: "word", word }, term);
+			if (spec.takes === "quantity" && spec.word === word) return this.readWordedQuantity(spec, term);
+			if (spec.takes === "count" && spec.word === word) return this.readCount(spec, term);
+		}
+		if (word === "no") return this.readNegation(term);
+		this.refuse(this.unknown(term, word));
+	}
+
+	/** `in PLACE`, `box 18 cuin metal`, `each`, `roughed in`, `note "..."`. */
+	private readShared(term: NameTerm): boolean {
+		const next = this.peek();
+		switch (term.text) {
+			case "in":
+				if (next?.kind !== "name") {
+					this.refuse(
+						planFinding("place-unknown", {
+							title: "`in` does not say which place",
+							span: term.span,
+							help: "Write the name of a place behind `in`.",
+						}),
+					);
+					return true;
+				}
+				this.shared.place = next;
+				this.position++;
+				return true;
+			case "box":
+				if (next?.kind === "quantity" && next.quantity.dimension === "volume") {
+					this.shared.volume = next.quantity;
+					this.position++;
+				}
+				return true;
+			case "metal":
+				this.shared.metal = true;
+				return true;
+			case "each":
+			case "together":
+				this.shared.shares = term.text;
+				return true;
+			case "roughed":
+				if (next?.kind !== "name" || next.text !== "in") return false;
+				this.shared.roughedIn = true;
+				this.position++;
+				return true;
+			case "note":
+				if (next?.kind !== "text") return false;
+				this.shared.note = next.text;
+				this.position++;
+				return true;
+			default:
+				return false;
+		}
+	}
+
+	private matchPhrase(term: NameTerm): string | undefined {
+		for (const spec of this.kind.attributes) {
+			if (spec.takes !== "phrase") continue;
+			for (const phrase of spec.phrases) {
+				const words = phrase.split(" ");
+				const found = [term, ...this.terms.slice(this.position, this.position + words.length - 1)];
+				if (!words.every((word, index) => found[index]?.kind === "name" && textOf(found[index]) === word)) continue;
+				this.position += words.length - 1;
+				this.set(spec, { sort: "word", word: phrase }, term);
+				return phrase;
+			}
+		}
+		return undefined;
+	}
+
+	private readWordedQuantity(spec: AttributeSpec & { takes: "quantity" }, term: NameTerm): void {
+		const next = this.take();
+		if (next?.kind === "unknown") return this.set(spec, { sort: "unknown" }, term);
+		if (next?.kind === "quantity" && next.quantity.dimension === spec.dimension)
+			return this.readQuantity(next.quantity, next, spec.word);
+		if (next !== undefined && next.kind !== "quantity" && next.kind !== "number") this.position--;
+		this.refuse(
+			planFinding("unit-wrong", {
+				title: `\`${term.text}\` needs a figure in ${unitsOf(spec.dimension).join(" or ")}`,
+				span: next?.span ?? term.span,
+				label: "unit missing",
+				help: `Write \`${term.text}\` and the figure: ${spec.summary}.`,
+			}),
+		);
+	}
+
+	private readCount(spec: AttributeSpec & { takes: "count" }, term: NameTerm): void {
+		const next = this.take();
+		if (next?.kind !== "number" || !Number.isInteger(next.value)) {
+			this.refuse(
+				planFinding("quantity-missing", {
+					title: `\`${term.text}\` needs a whole number`,
+					span: next?.span ?? term.span,
+					help: `Write \`${term.text}\` and ${spec.summary}.`,
+				}),
+			);
+			return;
+		}
+		if (next.value < spec.least || next.value > spec.most)
+			return this.refuse(
+				planFinding("quantity-out-of-range", {
+					title: `${term.text} ${next.text} is out of range`,
+					span: next.span,
+					help: `From ${spec.least} to ${spec.most} fit.`,
+				}),
+			);
+		this.set(spec, { sort: "count", count: next.value }, term);
+	}
+
+	private readNegation(term: NameTerm): void {
+		const next = this.take();
+		const spec = this.kind.attributes.find(
+			(candidate) => candidate.takes === "flag" && next?.kind === "name" && candidate.name === next.text,
+		);
+		if (spec === undefined)
+			return this.refuse(this.unknown(next ?? term, next?.kind === "name" ? `no ${next.text}` : "no"));
+		this.set(spec, { sort: "flag", flag: false }, term);
+	}
+
+	private set(spec: AttributeSpec, value: AttributeValue, term: Term): void {
+		if (this.values.has(spec.name))
+			return this.refuse(
+				planFinding("attribute-twice", {
+					title: `The ${spec.name} is said twice`,
+					span: term.span,
+					label: "said again",
+				}),
+			);
+		this.values.set(spec.name, value);
+	}
+
+	private refuse(problem: Finding): void {
+		this.findings.push(problem);
+	}
+
+	private unknown(term: Term, text: string): Finding {
+		const known = this.kind.attributes.flatMap((spec) =>
+			spec.takes === "choice"
+				? spec.words
+				: spec.takes === "phrase"
+					? spec.phrases
+					: "word" in spec && spec.word !== undefined
+						? [spec.word]
+						: [spec.name],
+		);
+		const words = [...known, "in", "box", "metal"];
+		return planFinding("attribute-unknown", {
+			title: `\`${text}\` says nothing about a ${this.kind.name}`,
+			span: term.span,
+			label: "not understood",
+			help: [
+				didYouMean(text, words),
+				`A ${this.kind.name} takes: ${known.length === 0 ? "nothing of its own" : known.join(", ")}.`,
+			]
+				.filter((sentence) => sentence !== "")
+				.join(" "),
+		});
+	}
+
+	private tellQuantities(): string {
+		const told = this.kind.attributes.flatMap((spec) =>
+			spec.takes === "quantity"
+				? [
+						`${spec.word === undefined ? "" : `\`${spec.word}\` `}${spec.name} in ${unitsOf(spec.dimension).join(" or ")}`,
+					]
+				: [],
+		);
+		return told.length === 0 ? `A ${this.kind.name} takes no figure.` : `A ${this.kind.name} takes ${told.join("; ")}.`;
+	}
+}
+
+function textOf(term: Term | undefined): string {
+	return term?.kind === "name" ? term.text : "";
+}

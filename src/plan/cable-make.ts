@@ -1,0 +1,187 @@
+// Reads the trade's words for a cable into its conductors: how many, how thick, which colours, what each is for.
+import type { Finding } from "../base/finding.ts";
+import { awg, formatGauge, type Gauge, squareMillimetres } from "../base/gauge.ts";
+import { didYouMean } from "../base/nearest.ts";
+import { joinSpans, type Span } from "../base/span.ts";
+import type { Role, System } from "../kinds/kind.ts";
+import type { Term } from "../syntax/tree.ts";
+import { planFinding } from "./codes.ts";
+import type { CableMake, Core } from "./plan.ts";
+
+/** A colour and what a core of that colour is for. */
+type ColouredRole = readonly [colour: string, role: Role];
+
+/** House trade: insulated conductors by count, hot first (common practice; NEC 200.6 for white). A ground comes on top. */
+const houseCores: readonly (readonly ColouredRole[])[] = [
+	[],
+	[["black", "hot"]],
+	[
+		["black", "hot"],
+		["white", "neutral"],
+	],
+	[
+		["black", "hot"],
+		["red", "hot2"],
+		["white", "neutral"],
+	],
+];
+/** Metric cable with a protective conductor, by total count (HD 308 as recalled): brown and blue, brown black grey, all five. */
+const metricCores: readonly (readonly ColouredRole[])[] = [
+	[],
+	[],
+	[["brown", "hot"]],
+	[
+		["brown", "hot"],
+		["blue", "neutral"],
+	],
+	[
+		["brown", "hot"],
+		["black", "hot2"],
+		["blue", "neutral"],
+	],
+];
+
+const makeWords = ["single", "pair", "duplex", "triplex", "cord", "stranded", "solid", "copper", "aluminium"] as const;
+
+/** Insulation temperatures a conductor is used at unless said: house cable 60 °C (NEC 334.80), boat cable 105 °C (33 CFR 183), PVC 70 °C (IEC). */
+const usedAt = { house: 60, boat: 105, metric: 70, cord: 60, single: 75 } as const;
+
+/** The cable that `terms` stand for; undefined, with a finding, when they do not make sense. `at` is where to point when there are none. */
+export function readCableMake(terms: readonly Term[], at: Span, findings: Finding[]): CableMake | undefined {
+	const words = new Set<string>();
+	let colour: string | undefined;
+	let gauge: Gauge | undefined;
+	let makeUp: string | undefined;
+	let insulation: number | undefined;
+	const [first, last] = [terms[0], terms.at(-1)];
+	const span = first === undefined || last === undefined ? at : joinSpans(first.span, last.span);
+	const refuse = (title: string, where: Span, help?: string): undefined => {
+		findings.push(
+			planFinding("cable-unknown", { title, span: where, ...(help === undefined || help === "" ? {} : { help }) }),
+		);
+		return undefined;
+	};
+	for (const term of terms) {
+		if (term.kind === "gauge") gauge = term.gauge;
+		else if (term.kind === "make-up") makeUp = term.text;
+		else if (term.kind === "quantity" && term.quantity.dimension === "area")
+			gauge = squareMillimetres(term.quantity.value);
+		else if (term.kind === "quantity" && term.quantity.dimension === "temperature") insulation = term.quantity.value;
+		else if (term.kind === "name" && makeWords.some((word) => word === term.text)) words.add(term.text);
+		else if (term.kind === "name" && cableColours.has(term.text)) colour = term.text;
+		else
+			return refuse(
+				`\`${"text" in term ? term.text : "?"}\` is no word for a cable`,
+				term.span,
+				"text" in term ? didYouMean(term.text, [...makeWords, ...cableColours]) : "",
+			);
+	}
+	const base = {
+		text: terms.map((term) => ("text" in term ? term.text : "")).join(" "),
+		flexible: words.has("cord"),
+		material: words.has("aluminium") ? ("aluminium" as const) : ("copper" as const),
+	};
+	const build = (
+		system: System,
+		usual: keyof typeof usedAt,
+		cores: readonly ColouredRole[],
+		size: Gauge,
+		stranded: boolean,
+		groundSize = size,
+	): CableMake => ({
+		...base,
+		system,
+		insulation: insulation ?? usedAt[usual],
+		cores: cores.map(
+			([coreColour, role]): Core => ({
+				colour: coreColour,
+				role,
+				gauge: role === "ground" ? groundSize : size,
+				stranded,
+			}),
+		),
+	});
+	if (makeUp !== undefined) return readMakeUp(makeUp);
+	if (gauge === undefined) return refuse("The size of the cable is missing", span);
+	const stranded = !words.has("solid");
+	if (words.has("triplex"))
+		return build(
+			"ac",
+			"boat",
+			[
+				["black", "hot"],
+				["white", "neutral"],
+				["green", "ground"],
+			],
+			gauge,
+			stranded,
+		);
+	if (words.has("pair") || words.has("duplex"))
+		return build(
+			"dc",
+			"boat",
+			[
+				["red", "positive"],
+				[words.has("pair") ? "black" : "yellow", "negative"],
+			],
+			gauge,
+			stranded,
+		);
+	const ownColour = colour ?? "black";
+	return build(
+		ownColour === "red" && words.has("single") ? "dc" : "ac",
+		"single",
+		[[ownColour, roleOfColour(ownColour)]],
+		gauge,
+		stranded,
+	);
+
+	function readMakeUp(text: string): CableMake | undefined {
+		const metric = /^(\d)(G|x)(\d+(?:\.\d+)?)$/i.exec(text);
+		if (metric !== null) {
+			const count = Number(metric[1]);
+			const withGround = metric[2] === "G" || metric[2] === "g";
+			const live = withGround ? metricCores[count] : metricCores[count + 1];
+			if (live === undefined || live.length === 0) return refuse(`A cable of make ${text} is not known`, span);
+			const ground: ColouredRole[] = withGround ? [["green-yellow", "ground"]] : [];
+			return build(
+				"ac",
+				"metric",
+				[...live, ...ground],
+				squareMillimetres(Number(metric[3])),
+				base.flexible || words.has("stranded"),
+			);
+		}
+		const house = /^(\d+)[-/](\d)$/.exec(text);
+		if (house === null) return refuse(`A cable of make ${text} is not known`, span);
+		const size = awg(Number(house[1]));
+		if (!houseSizes.has(Number(house[1])))
+			return refuse(
+				`${formatGauge(size)} is no size that such cable is made in`,
+				span,
+				"House cable comes in 14, 12, 10, 8 and 6 AWG, and thicker in even numbers.",
+			);
+		const counted = Number(house[2]);
+		// In cord the count includes the ground (common practice); in house cable the ground comes on top.
+		const live = houseCores[base.flexible && counted >= 3 ? counted - 1 : counted];
+		if (live === undefined || live.length === 0) return refuse(`A cable with ${counted} conductors is not known`, span);
+		const isStranded = base.flexible || words.has("stranded") || (!words.has("solid") && Number(house[1]) <= 8);
+		const ground: ColouredRole[] =
+			base.flexible && counted === 2 ? [] : [[base.flexible || words.has("stranded") ? "green" : "bare", "ground"]];
+		return build("ac", base.flexible ? "cord" : "house", [...live, ...ground], size, isStranded);
+	}
+}
+
+/** Sizes in which house cable and cord are made (common practice). */
+const houseSizes: ReadonlySet<number> = new Set([18, 16, 14, 12, 10, 8, 6, 4, 2]);
+
+const cableColours: ReadonlySet<string> = new Set(
+	"black white red green blue brown grey gray yellow orange violet purple pink turquoise bare green-yellow".split(" "),
+);
+
+/** What a single conductor of a colour is for by the trade's convention. */
+function roleOfColour(colour: string): Core["role"] {
+	if (colour === "green" || colour === "bare" || colour === "green-yellow") return "ground";
+	if (colour === "white" || colour === "grey" || colour === "gray") return "neutral";
+	return "hot";
+}

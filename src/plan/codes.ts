@@ -1,0 +1,258 @@
+// Everything the plan room may have to say, each with its meaning, so that it can be explained without a plan at hand.
+import { type Finding, type FindingSlots, finding } from "../base/finding.ts";
+
+/** One thing that can be wrong with what a plan says, as distinct from how it is wired. */
+export interface PlanCode {
+	readonly code: string;
+	readonly level: "error" | "warning" | "note";
+	readonly meaning: string;
+	readonly why: string;
+	readonly help: string;
+}
+
+/** Every code of this room and of the circuit room, in the order in which a text is taken up. */
+export const planCodes = [
+	{
+		code: "not-understood-yet",
+		level: "warning",
+		meaning: "A line is well written, but Ferrule does not know its meaning yet.",
+		why: "What it describes is neither checked nor drawn.",
+		help: "Leave it in; check that part of the wiring by hand.",
+	},
+	{
+		code: "setting-unknown",
+		level: "error",
+		meaning: "A line below `plan` is no setting.",
+		why: "The plan would be judged by other rules than you meant.",
+		help: "Use a setting of the reference page.",
+	},
+	{
+		code: "setting-wrong",
+		level: "error",
+		meaning: "A setting has a value it cannot take.",
+		why: "The plan would be judged by other rules than you meant.",
+		help: "Write one of the values that fit.",
+	},
+	{
+		code: "name-twice",
+		level: "error",
+		meaning: "Two things have the same name; upper and lower case do not tell names apart.",
+		why: "A tag on a cable or box would point at two places.",
+		help: "Give one of them another name.",
+	},
+	{
+		code: "name-unknown",
+		level: "error",
+		meaning: "A name is used that nothing in the plan has.",
+		why: "The wire would lead nowhere, and what hangs on it cannot be checked.",
+		help: "Correct the name, or declare the thing.",
+	},
+	{
+		code: "kind-unknown",
+		level: "error",
+		meaning: "The word for what a thing is is not known.",
+		why: "Its terminals are not known, so nothing about its wiring can be checked.",
+		help: "Use a kind of the list that `ferrule explain` prints.",
+	},
+	{
+		code: "kind-misplaced",
+		level: "error",
+		meaning: "A thing stands where its kind cannot stand.",
+		why: "It would have no terminals to wire there.",
+		help: "Put it where its kind belongs.",
+	},
+	{
+		code: "kind-missing",
+		level: "error",
+		meaning: "A cable goes to something new without saying what it is.",
+		why: "Nothing is known of what the cable would land on.",
+		help: "Write `to NAME: KIND`, or the name of a thing declared before.",
+	},
+	{
+		code: "attribute-unknown",
+		level: "error",
+		meaning: "A word behind a thing says nothing that its kind can have.",
+		why: "It would be silently left out of account.",
+		help: "Correct the word or take it out.",
+	},
+	{
+		code: "attribute-twice",
+		level: "error",
+		meaning: "The same is said twice of one thing.",
+		why: "Only one of them can be true.",
+		help: "Keep the one that holds.",
+	},
+	{
+		code: "quantity-missing",
+		level: "error",
+		meaning: "A figure that must be known is not given.",
+		why: "Without it the wiring cannot be judged.",
+		help: "Write the figure with its unit, or `?` if you do not know it yet.",
+	},
+	{
+		code: "unit-wrong",
+		level: "error",
+		meaning: "A figure has no unit, or one that does not fit there.",
+		why: "Amperes read as watts would size a wire wrongly.",
+		help: "Write the figure with a unit that fits.",
+	},
+	{
+		code: "quantity-out-of-range",
+		level: "error",
+		meaning: "A figure lies far outside what such a thing can have.",
+		why: "It is most likely a slip of the pen, and everything computed from it would be wrong.",
+		help: "Check the figure and its unit.",
+	},
+	{
+		code: "place-unknown",
+		level: "error",
+		meaning: "A thing is `in` a place that is not declared.",
+		why: "Whether it is wet or hot there decides what is allowed.",
+		help: "Declare it with `place`, or correct the name.",
+	},
+	{
+		code: "place-word-unknown",
+		level: "error",
+		meaning: "A word behind a place is not known.",
+		why: "Whether a place is wet or hot decides what is allowed there.",
+		help: "Use one of the words of the reference page.",
+	},
+	{
+		code: "slot-twice",
+		level: "error",
+		meaning: "Two breakers are in one slot.",
+		why: "Only one fits; the other circuit would have no protection.",
+		help: "Move one to a free slot, or use half-size breakers: `1A` and `1B`.",
+	},
+	{
+		code: "slot-unknown",
+		level: "error",
+		meaning: "A circuit comes from a slot in which there is no breaker.",
+		why: "Nothing would protect the circuit.",
+		help: "Declare the breaker in the slot, or write it behind the slot.",
+	},
+	{
+		code: "panel-full",
+		level: "error",
+		meaning: "A panel has no free slot left.",
+		why: "The circuit has no place to be protected from.",
+		help: "Use a panel with more spaces, or half-size breakers.",
+	},
+	{
+		code: "side-unknown",
+		level: "error",
+		meaning: "A name leads to a side or terminal that the thing does not have.",
+		why: "The wire would lead nowhere.",
+		help: "Use a side or terminal the kind has.",
+	},
+	{
+		code: "cable-missing",
+		level: "error",
+		meaning: "A run does not say by which cable it goes.",
+		why: "Whether its wires are thick enough cannot be judged.",
+		help: "Write `by` and the cable behind where the run comes from.",
+	},
+	{
+		code: "cable-unknown",
+		level: "error",
+		meaning: "The words for a cable are not understood.",
+		why: "Its conductors are not known, so nothing on them can be checked.",
+		help: "Write a make-up such as `12-2`, `3G2.5` or `triplex 14 AWG`.",
+	},
+	{
+		code: "cable-goes-nowhere",
+		level: "error",
+		meaning: "A run starts but goes to nothing.",
+		why: "Its wires would end in the open.",
+		help: "Add a hop below it: `14 ft to b1: receptacle`.",
+	},
+	{
+		code: "tag-twice",
+		level: "error",
+		meaning: "Two cables have the same tag.",
+		why: "Whoever finds the tag in the wall cannot tell which cable it is.",
+		help: "Give one of them another tag with `as`.",
+	},
+	{
+		code: "panel-fed-by-itself",
+		level: "error",
+		meaning: "Following the cables from a panel leads back into it.",
+		why: "Power would go in a circle, and no breaker would stand between the panel and itself.",
+		help: "Feed the panel from a source.",
+	},
+	{
+		code: "core-unknown",
+		level: "error",
+		meaning: "A landing names a conductor that does not come into that box.",
+		why: "The landing cannot be built as written.",
+		help: "Use a cable tag and colour that enter the box.",
+	},
+	{
+		code: "terminal-unknown",
+		level: "error",
+		meaning: "A landing names a terminal that the box does not have.",
+		why: "The landing cannot be built as written.",
+		help: "Use a terminal of a device in the box.",
+	},
+	{
+		code: "landed-twice",
+		level: "error",
+		meaning: "One end of a conductor is said to be in two places.",
+		why: "A wire's end can only be under one terminal or in one joint.",
+		help: "Keep the landing that is true.",
+	},
+	{
+		code: "mode-source-unknown",
+		level: "error",
+		meaning: "A mode names something that is no source.",
+		why: "What is live in that mode would not be known.",
+		help: "Name sources of the plan.",
+	},
+	{
+		code: "source-missing",
+		level: "note",
+		meaning: "Nothing in the plan feeds it.",
+		why: "Without a source there is nothing to trace, so most checks cannot be made.",
+		help: "Declare an inlet, a generator or an inverter.",
+	},
+	{
+		code: "accept-unused",
+		level: "warning",
+		meaning: "An `accept` line silences nothing.",
+		why: "A deviation that is written down but not there misleads who reads the plan.",
+		help: "Take the line out, or correct its rule or place.",
+	},
+	{
+		code: "reason-missing",
+		level: "error",
+		meaning: "An `accept` line gives no reason.",
+		why: "A deviation without a reason cannot be judged by who comes after you.",
+		help: 'Write `because "..."`.',
+	},
+	{
+		code: "rule-unknown",
+		level: "error",
+		meaning: "An `accept` line names a rule that does not exist.",
+		why: "It would silence nothing.",
+		help: "Use a rule's name as the findings print it.",
+	},
+] as const satisfies readonly PlanCode[];
+
+/** A code of the list above. */
+export type PlanCodeName = (typeof planCodes)[number]["code"];
+
+/** A finding of this room; level, why, help and basis come from the list unless given. */
+export function planFinding(
+	code: PlanCodeName,
+	slots: Pick<FindingSlots, "title" | "span"> & Partial<FindingSlots>,
+): Finding {
+	const entry = planCodes.find((candidate) => candidate.code === code) ?? planCodes[0];
+	return finding({
+		level: entry.level,
+		why: entry.why,
+		help: entry.help,
+		basis: "the notation, grammar/reference.md",
+		...slots,
+		code,
+	});
+}

@@ -1,0 +1,156 @@
+// The smaller statements: landings as built, modes and accepted deviations, taken over with their words checked.
+import type { Finding } from "../base/finding.ts";
+import { didYouMean } from "../base/nearest.ts";
+import type { Termination } from "../kinds/kind.ts";
+import type { AcceptStatement, AtStatement, Landing, ModeStatement, NameTerm } from "../syntax/tree.ts";
+import { readCableMake } from "./cable-make.ts";
+import { planFinding } from "./codes.ts";
+import { foldName } from "./names.ts";
+import type { Acceptance, BoxLandings, SaidLanding, SaidMode, Thing } from "./plan.ts";
+
+const terminations = [
+	"solid",
+	"bare",
+	"fork",
+	"ring",
+	"ferrule",
+	"lug",
+	"pin",
+] as const satisfies readonly Termination[];
+const connectors = ["lever", "push-in", "twist-on", "crimp"] as const;
+
+/** The landings of an `at` block; a word that is none of its own is a finding and drops that landing only. */
+export function readLandings(
+	statement: AtStatement,
+	things: ReadonlyMap<string, Thing>,
+	findings: Finding[],
+): BoxLandings | undefined {
+	if (!things.has(foldName(statement.box.text))) {
+		findings.push(
+			planFinding("name-unknown", {
+				title: `Nothing here is called ${statement.box.text}`,
+				span: statement.box.span,
+				help: `${didYouMean(
+					statement.box.text,
+					[...things.values()].map((thing) => thing.name),
+				)} \`at\` takes the name of a box, a panel or a device.`.trim(),
+			}),
+		);
+		return undefined;
+	}
+	return {
+		box: statement.box.text,
+		landings: statement.landings.flatMap((landing) => {
+			const read = readLanding(landing, findings);
+			return read === undefined ? [] : [read];
+		}),
+		span: statement.span,
+	};
+}
+
+function readLanding(landing: Landing, findings: Finding[]): SaidLanding | undefined {
+	switch (landing.kind) {
+		case "land": {
+			const termination =
+				landing.termination === undefined ? undefined : readTermination(landing.termination, findings);
+			return {
+				sort: "land",
+				cores: landing.cores,
+				...(termination === undefined ? {} : { termination }),
+				on: landing.on,
+				span: landing.span,
+			};
+		}
+		case "join": {
+			const [word, ports] = landing.connector;
+			const connector = connectors.find((known) => word?.kind === "name" && known === word.text);
+			if (word !== undefined && connector === undefined)
+				findings.push(
+					planFinding("attribute-unknown", {
+						title: "This is no kind of joint connector",
+						span: word.span,
+						help: `Connectors are: ${connectors.join(", ")}.`,
+					}),
+				);
+			return {
+				sort: "join",
+				members: landing.members,
+				...(connector === undefined ? {} : { connector }),
+				...(ports?.kind === "number" ? { ports: ports.value } : {}),
+				span: landing.span,
+			};
+		}
+		case "link": {
+			const cable = readCableMake(landing.cable, landing.span, findings);
+			return cable === undefined ? undefined : { sort: "link", between: landing.between, cable, span: landing.span };
+		}
+		case "free":
+			return { sort: "free", core: landing.core, state: landing.state, span: landing.span };
+	}
+}
+
+function readTermination(word: NameTerm, findings: Finding[]): Termination | undefined {
+	const termination = terminations.find((known) => known === word.text);
+	if (termination === undefined)
+		findings.push(
+			planFinding("attribute-unknown", {
+				title: `\`${word.text}\` is no way to make up a wire's end`,
+				span: word.span,
+				help: `${didYouMean(word.text, terminations)} Ends are: ${terminations.join(", ")}.`.trim(),
+			}),
+		);
+	return termination;
+}
+
+/** A mode as named by the builder; a name that is no source is a finding. */
+export function readMode(statement: ModeStatement, things: ReadonlyMap<string, Thing>, findings: Finding[]): SaidMode {
+	const isSource = (name: NameTerm): boolean => things.get(foldName(name.text))?.blueprint.source !== undefined;
+	for (const name of [...statement.sources, ...statement.without])
+		if (!isSource(name))
+			findings.push(
+				planFinding("mode-source-unknown", {
+					title: `${name.text} is no source`,
+					span: name.span,
+					help:
+						didYouMean(
+							name.text,
+							[...things.values()].filter((thing) => thing.blueprint.source !== undefined).map((thing) => thing.name),
+						) || "Name sources of the plan.",
+				}),
+			);
+	for (const part of [...statement.with, ...statement.positions.map((position) => position.thing)])
+		findings.push(
+			planFinding("not-understood-yet", {
+				title: `What a mode says of ${part.text} has no meaning yet`,
+				span: part.span,
+			}),
+		);
+	const without = new Set(statement.without.map((name) => foldName(name.text)));
+	return {
+		name: statement.name.text,
+		live: statement.sources
+			.filter((name) => isSource(name) && !without.has(foldName(name.text)))
+			.flatMap((name) => things.get(foldName(name.text))?.name ?? []),
+		span: statement.span,
+	};
+}
+
+/** An accepted deviation; without a reason it is a finding and accepts nothing. */
+export function readAcceptance(statement: AcceptStatement, findings: Finding[]): Acceptance | undefined {
+	const reason = statement.because?.text.trim() ?? "";
+	if (reason === "") {
+		findings.push(
+			planFinding("reason-missing", {
+				title: `No reason is given for accepting ${statement.rule.text}`,
+				span: statement.span,
+			}),
+		);
+		return undefined;
+	}
+	return {
+		rule: statement.rule.text,
+		...(statement.at === undefined ? {} : { at: statement.at.text }),
+		reason,
+		span: statement.span,
+	};
+}

@@ -1,0 +1,428 @@
+// Flattens chains: every hop becomes one cable from one thing to another, with the things on the way declared as they are met.
+import type { Finding } from "../base/finding.ts";
+import { didYouMean } from "../base/nearest.ts";
+import type { Quantity } from "../base/quantity.ts";
+import type { Span } from "../base/span.ts";
+import type {
+	HopStatement,
+	Link,
+	NameTerm,
+	NewName,
+	QuantityTerm,
+	RunStatement,
+	Term,
+	ThingStatement,
+	UnknownTerm,
+} from "../syntax/tree.ts";
+import { readCableMake } from "./cable-make.ts";
+import { planFinding } from "./codes.ts";
+import { foldName, resolveName } from "./names.ts";
+import type { CableMake, Hop, HopEnd, Place, Run, Thing } from "./plan.ts";
+import type { ThingRegister } from "./things.ts";
+
+/** What a chain stands at: where the next cable leaves from; undefined where that could not be understood. */
+interface Position {
+	readonly from: HopEnd | undefined;
+	readonly cable: CableMake | undefined;
+}
+
+/** Takes in runs and keeps them, in the order of the text. */
+export class RunRegister {
+	readonly runs: Run[] = [];
+	/** Set where a hop could not be taken up. */
+	incomplete = false;
+	private readonly names = new Map<string, Span>();
+	private readonly tags = new Map<string, Span>();
+	private readonly register: ThingRegister;
+	private readonly places: ReadonlyMap<string, Place>;
+	private readonly findings: Finding[];
+
+	constructor(register: ThingRegister, places: ReadonlyMap<string, Place>, findings: Finding[]) {
+		this.register = register;
+		this.places = places;
+		this.findings = findings;
+	}
+
+	/** A `circuit`, `feed` or `bond` with its hops. */
+	addRun(statement: RunStatement): void {
+		if (!this.takeName(statement.name)) return;
+		const start = this.findStart(statement);
+		const cable = this.readCable(
+			statement.cable,
+			statement.name.span,
+			statement.cable.length === 0 && !everyHopSaysBy(statement.links),
+		);
+		const flattener = new Flattener(this, statement.name.text);
+		if (statement.links.length === 0)
+			this.findings.push(
+				planFinding("cable-goes-nowhere", {
+					title: `${statement.name.text} goes nowhere`,
+					span: statement.name.span,
+					label: "no hop below it",
+				}),
+			);
+		flattener.follow(statement.links, { from: start?.end, cable });
+		this.runs.push({
+			name: statement.name.text,
+			label: statement.label?.text ?? statement.name.text,
+			sort: statement.sort,
+			...(start?.protection === undefined ? {} : { protection: start.protection }),
+			hops: flattener.hops,
+			roughedIn: hasWords(statement.terms, "roughed", "in"),
+			span: statement.name.span,
+		});
+	}
+
+	/** The `from X by CABLE, LENGTH` at the end of a declaration: a feed of one hop. */
+	addSupply(statement: ThingStatement, thing: Thing): void {
+		const supply = statement.supply;
+		if (supply === undefined) return;
+		const from = this.resolveEnd(supply.from[0], "from");
+		const cable = this.readCable(supply.cable, supply.span, true);
+		const flattener = new Flattener(this, thing.name);
+		flattener.add(
+			{ from, cable },
+			{ thing: thing.name, span: supply.span },
+			{ length: supply.length, tag: undefined, through: [], markings: [], span: supply.span },
+		);
+		this.names.set(foldName(thing.name), statement.name.span);
+		this.runs.push({
+			name: thing.name,
+			label: thing.label,
+			sort: "feed",
+			hops: flattener.hops,
+			roughedIn: false,
+			span: supply.span,
+		});
+	}
+
+	/** The thing and side a name leads to; undefined, with a finding, when it leads to nothing. */
+	resolveEnd(name: NameTerm | undefined, direction: "from" | "to"): HopEnd | undefined {
+		if (name === undefined) return undefined;
+		const resolved = resolveName(name, this.register.byName);
+		if (resolved === undefined) {
+			this.reportUnknown(name);
+			return undefined;
+		}
+		const [side, ...beyond] = resolved.rest;
+		const sides = resolved.thing.blueprint.sides.map((known) => known.name);
+		if (side === undefined) return { thing: resolved.thing.name, span: name.span };
+		if (sides.includes(side) && beyond.length === 0) return { thing: resolved.thing.name, side, span: name.span };
+		this.findings.push(
+			planFinding("side-unknown", {
+				title: `${resolved.thing.name} has no side \`${[side, ...beyond].join(".")}\` to go ${direction}`,
+				span: name.span,
+				help: `${didYouMean(side, sides)} A ${resolved.thing.kind.name} has: ${sides.join(", ")}.`.trim(),
+			}),
+		);
+		return undefined;
+	}
+
+	/** The tag of a cable: as said, or the run's name and a running number that is free. */
+	takeTag(run: string, number: number, said: NameTerm | undefined, span: Span): string {
+		const tag = said?.text ?? `${run}-${number}`;
+		const first = this.tags.get(foldName(tag));
+		if (first !== undefined) {
+			this.findings.push(
+				planFinding("tag-twice", {
+					title: `Two cables have the tag ${tag}`,
+					span: said?.span ?? span,
+					also: [{ span: first, label: "first here" }],
+				}),
+			);
+			return `${tag}-again`;
+		}
+		this.tags.set(foldName(tag), said?.span ?? span);
+		return tag;
+	}
+
+	readCable(terms: readonly Term[], at: Span, needed: boolean): CableMake | undefined {
+		if (terms.length > 0) return readCableMake(terms, at, this.findings);
+		if (needed)
+			this.findings.push(
+				planFinding("cable-missing", { title: "The cable is not said", span: at, label: "by which cable?" }),
+			);
+		return undefined;
+	}
+
+	findPlace(name: NameTerm): Place | undefined {
+		const place = this.places.get(foldName(name.text));
+		if (place === undefined)
+			this.findings.push(
+				planFinding("place-unknown", { title: `${name.text} is no place of this plan`, span: name.span }),
+			);
+		return place;
+	}
+
+	/** Makes the thing a hop arrives at, or finds the one declared before. */
+	arrive(hop: HopStatement, name: NameTerm, run: string): HopEnd | undefined {
+		if (hop.type === undefined) {
+			const known = resolveName(name, this.register.byName);
+			if (known === undefined && !this.register.notUnderstood.has(foldName(name.head))) {
+				this.findings.push(
+					planFinding("kind-missing", {
+						title: `${name.text} is new here, and it is not said what it is`,
+						span: name.span,
+						label: "no kind",
+						help: `${didYouMean(name.text, this.knownNames())} Or say what it is: \`to ${name.text}: receptacle\`.`.trim(),
+					}),
+				);
+				return undefined;
+			}
+			return this.resolveEnd(name, "to");
+		}
+		const thing = this.register.declare({
+			type: hop.type,
+			name,
+			...(hop.label === undefined ? {} : { label: hop.label.text }),
+			terms: hop.attributes,
+			members: hop.members,
+			stands: "hop",
+			run,
+		});
+		return thing === undefined ? undefined : { thing: thing.name, span: name.span };
+	}
+
+	report(problem: Finding): void {
+		this.findings.push(problem);
+	}
+
+	private knownNames(): string[] {
+		return this.register.things.map((thing) => thing.name);
+	}
+
+	private reportUnknown(name: NameTerm): void {
+		this.incomplete = true;
+		const kind = this.register.notUnderstood.get(foldName(name.head));
+		// What hangs on a thing that was not understood has been told at that thing already.
+		if (kind !== undefined) return;
+		this.findings.push(
+			planFinding("name-unknown", {
+				title: `Nothing here is called ${name.text}`,
+				span: name.span,
+				label: "not declared",
+				help: `${didYouMean(name.text, this.knownNames())} Declare it, or correct the name.`.trim(),
+			}),
+		);
+	}
+
+	private takeName(name: NameTerm): boolean {
+		const first = this.names.get(foldName(name.text));
+		this.names.set(foldName(name.text), first ?? name.span);
+		if (first !== undefined)
+			this.findings.push(
+				planFinding("name-twice", {
+					title: `Two runs are called ${name.text}`,
+					span: name.span,
+					also: [{ span: first, label: "first here" }],
+				}),
+			);
+		return first === undefined;
+	}
+
+	/** Where a run starts: a breaker in a panel's slot, or any thing and its side. */
+	private findStart(statement: RunStatement): { end: HopEnd; protection?: string } | undefined {
+		const name = statement.from[0];
+		if (name === undefined) return undefined;
+		const [type, ...terms] = statement.terms.filter((term) => !isRoughedIn(term, statement.terms));
+		const resolved = resolveName(name, this.register.byName);
+		if (resolved === undefined) {
+			this.reportUnknown(name);
+			return undefined;
+		}
+		const panel = resolved.thing.blueprint.face.traits.includes("panel") ? resolved.thing : undefined;
+		if (panel === undefined) {
+			if (type !== undefined) this.reportUnusedWords(type);
+			const end = this.resolveEnd(name, "from");
+			return end === undefined
+				? undefined
+				: { end, ...(resolved.thing.blueprint.protection === undefined ? {} : { protection: resolved.thing.name }) };
+		}
+		const thing = this.findSlot(panel, name, resolved.rest, type, terms, statement);
+		return thing === undefined ? undefined : { end: { thing: thing.name, span: name.span }, protection: thing.name };
+	}
+
+	private findSlot(
+		panel: Thing,
+		name: NameTerm,
+		rest: readonly string[],
+		type: Term | undefined,
+		terms: readonly Term[],
+		statement: RunStatement,
+	): Thing | undefined {
+		if (type?.kind !== "name") {
+			this.findings.push(
+				rest.length === 0
+					? planFinding("slot-unknown", {
+							title: `${statement.name.text} comes from ${panel.name}, but it is not said from which breaker`,
+							span: name.span,
+							help: `Name a slot, \`from ${panel.name}.1\`, or a breaker: \`from ${panel.name} breaker 20 A\`.`,
+						})
+					: planFinding("slot-unknown", {
+							title: `${panel.name} has no breaker in slot ${rest.join(".")}`,
+							span: name.span,
+							label: "empty slot",
+						}),
+			);
+			return undefined;
+		}
+		const slot = rest[0] ?? this.register.nextFreeSlot(panel);
+		if (slot === undefined) {
+			this.findings.push(
+				planFinding("panel-full", {
+					title: `${panel.name} has no free slot for ${statement.name.text}`,
+					span: name.span,
+				}),
+			);
+			return undefined;
+		}
+		return this.register.declareInSlot(panel, { ...name, text: slot, head: slot, steps: [] }, type, terms, undefined);
+	}
+
+	private reportUnusedWords(first: Term): void {
+		this.findings.push(
+			planFinding("attribute-unknown", {
+				title: "These words say nothing about the start of a run",
+				span: first.span,
+				help: "A breaker is named behind a panel: `from LC breaker 20 A`.",
+			}),
+		);
+	}
+}
+
+/** What a hop says of its cable. */
+interface Way {
+	readonly length: QuantityTerm | UnknownTerm | undefined;
+	readonly tag: NameTerm | undefined;
+	readonly through: HopStatement["through"];
+	readonly markings: HopStatement["markings"];
+	readonly span: Span;
+}
+
+/** Follows one chain and its branches. */
+class Flattener {
+	readonly hops: Hop[] = [];
+	private readonly register: RunRegister;
+	private readonly run: string;
+
+	constructor(register: RunRegister, run: string) {
+		this.register = register;
+		this.run = run;
+	}
+
+	follow(links: readonly Link[], start: Position): void {
+		let position = start;
+		for (const link of links) {
+			if (link.kind === "branch") {
+				const from = this.register.resolveEnd(link.from[0], "from");
+				const cable = this.register.readCable(link.cable, link.span, false) ?? position.cable;
+				this.follow(link.links, { from, cable });
+			} else position = this.takeHop(link, position);
+		}
+	}
+
+	add(position: Position, to: HopEnd, way: Way): void {
+		const tag = this.register.takeTag(this.run, this.hops.length + 1, way.tag, way.span);
+		const length = way.length?.kind === "quantity" ? way.length.quantity : undefined;
+		if (position.from === undefined || position.cable === undefined) {
+			this.register.incomplete = true;
+			return;
+		}
+		this.hops.push({
+			tag,
+			tagSaid: way.tag !== undefined,
+			from: position.from,
+			to,
+			cable: position.cable,
+			...(length === undefined ? {} : { length: length satisfies Quantity }),
+			lengthText: way.length?.kind === "quantity" ? way.length.text : "",
+			through: way.through.flatMap((part) => {
+				const place = this.register.findPlace(part.place);
+				return place === undefined
+					? []
+					: [{ place, ...(part.length === undefined ? {} : { length: part.length.quantity }) }];
+			}),
+			markings: way.markings.map((marking) => ({
+				core: marking.core.text,
+				colour: marking.colour.text,
+				...(marking.at === undefined ? {} : { at: marking.at.text }),
+			})),
+			span: way.span,
+		});
+	}
+
+	private takeHop(hop: HopStatement, start: Position): Position {
+		let position: Position =
+			hop.cable.length === 0 ? start : { ...start, cable: this.register.readCable(hop.cable, hop.span, false) };
+		if (hop.manner === "bolted" || hop.manner === "within") {
+			this.register.incomplete = true;
+			this.register.report(
+				planFinding("not-understood-yet", {
+					title: `\`${hop.manner === "bolted" ? "bolted to" : "within"}\` is read, but has no meaning yet`,
+					span: hop.span,
+				}),
+			);
+		}
+		for (const name of namesOf(hop.name)) {
+			const to = this.register.arrive(hop, name, this.run);
+			if (to === undefined) {
+				this.register.incomplete = true;
+				position = { ...position, from: undefined };
+				continue;
+			}
+			this.add(position, to, {
+				length: hop.length,
+				tag: hop.tag,
+				through: hop.through,
+				markings: hop.markings,
+				span: name.span,
+			});
+			position = { ...position, from: { thing: to.thing, span: name.span } };
+		}
+		return position;
+	}
+}
+
+/** The names of a row `l1..l6`, or the one name. */
+export function namesOf(name: NewName): NameTerm[] {
+	const { first, last } = name;
+	if (last === undefined) return [first];
+	const [from, to] = [splitNumber(first.text), splitNumber(last.text)];
+	if (from === undefined || to === undefined || from.stem !== to.stem || to.number < from.number) return [first, last];
+	const count = Math.min(to.number - from.number, longestRow - 1) + 1;
+	return Array.from({ length: count }, (_, index) => {
+		const text = `${from.stem}${from.number + index}`;
+		return { ...first, text, head: text, steps: [] };
+	});
+}
+
+/** More than this in a row is a slip of the pen. */
+const longestRow = 200;
+
+function splitNumber(text: string): { stem: string; number: number } | undefined {
+	let start = text.length;
+	while (start > 0 && text.charAt(start - 1) >= "0" && text.charAt(start - 1) <= "9") start--;
+	const digits = text.slice(start);
+	return digits === "" || digits.length > 6 ? undefined : { stem: text.slice(0, start), number: Number(digits) };
+}
+
+function everyHopSaysBy(links: readonly Link[]): boolean {
+	const first = links[0];
+	return first !== undefined && first.cable.length > 0;
+}
+
+function hasWords(terms: readonly Term[], first: string, second: string): boolean {
+	return terms.some((term, index) => isWord(term, first) && isWord(terms[index + 1], second));
+}
+
+function isRoughedIn(term: Term, terms: readonly Term[]): boolean {
+	const index = terms.indexOf(term);
+	return (
+		(isWord(term, "roughed") && isWord(terms[index + 1], "in")) ||
+		(isWord(term, "in") && isWord(terms[index - 1], "roughed"))
+	);
+}
+
+function isWord(term: Term | undefined, word: string): boolean {
+	return term?.kind === "name" && term.text === word;
+}

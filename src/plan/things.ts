@@ -1,0 +1,323 @@
+// Makes things: reads what was said of each against its kind, gives it its place, its slot and its owner, and keeps names unique.
+import type { Finding } from "../base/finding.ts";
+import { didYouMean } from "../base/nearest.ts";
+import type { Quantity } from "../base/quantity.ts";
+import { findKind, kindsWithoutMeaning, kindWords } from "../kinds/index.ts";
+import type { Brought, Kind, Said } from "../kinds/kind.ts";
+import type { Member, NameTerm, Term } from "../syntax/tree.ts";
+import { statementWords } from "../syntax/words.ts";
+import { type AttributeValue, readAttributes, type SharedAttributes } from "./attributes.ts";
+import { planFinding } from "./codes.ts";
+import { foldName } from "./names.ts";
+import type { Place, Settings, Thing } from "./plan.ts";
+
+/** A thing about to be made. */
+export interface Declaration {
+	readonly type: NameTerm;
+	readonly name: NameTerm;
+	/** Its full name where that is not just `name`: `LC.1A`. */
+	readonly fullName?: string;
+	readonly label?: string;
+	readonly terms: readonly Term[];
+	readonly members: readonly Member[];
+	readonly stands: Kind["stands"][number];
+	readonly run?: string;
+	readonly owner?: Thing;
+	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
+}
+
+/** Takes in declarations and keeps the things, in the order of the text. */
+export class ThingRegister {
+	readonly things: Thing[] = [];
+	readonly byName = new Map<string, Thing>();
+	/** Names of things that are declared but not understood, so that what rests on them is not called unknown. */
+	readonly notUnderstood = new Map<string, string>();
+	private readonly settings: Settings;
+	private readonly places: ReadonlyMap<string, Place>;
+	private readonly findings: Finding[];
+
+	constructor(settings: Settings, places: ReadonlyMap<string, Place>, findings: Finding[]) {
+		this.settings = settings;
+		this.places = places;
+		this.findings = findings;
+	}
+
+	/** Makes a thing and its members; undefined, with a finding, when its kind is not known or its name is taken. */
+	declare(declaration: Declaration): Thing | undefined {
+		const kind = this.findKind(declaration);
+		if (kind === undefined) return undefined;
+		const name = declaration.fullName ?? declaration.name.text;
+		if (!this.isFree(name, declaration)) return undefined;
+		const { values, shared } = readAttributes(kind, declaration.terms, declaration.name, this.findings);
+		const said = this.tell(name, values, declaration.slot);
+		const thing: Thing = {
+			name,
+			label: declaration.label ?? (declaration.owner === undefined ? declaration.name.text : name),
+			kind,
+			said,
+			blueprint: kind.build(said),
+			...this.locate(shared, declaration),
+			...(declaration.owner === undefined ? {} : { owner: declaration.owner.name }),
+			...(shared.metal === undefined && shared.volume === undefined
+				? {}
+				: { box: { metal: shared.metal ?? false, ...(shared.volume === undefined ? {} : { volume: shared.volume }) } }),
+			...(declaration.run === undefined ? {} : { run: declaration.run }),
+			span: declaration.name.span,
+		};
+		this.keep(thing);
+		for (const member of declaration.members) this.declareMember(thing, member, declaration.run);
+		for (const brought of thing.blueprint.brings ?? []) this.bring(thing, brought);
+		return thing;
+	}
+
+	/** A breaker in a slot of a panel; undefined, with a finding, when the slot is taken. */
+	declareInSlot(
+		panel: Thing,
+		slot: NameTerm,
+		type: NameTerm,
+		terms: readonly Term[],
+		label: string | undefined,
+	): Thing | undefined {
+		const name = `${panel.name}.${slot.text}`;
+		const taken = this.byName.get(foldName(name));
+		if (taken !== undefined) {
+			this.findings.push(
+				planFinding("slot-twice", {
+					title: `Slot ${slot.text} of ${panel.name} holds two breakers`,
+					span: slot.span,
+					label: "taken",
+					also: [{ span: taken.span, label: "first here" }],
+				}),
+			);
+			return undefined;
+		}
+		return this.declare({
+			type,
+			name: slot,
+			fullName: name,
+			...(label === undefined ? {} : { label }),
+			terms,
+			members: [],
+			stands: "panel",
+			owner: panel,
+			slot: { name: slot.text, legs: this.legsOf(panel, slot.text) },
+		});
+	}
+
+	/** The number of the next free slot of a panel; undefined when it is full. */
+	nextFreeSlot(panel: Thing): string | undefined {
+		const spaces = panel.said.count("spaces") ?? usualSpaces;
+		const taken = new Set<number>();
+		for (const thing of this.things) {
+			if (thing.owner !== panel.name) continue;
+			const number = Number.parseInt(thing.name.slice(panel.name.length + 1), 10);
+			if (Number.isNaN(number)) continue;
+			taken.add(number);
+			// The second pole of a two-pole breaker takes the next space on its side.
+			if (thing.blueprint.protection?.poles === 2) taken.add(number + (this.busesOf(panel).length === 2 ? 2 : 1));
+		}
+		for (let slot = 1; slot <= spaces; slot++) if (!taken.has(slot)) return String(slot);
+		return undefined;
+	}
+
+	private declareMember(owner: Thing, member: Member, run: string | undefined): void {
+		if (member.name === undefined) {
+			this.findings.push(
+				planFinding("not-understood-yet", {
+					title: `\`${member.type.text}\` is read, but has no meaning yet`,
+					span: member.span,
+				}),
+			);
+			return;
+		}
+		const label = member.label?.text;
+		if (member.role?.text === "slot") {
+			if (!owner.blueprint.face.traits.includes("panel"))
+				this.misplaced(member.role, `${owner.kind.name} has no slots`);
+			else this.declareInSlot(owner, member.name.first, member.type, member.terms, label);
+			return;
+		}
+		this.declare({
+			type: member.type,
+			name: member.name.first,
+			...(label === undefined ? {} : { label }),
+			terms: member.terms,
+			members: member.members,
+			stands: owner.blueprint.face.traits.includes("panel") ? "panel" : "box",
+			owner,
+			...(run === undefined ? {} : { run }),
+		});
+	}
+
+	/** A part that comes with a thing, unless the builder declared one of its kind. */
+	private bring(owner: Thing, brought: Brought): void {
+		const kind = findKind(brought.kind);
+		if (kind === undefined) return;
+		if (kind.name !== "breaker" && this.things.some((thing) => thing.owner === owner.name && thing.kind === kind))
+			return;
+		const name = `${owner.name}.${brought.name}`;
+		const values = new Map<string, AttributeValue>();
+		for (const [attribute, value] of brought.values)
+			values.set(
+				attribute,
+				value === true
+					? { sort: "flag", flag: true }
+					: typeof value === "string"
+						? { sort: "word", word: value }
+						: { sort: "quantity", quantity: value },
+			);
+		const said = this.tell(name, values, { name: brought.name, legs: this.busesOf(owner) });
+		this.keep({
+			name,
+			label: name,
+			kind,
+			said,
+			blueprint: kind.build(said),
+			...(owner.place === undefined ? {} : { place: owner.place }),
+			owner: owner.name,
+			span: owner.span,
+		});
+	}
+
+	private keep(thing: Thing): void {
+		this.things.push(thing);
+		this.byName.set(foldName(thing.name), thing);
+	}
+
+	private findKind(declaration: Declaration): Kind | undefined {
+		const { type, name } = declaration;
+		const kind = findKind(type.text);
+		if (kind === undefined && kindsWithoutMeaning.has(type.text)) {
+			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
+			this.findings.push(
+				planFinding("not-understood-yet", {
+					title: `${name.text} is a ${type.text}, which is read but has no meaning yet`,
+					span: type.span,
+					label: "no meaning yet",
+				}),
+			);
+			return undefined;
+		}
+		if (kind === undefined) {
+			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
+			const words = declaration.stands === "top" ? [...kindWords, ...statementWords] : kindWords;
+			this.findings.push(
+				planFinding("kind-unknown", {
+					title: `\`${type.text}\` is no kind of thing`,
+					span: type.span,
+					label: "not known",
+					help: `${didYouMean(type.text, words)} \`ferrule explain\` lists the kinds.`.trim(),
+				}),
+			);
+			return undefined;
+		}
+		if (!kind.stands.includes(declaration.stands)) {
+			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
+			this.misplaced(type, `a ${kind.name} cannot stand ${standsWords[declaration.stands]}`);
+			return undefined;
+		}
+		return kind;
+	}
+
+	private misplaced(at: NameTerm, what: string): void {
+		this.findings.push(
+			planFinding("kind-misplaced", { title: what.charAt(0).toUpperCase() + what.slice(1), span: at.span }),
+		);
+	}
+
+	private isFree(name: string, declaration: Declaration): boolean {
+		const first = this.byName.get(foldName(name));
+		if (first === undefined) return true;
+		this.findings.push(
+			planFinding("name-twice", {
+				title: `${name} is declared twice`,
+				span: declaration.name.span,
+				label: "again",
+				also: [{ span: first.span, label: "first here" }],
+			}),
+		);
+		return false;
+	}
+
+	private locate(shared: SharedAttributes, declaration: Declaration): { place?: Place } {
+		if (shared.place === undefined)
+			return declaration.owner?.place === undefined ? {} : { place: declaration.owner.place };
+		const place = this.places.get(foldName(shared.place.text));
+		if (place !== undefined) return { place };
+		this.findings.push(
+			planFinding("place-unknown", {
+				title: `${declaration.name.text} is in ${shared.place.text}, which is no place of this plan`,
+				span: shared.place.span,
+				help: `${didYouMean(
+					shared.place.text,
+					[...this.places.values()].map((known) => known.name),
+				)} Declare it: \`place ${shared.place.text}\`.`.trim(),
+			}),
+		);
+		return {};
+	}
+
+	private tell(name: string, values: ReadonlyMap<string, AttributeValue>, slot: Said["slot"]): Said {
+		return new SaidValues(name, this.settings, values, slot);
+	}
+
+	private busesOf(panel: Thing): readonly string[] {
+		return panel.blueprint.terminals
+			.filter((terminal) => terminal.name.startsWith("bus."))
+			.map((terminal) => terminal.name);
+	}
+
+	/** The bus terminals a breaker in a slot plugs on to, its own leg first. Two columns: slots 1 and 2 share a leg (common practice). */
+	private legsOf(panel: Thing, slot: string): readonly string[] {
+		const buses = this.busesOf(panel);
+		const number = Number.parseInt(slot, 10);
+		const odd = Number.isNaN(number) || Math.ceil(number / 2) % 2 === 1;
+		return odd ? buses : buses.toReversed();
+	}
+}
+
+/** A vehicle load centre without a stated number of spaces is taken for one of this many (common practice). */
+const usualSpaces = 12;
+
+const standsWords = { top: "by itself", hop: "at the end of a cable", box: "in a box", panel: "in a panel" } as const;
+
+class SaidValues implements Said {
+	readonly name: string;
+	readonly region: Said["region"];
+	readonly rules: Said["rules"];
+	readonly slot?: NonNullable<Said["slot"]>;
+	private readonly values: ReadonlyMap<string, AttributeValue>;
+
+	constructor(name: string, settings: Settings, values: ReadonlyMap<string, AttributeValue>, slot: Said["slot"]) {
+		this.name = name;
+		this.region = settings.region;
+		this.rules = settings.rules;
+		this.values = values;
+		if (slot !== undefined) this.slot = slot;
+	}
+
+	quantity(attribute: string): Quantity | undefined {
+		const value = this.values.get(attribute);
+		return value?.sort === "quantity" ? value.quantity : undefined;
+	}
+
+	flag(attribute: string): boolean | undefined {
+		const value = this.values.get(attribute);
+		return value?.sort === "flag" ? value.flag : undefined;
+	}
+
+	choice(attribute: string): string | undefined {
+		const value = this.values.get(attribute);
+		return value?.sort === "word" ? value.word : undefined;
+	}
+
+	count(attribute: string): number | undefined {
+		const value = this.values.get(attribute);
+		return value?.sort === "count" ? value.count : undefined;
+	}
+
+	pair(attribute: string): readonly [Quantity, Quantity] | undefined {
+		const value = this.values.get(attribute);
+		return value?.sort === "pair" ? value.pair : undefined;
+	}
+}
