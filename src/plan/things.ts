@@ -5,7 +5,7 @@ import type { Quantity } from "../base/quantity.ts";
 import { findKind, kindsWithoutMeaning, kindWords } from "../kinds/index.ts";
 import type { Brought, Kind, Said } from "../kinds/kind.ts";
 import type { Member, NameTerm, Term } from "../syntax/tree.ts";
-import { statementWords } from "../syntax/words.ts";
+import { statementWords } from "../syntax/vocabulary.ts";
 import { type AttributeValue, readAttributes, type SharedAttributes } from "./attributes.ts";
 import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
