@@ -32,7 +32,7 @@ describe("reading", () => {
 	test("goes on to the end of a file that states no size", () => {
 		const folder = makeFolder();
 		fs.writeFileSync(join(folder, "p"), "x".repeat(5000));
-		const growing: FileSystem = { ...fs, fstatSync: new Proxy(fs.fstatSync, { apply: hideSize }) };
+		const growing: FileSystem = { ...fs, fstatSync: new Proxy<typeof fs.fstatSync>(fs.fstatSync, { apply: hideSize }) };
 		const reading = readBytes(growing, join(folder, "p"), largestPlan);
 		expect(reading.kind === "bytes" && reading.bytes.length).toBe(5000);
 		expect(readBytes(growing, join(folder, "p"), 4999).kind).toBe("too-large");

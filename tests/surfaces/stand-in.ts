@@ -30,7 +30,10 @@ export async function run(folder: string, words: readonly string[], changes: Par
 		version: "1.2.3",
 		checkPlan: findWords,
 		pages: () => [],
-		starters: [],
+		starters: [
+			{ name: "bench", text: "plan bench\n" },
+			{ name: "camper-shore", text: "plan camper\n" },
+		],
 		files: fs,
 		writer: testWriter,
 		folder,
@@ -77,7 +80,7 @@ export const findWords: CheckPlan = (text, file) => {
 		draw: async (choice) =>
 			["wiring", "one-line"]
 				.filter((name) => choice === "all" || choice === name)
-				.map((name) => ({ name, svg: `<svg id="ferrule-${name}"><title>${file}</title></svg>\n` })),
+				.map((name) => ({ name, svg: `<svg class="fe-sheet"><title>${file}</title>${name}</svg>\n` })),
 		show: () => ({ text: `${file} box by box\n`, short: `${file} in short\n`, json: { boxes: text.length } }),
 	};
 };

@@ -1,7 +1,9 @@
 // Bytes of a plan become text. Whatever the bytes are there is a text, and a finding for what could not be read as UTF-8.
+import { certain } from "../../base/certain.ts";
 import { type Finding, finding } from "../../base/finding.ts";
 import type { Span } from "../../base/span.ts";
-import { planTooLarge, textNotUtf8 } from "./codes.ts";
+import { syntaxProblems } from "../../syntax/codes.ts";
+import { textNotUtf8 } from "./codes.ts";
 import { largestPlan } from "./read.ts";
 
 /** A text as read, and what is to be said about how it was read. */
@@ -35,16 +37,20 @@ export function decodePlan(bytes: Uint8Array, file: string): Decoded {
 	};
 }
 
-/** The one finding of a plan that is too large to be read. */
+/** The one finding of a plan that is too large to be read: the same as for a text that is too long. */
 export function findTooLarge(size: number, file: string): Finding {
+	const problem = certain(
+		syntaxProblems.find(({ code }) => code === "text-too-long"),
+		"the entry on long texts",
+	);
 	return finding({
-		code: planTooLarge.code,
-		level: planTooLarge.level,
+		code: problem.code,
+		level: "error",
 		title: "The plan is too large to be read",
 		span: { file, line: 1, column: 1, endColumn: 1 },
 		figures: [{ name: "size", found: size, limit: largestPlan, unit: "bytes", source: "a limit of Ferrule" }],
-		why: planTooLarge.why,
-		help: planTooLarge.help,
+		why: problem.why,
+		help: problem.help,
 		basis: "a limit of Ferrule",
 	});
 }

@@ -70,7 +70,7 @@ function writePlaces(finding: NumberedFinding, lines: readonly string[], setting
 	const gutter = slotWidth - 2;
 	const { width, paint } = setting;
 	return [
-		...writeSlot("at", `${span.file}:${span.line}:${span.column}`, setting),
+		...writeSlot("place", `${span.file}:${span.line}:${span.column}`, setting),
 		...places.flatMap((place) => {
 			const line = lineOf(lines, place.span, span.file);
 			if (line === undefined) return writeSlot("and", `${tellPlace(place.span)} ${place.label}`.trim(), setting);

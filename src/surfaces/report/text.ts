@@ -2,6 +2,7 @@
 import type { NumberedFinding } from "../checker.ts";
 import { type Setting, writeNote } from "./note.ts";
 import { countFindings, mostPrinted, type PlanReport, summarise } from "./report.ts";
+import { wrap } from "./visible.ts";
 
 /** The report for a person at a terminal; ends with the line of counts. */
 export function writeText(plans: readonly PlanReport[], setting: Setting): string {
@@ -17,7 +18,7 @@ export function writeText(plans: readonly PlanReport[], setting: Setting): strin
 		}
 	}
 	const all = plans.reduce((sum, plan) => sum + plan.findings.length, 0);
-	return [...notes, ...writeCaution(plans), summarise(plans, all - told), ""].join("\n");
+	return [...notes, ...writeCaution(plans, setting.width), summarise(plans, all - told), ""].join("\n");
 }
 
 /** A finding with all that follows from it. */
@@ -58,11 +59,12 @@ function rootOf(finding: NumberedFinding, byKey: ReadonlyMap<string, NumberedFin
 }
 
 /** A plan that passes is not yet safe to switch on. */
-function writeCaution(plans: readonly PlanReport[]): string[] {
+function writeCaution(plans: readonly PlanReport[], width: number): string[] {
 	const { levels } = countFindings(plans.flatMap((plan) => plan.findings));
 	const first = levels.danger + levels.error > 0 ? "Do not switch it on as it is. " : "";
-	return [
-		`${first}Follow the local code, have the work checked by a licensed`,
-		"person, and isolate and prove dead before you touch a conductor.",
-	];
+	return wrap(`${first}${caution}`, width);
 }
+
+/** What goes with everything that may lead someone to a live conductor. */
+const caution =
+	"Follow the local code, have the work checked by a licensed person, and isolate and prove dead before you touch a conductor.";

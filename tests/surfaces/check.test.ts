@@ -1,0 +1,138 @@
+import * as fs from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import type { Reading } from "../../src/surfaces/files/read.ts";
+import { makeFolder, run } from "./stand-in.ts";
+
+function folderWith(files: Readonly<Record<string, string>>): string {
+	const folder = makeFolder();
+	for (const [name, text] of Object.entries(files)) {
+		fs.mkdirSync(join(folder, name, ".."), { recursive: true });
+		fs.writeFileSync(join(folder, name), text);
+	}
+	return folder;
+}
+
+describe("plans", () => {
+	test("of a folder are all its *.ferrule, in order of their names, and no others", async () => {
+		const folder = folderWith({
+			"plans/b.ferrule": "error",
+			"plans/B.ferrule": "error",
+			"plans/a.ferrule": "error",
+			"plans/a.txt": "error",
+			"plans/deep/c.ferrule": "error",
+		});
+		fs.mkdirSync(join(folder, "plans", "d.ferrule"));
+		const { output } = await run(folder, ["check", "plans", "--as", "short"]);
+		expect(output.split("\n").map((line) => line.split(":")[0])).toEqual([
+			"plans/B.ferrule",
+			"plans/a.ferrule",
+			"plans/b.ferrule",
+			"",
+		]);
+	});
+
+	test("go by names relative to the working folder, however they were named", async () => {
+		const folder = folderWith({ "in/a.ferrule": "error" });
+		const inside = join(folder, "in");
+		for (const name of ["./a.ferrule", join(folder, "in", "a.ferrule"), "../in/a.ferrule"])
+			expect((await run(inside, ["check", name, "--as", "short"])).output).toMatch(/^a\.ferrule:1:1: /);
+		expect((await run(join(folder, "other"), ["check", "../in/a.ferrule", "--as", "short"])).output).toMatch(
+			/^\.\.\/in\/a\.ferrule:1:1: /,
+		);
+	});
+
+	test("that are named twice are checked once", async () => {
+		const folder = folderWith({ "a.ferrule": "error" });
+		const { output } = await run(folder, ["check", "a.ferrule", "a.ferrule", "--as", "short"]);
+		expect(output.trim().split("\n")).toHaveLength(1);
+	});
+
+	test("from standard input go by the name that is given", async () => {
+		const bytes = new TextEncoder().encode("error");
+		const readInput = async (): Promise<Reading> => ({ kind: "bytes", bytes, identity: { device: 0n, inode: 0n } });
+		const folder = makeFolder();
+		expect((await run(folder, ["check", "-", "--as", "short"], { readInput })).output).toMatch(/^standard-input:1:1: /);
+		const words = ["check", "-", "--stdin-name", "sub/van.ferrule", "--as", "short"];
+		expect((await run(folder, words, { readInput })).output).toMatch(/^sub\/van\.ferrule:1:1: /);
+	});
+
+	test("that can be read are checked although another cannot", async () => {
+		const folder = folderWith({ "a.ferrule": "error" });
+		const { status, output, messages } = await run(folder, ["check", "no.ferrule", "a.ferrule", "--as", "short"]);
+		expect(status).toBe(66);
+		expect(output).toMatch(/^a\.ferrule:1:1: /);
+		expect(messages).toContain("ferrule: no.ferrule cannot be read: there is no such file.\n");
+	});
+
+	test("that are too large or no text are findings at their place", async () => {
+		const folder = folderWith({ "big.ferrule": "x".repeat(2_000_001) });
+		fs.writeFileSync(join(folder, "odd.ferrule"), Buffer.from([0x61, 10, 0x62, 0xff]));
+		const { status, output } = await run(folder, ["check", "big.ferrule", "odd.ferrule", "--as", "short"]);
+		expect(status).toBe(1);
+		expect(output).toBe(
+			"big.ferrule:1:1: text-too-long The plan is too large to be read\nodd.ferrule:2:2: text-not-utf8 A character here cannot be read\n",
+		);
+	});
+
+	test("whose bytes give a finding keep the numbers of those in their text", async () => {
+		const folder = makeFolder();
+		fs.writeFileSync(join(folder, "odd.ferrule"), Buffer.from("error \u00ff", "latin1"));
+		const { output } = await run(folder, ["check", "odd.ferrule", "--as", "json"]);
+		expect(JSON.parse(output).findings).toMatchObject([
+			{ number: 1, code: "error-written" },
+			{ number: 2, code: "text-not-utf8" },
+		]);
+	});
+});
+
+describe("the number of findings", () => {
+	const many = { "many.ferrule": "error\n".repeat(250) };
+
+	test("is limited to 200 in the list, and all are told", async () => {
+		const folder = folderWith(many);
+		const text = (await run(folder, ["check", "many.ferrule"])).output;
+		expect(text.match(/ERROR:/g)).toHaveLength(200);
+		expect(text).toMatch(/many\.ferrule: 250 errors \(250 in all, 50 not listed here\)\n$/);
+		const short = await run(folder, ["check", "many.ferrule", "--as", "short"]);
+		expect(short.output.trim().split("\n")).toHaveLength(200);
+		expect(short.messages).toContain("50 not listed here");
+	});
+
+	test("is not limited for programs", async () => {
+		const { output } = await run(folderWith(many), ["check", "many.ferrule", "--as", "json"]);
+		expect(JSON.parse(output).findings).toHaveLength(250);
+	});
+});
+
+describe("colours", () => {
+	const colours = async (
+		words: readonly string[],
+		columns: number | undefined,
+		environment: Record<string, string>,
+	) => {
+		const folder = folderWith({ "a.ferrule": "error" });
+		let text = "";
+		const output = { write: (more: string) => (text += more), columns };
+		await run(folder, ["check", "a.ferrule", ...words], {
+			output: { ...output, write: (more) => void output.write(more) },
+			environment: (name) => new Map(Object.entries(environment)).get(name),
+		});
+		return text.includes("\u001b[");
+	};
+
+	test.each([
+		[[], 80, {}, true],
+		[[], undefined, {}, false],
+		[[], 80, { NO_COLOR: "1" }, false],
+		[[], 80, { NO_COLOR: "" }, true],
+		[[], 80, { TERM: "dumb" }, false],
+		[["--color", "never"], 80, {}, false],
+		[["--color", "always"], undefined, { NO_COLOR: "1" }, true],
+		[["--color", "auto"], undefined, {}, false],
+		[["--as", "short", "--color", "always"], 80, {}, false],
+		[["--as", "json", "--color", "always"], 80, {}, false],
+	])("%j on %s columns with %j: %s", async (words, columns, environment, expected) => {
+		expect(await colours(words, columns, environment)).toBe(expected);
+	});
+});
