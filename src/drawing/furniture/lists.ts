@@ -1,0 +1,141 @@
+// The lists beside a drawing: legend, notes, findings and caution, each as a block for a given width.
+import type { Level } from "../../base/finding.ts";
+import type { Mark, XY } from "../scene.ts";
+import { type TextStyle, textWidth, wrapText } from "../text-metrics.ts";
+import { badgeMarks, badgeRadius } from "./badge.ts";
+import type { Block, Item } from "./block.ts";
+import type { LegendEntry, SheetContent, SheetFinding } from "./sheet-content.ts";
+
+/** The blocks a sheet needs, in reading order; lists without entries are left out. */
+export function blocksFor(content: SheetContent, widths: BlockWidths): Block[] {
+	const blocks: Block[] = [
+		{
+			name: "findings",
+			label: "Findings",
+			heading: "FINDINGS",
+			width: widths.findings,
+			items: content.findings.map((finding) => findingItem(finding, widths.findings)),
+		},
+		{
+			name: "legend",
+			label: "Legend",
+			heading: "LEGEND",
+			width: widths.legend,
+			items: content.legend.map((entry) => legendItem(entry, widths.legend)),
+		},
+		{
+			name: "notes",
+			label: "Notes",
+			heading: "NOTES",
+			width: widths.notes,
+			items: content.notes.map((note, index) => noteItem(note, index + 1, widths.notes)),
+		},
+	];
+	return blocks.filter((block) => block.items.length > 0);
+}
+
+/** Widths of the columns each list is set in, in units. */
+export interface BlockWidths {
+	readonly findings: number;
+	readonly legend: number;
+	readonly notes: number;
+}
+
+const style: TextStyle = { size: 11 };
+const linePitch = 14.5;
+const sampleWidth = 34;
+const codeWidth = 38;
+
+function legendItem(entry: LegendEntry, width: number): Item {
+	const indent = sampleWidth + 10 + (entry.code === "" ? 0 : codeWidth);
+	const lines = wrapText(entry.text, style, width - indent);
+	return {
+		height: Math.max(1, lines.length) * linePitch + 4,
+		marksAt: (corner) => [
+			...sampleMarks(entry, { x: corner.x, y: corner.y + 8 }),
+			...(entry.code === "" ? [] : [line(entry.code, { x: corner.x + sampleWidth + 10, y: corner.y }, true)]),
+			...lines.map((text, index) => line(text, { x: corner.x + indent, y: corner.y + index * linePitch }, false)),
+		],
+	};
+}
+
+function sampleMarks({ sample }: LegendEntry, at: XY): Mark[] {
+	switch (sample.kind) {
+		case "conductor":
+			return [
+				{
+					kind: "wire",
+					of: `legend ${sample.colour}`,
+					points: [at, { x: at.x + sampleWidth, y: at.y }],
+					colour: sample.colour,
+					width: 3.4,
+					radius: 0,
+					run: "strand",
+				},
+			];
+		case "bar":
+			return [
+				{
+					kind: "rectangle",
+					as: "plate",
+					x: at.x,
+					y: at.y - 5,
+					width: sampleWidth,
+					height: 10,
+					fill: sample.paint,
+					stroke: "ink",
+					strokeWidth: 1,
+				},
+			];
+		case "symbol":
+			return [{ kind: "symbol", symbol: sample.symbol, x: at.x + sampleWidth / 2, y: at.y, scale: 0.8, paint: "ink" }];
+	}
+}
+
+function noteItem(note: string, number: number, width: number): Item {
+	const lines = wrapText(note, style, width - 20);
+	return {
+		height: lines.length * linePitch + 4,
+		marksAt: (corner) => [
+			line(`${number}`, corner, true),
+			...lines.map((text, index) => line(text, { x: corner.x + 20, y: corner.y + index * linePitch }, false)),
+		],
+	};
+}
+
+function findingItem(finding: SheetFinding, width: number): Item {
+	const indent = 2 * badgeRadius + 9;
+	// The word is set bold and runs a little wider than it was wrapped with.
+	const word = `${levelWords[finding.level]}:`;
+	const [first = "", ...rest] = wrapText(`${word} ${finding.title}`, style, width - indent - 6);
+	const opening = textWidth(`${word} `, { ...style, bold: true });
+	return {
+		height: Math.max((rest.length + 1) * linePitch, 2 * badgeRadius) + 5,
+		marksAt: (corner) => [
+			...badgeMarks(finding.number, { x: corner.x + badgeRadius + 1, y: corner.y + 8 }, finding.level),
+			line(word, { x: corner.x + indent, y: corner.y }, true),
+			line(first.slice(word.length + 1), { x: corner.x + indent + opening, y: corner.y }, false),
+			...rest.map((text, index) => line(text, { x: corner.x + indent, y: corner.y + (index + 1) * linePitch }, false)),
+		],
+	};
+}
+
+const levelWords: Readonly<Record<Level, string>> = {
+	danger: "Danger",
+	error: "Error",
+	warning: "Warning",
+	note: "Note",
+};
+
+function line(text: string, corner: XY, bold: boolean): Mark {
+	return {
+		kind: "text",
+		text,
+		x: corner.x,
+		y: corner.y + 12,
+		size: style.size,
+		bold,
+		anchor: "start",
+		paint: "ink",
+	};
+}

@@ -1,0 +1,54 @@
+// Paper sizes in units of 0.25 mm, landscape, and the margins inside them.
+import type { Region } from "../../kinds/kind.ts";
+
+/** A sheet of paper lying on its long side. */
+export interface Paper {
+	readonly name: string;
+	readonly width: number;
+	readonly height: number;
+}
+
+/** Units between the edge of the paper and the frame: 10 mm (ISO 5457, read in a secondary text). */
+export const margin = 40;
+
+/** Units between the frame and what is drawn inside it. */
+export const padding = 26;
+
+/** The papers to try for a wish, smallest first: from the size wished for upward, or all of the region's. */
+export function papersFor(wish: string, region: Region): readonly Paper[] {
+	const list = [iso, ansi].find((papers) => papers.some((paper) => sameName(paper, wish))) ?? byRegion[region];
+	const first = list.findIndex((paper) => sameName(paper, wish));
+	return list.slice(Math.max(0, first));
+}
+
+function sameName(paper: Paper, wish: string): boolean {
+	return paper.name.toLowerCase() === wish.toLowerCase();
+}
+
+function millimetres(name: string, width: number, height: number): Paper {
+	return { name, width: width * 4, height: height * 4 };
+}
+
+function inches(name: string, width: number, height: number): Paper {
+	return { name, width: width * 101.6, height: height * 101.6 };
+}
+
+/** ISO 216. */
+const iso: readonly Paper[] = [
+	millimetres("A4", 297, 210),
+	millimetres("A3", 420, 297),
+	millimetres("A2", 594, 420),
+	millimetres("A1", 841, 594),
+	millimetres("A0", 1189, 841),
+];
+
+/** ANSI Y14.1 A to E; the first two go by their trade names. */
+const ansi: readonly Paper[] = [
+	inches("Letter", 11, 8.5),
+	inches("Tabloid", 17, 11),
+	inches("ANSI C", 22, 17),
+	inches("ANSI D", 34, 22),
+	inches("ANSI E", 44, 34),
+];
+
+const byRegion: Readonly<Record<Region, readonly Paper[]>> = { us: ansi, iec: iso };

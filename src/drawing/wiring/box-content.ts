@@ -1,0 +1,139 @@
+// What is in each enclosure of a circuit, and how its conductors meet it: from walls, on points, or free.
+import type { Cable, Circuit, Conductor, Enclosure, End, Link, Part, Splice } from "../../circuit/circuit.ts";
+
+/** Everything that belongs to one enclosure, whatever sheet it is drawn on. */
+export interface Stock {
+	readonly enclosure: Enclosure;
+	readonly parts: Part[];
+	readonly splices: Splice[];
+	/** Conductors that never leave it: pigtails and jumpers. */
+	readonly inner: Conductor[];
+	/** Ways through its parts. */
+	readonly links: Link[];
+	/** The cables that meet it, with the end of theirs that does. */
+	readonly meetings: CableEnd[];
+}
+/** One end of a cable. */
+export interface CableEnd {
+	readonly cable: Cable;
+	readonly end: 0 | 1;
+}
+
+/** The stock of each enclosure, by its name, in the order of the circuit. */
+export function takeStock(circuit: Circuit): Map<string, Stock> {
+	const stocks = new Map<string, Stock>();
+	for (const enclosure of circuit.enclosures)
+		stocks.set(enclosure.name, { enclosure, parts: [], splices: [], inner: [], links: [], meetings: [] });
+	for (const part of circuit.parts) stocks.get(part.enclosure.name)?.parts.push(part);
+	for (const point of circuit.points)
+		if (point.kind === "splice") stocks.get(point.enclosure.name)?.splices.push(point);
+	for (const conductor of circuit.conductors)
+		if (conductor.cable === undefined) stocks.get(conductor.ends[0].enclosure.name)?.inner.push(conductor);
+	for (const link of circuit.links) {
+		const part = circuit.partByName.get(link.part);
+		if (part !== undefined) stocks.get(part.enclosure.name)?.links.push(link);
+	}
+	for (const cable of circuit.cables) {
+		stocks.get(cable.from.name)?.meetings.push({ cable, end: 0 });
+		stocks.get(cable.to.name)?.meetings.push({ cable, end: 1 });
+	}
+	return stocks;
+}
+
+/** An enclosure as it is drawn: which cables enter where, and each conductor's two ends inside. */
+export interface BoxContent {
+	readonly circuit: Circuit;
+	readonly enclosure: Enclosure;
+	readonly left: readonly Entry[];
+	readonly right: readonly Entry[];
+	readonly devices: readonly Part[];
+	readonly splices: readonly Splice[];
+	readonly links: readonly Link[];
+	readonly wires: readonly Wire[];
+	/** The wires on each point, in the order of `wires`. */
+	readonly landings: ReadonlyMap<number, readonly Wire[]>;
+}
+/** A cable where it passes a wall, its wires in strand order from top to bottom. */
+export interface Entry extends CableEnd {
+	readonly side: "left" | "right";
+	readonly wires: readonly Wire[];
+}
+/** The stretch of one conductor inside one enclosure. */
+export interface Wire {
+	readonly conductor: Conductor;
+	/** A core starts at the wall; what never leaves starts at its first end. */
+	readonly from: Tie;
+	readonly to: Tie;
+}
+/** Where a stretch begins or ends. */
+export type Tie =
+	| { readonly at: "wall"; readonly side: "left" | "right" }
+	| { readonly at: "point"; readonly point: number }
+	| { readonly at: "free"; readonly state: "loose" | "capped" };
+
+/** A cable end on the side of the wall it is to enter by. */
+export interface Approach extends CableEnd {
+	readonly side: "left" | "right";
+}
+
+/** The content of an enclosure whose cables approach in the given order; `strands` tells each cable's conductors in strand order. */
+export function fillBox(
+	circuit: Circuit,
+	stock: Stock,
+	approaches: readonly Approach[],
+	strands: (cable: Cable) => readonly Conductor[],
+): BoxContent {
+	const entries = approaches.map((approach): Entry => {
+		const wires = strands(approach.cable).map(
+			(conductor): Wire => ({
+				conductor,
+				from: { at: "wall", side: approach.side },
+				to: tieOf(conductor.ends[approach.end]),
+			}),
+		);
+		return { ...approach, wires };
+	});
+	const inner = stock.inner.map(
+		(conductor): Wire => ({ conductor, from: tieOf(conductor.ends[0]), to: tieOf(conductor.ends[1]) }),
+	);
+	const wires = [...entries.flatMap((entry) => entry.wires), ...inner];
+	const landings = new Map<number, Wire[]>();
+	for (const wire of wires)
+		for (const tie of [wire.from, wire.to]) {
+			if (tie.at !== "point") continue;
+			const there = landings.get(tie.point);
+			if (there === undefined) landings.set(tie.point, [wire]);
+			else there.push(wire);
+		}
+	return {
+		circuit,
+		enclosure: stock.enclosure,
+		left: entries.filter((entry) => entry.side === "left"),
+		right: entries.filter((entry) => entry.side === "right"),
+		devices: stock.parts.filter((part) => part.points.length > 0),
+		splices: stock.splices,
+		links: stock.links,
+		wires,
+		landings,
+	};
+}
+
+/** The point a tie is on, or undefined. */
+export function pointOf(tie: Tie): number | undefined {
+	return tie.at === "point" ? tie.point : undefined;
+}
+
+/** The other end of a wire that is on `point`. */
+export function farTie(wire: Wire, point: number): Tie {
+	return pointOf(wire.from) === point ? wire.to : wire.from;
+}
+
+/** Whether a wire comes through a wall. */
+export function isCore(wire: Wire): boolean {
+	return wire.from.at === "wall";
+}
+
+function tieOf(end: End): Tie {
+	if (end.point !== undefined) return { at: "point", point: end.point };
+	return { at: "free", state: end.state === "capped" ? "capped" : "loose" };
+}

@@ -1,0 +1,50 @@
+// The letters beside a terminal's screw: H N G by its use, 1 2 3 4 on what opens, as they are marked on devices.
+import type { Circuit, Part, Terminal } from "../../circuit/circuit.ts";
+import type { Region, Role } from "../../kinds/kind.ts";
+
+/** The letter of a device's terminal. */
+export function terminalLetter(circuit: Circuit, device: Part, terminal: Terminal): string {
+	if (isOpener(device) && terminal.role !== "ground") return numberOf(circuit, device, terminal);
+	const letter = roleLetters[circuit.plan.settings.region][terminal.role];
+	const sides = device.points.filter((point) => {
+		const other = circuit.points[point];
+		return other?.kind === "terminal" && other.side === terminal.side && hotRoles.has(other.role);
+	});
+	return terminal.role === "hot" && sides.length > 1 ? `${letter}1` : letter;
+}
+
+/** `LINE` and `LOAD` where a device has both sides, `IN` and `OUT` on what passes power through, else nothing. */
+export function sideText(circuit: Circuit, device: Part, side: "line" | "load"): string | undefined {
+	const sides = new Set(device.points.map((point) => sideOf(circuit, point)));
+	if (!sides.has("line") || !sides.has("load")) return undefined;
+	if (device.face.traits.includes("source")) return side === "line" ? "IN" : "OUT";
+	return side === "line" ? "LINE" : "LOAD";
+}
+
+/** The side of a terminal, where it has one. */
+export function sideOf(circuit: Circuit, point: number): "line" | "load" | undefined {
+	const found = circuit.points[point];
+	return found?.kind === "terminal" ? found.side : undefined;
+}
+
+/** Whether a device's contacts are numbered: switches and disconnects. */
+function isOpener(device: Part): boolean {
+	return device.face.traits.some((trait) => trait === "switch" || trait === "disconnect");
+}
+
+/** Poles count 1-2, 3-4 from line to load, as contacts are numbered by the trade. */
+function numberOf(circuit: Circuit, device: Part, terminal: Terminal): string {
+	const side = terminal.side ?? "line";
+	const alike = device.points.filter((point) => {
+		const other = circuit.points[point];
+		return other?.kind === "terminal" && other.role !== "ground" && (other.side ?? "line") === side;
+	});
+	const pole = Math.max(0, alike.indexOf(terminal.index));
+	return String(pole * 2 + (side === "line" ? 1 : 2));
+}
+
+const hotRoles: ReadonlySet<Role> = new Set(["hot", "hot2"]);
+const roleLetters: Record<Region, Record<Role, string>> = {
+	us: { hot: "H", hot2: "H2", neutral: "N", ground: "G", positive: "+", negative: "-" },
+	iec: { hot: "L", hot2: "L2", neutral: "N", ground: "PE", positive: "+", negative: "-" },
+};
