@@ -1,4 +1,5 @@
 // How much room each thing in a box takes: volume by conductor size, and what counts for how much.
+import { certain } from "../base/certain.ts";
 import { compareGauges, formatGauge, type Gauge } from "../base/gauge.ts";
 import type { Known, Provenance, Sourced } from "./provenance.ts";
 import { type AwgLabel, awgOf } from "./sizes.ts";
@@ -113,6 +114,9 @@ export function conductorVolume(gauge: Gauge): Sourced<ConductorVolume> | undefi
 }
 
 /** How much one sort of content counts. */
-export function boxAllowance(content: BoxContent): Sourced<BoxAllowance> | undefined {
-	return boxAllowances.rows.find((row) => row.content === content);
+export function boxAllowance(content: BoxContent): Sourced<BoxAllowance> {
+	return certain(
+		boxAllowances.rows.find((row) => row.content === content),
+		`the allowance for a ${content}`,
+	);
 }

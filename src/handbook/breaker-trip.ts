@@ -1,4 +1,5 @@
 // How circuit breakers trip: IEC bands, and the calibration points of North American ones.
+import { certain } from "../base/certain.ts";
 import type { Known, Provenance, Sourced } from "./provenance.ts";
 import { type Table, table } from "./table.ts";
 
@@ -118,8 +119,11 @@ export const breakerInterrupting: Table<InterruptingRating> = table<Interrupting
 );
 
 /** The instantaneous band of a breaker type. */
-export function tripBand(type: TripBand["type"]): Sourced<TripBand> | undefined {
-	return tripBands.rows.find((row) => row.type === type);
+export function tripBand(type: TripBand["type"]): Sourced<TripBand> {
+	return certain(
+		tripBands.rows.find((row) => row.type === type),
+		`the band of type ${type}`,
+	);
 }
 
 /** The points that hold for a breaker of `rating` amperes, lowest multiple first. */

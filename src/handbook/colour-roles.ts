@@ -1,4 +1,5 @@
 // Which colours a conductor of each role has, by region and rule set: the usual ones first, then what is allowed.
+import { certain } from "../base/certain.ts";
 import { type Colour, colourParts, type PlainColour } from "./colours.ts";
 import type { Provenance, Sourced } from "./provenance.ts";
 import type { Region, RuleSet } from "./scope.ts";
@@ -118,13 +119,12 @@ export const roleColours: Table<RoleColours> = table<RoleColours>(
 	}),
 );
 
-/** The colours of a role. Undefined only where the table lacks the role, which the tests rule out. */
-export function coloursOf(
-	region: Region,
-	role: ColourRole,
-	rules: RuleSet = "camper",
-): Sourced<RoleColours> | undefined {
-	return roleColours.rows.find((row) => row.region === region && row.role === role && row.rules.includes(rules));
+/** The colours of a role. */
+export function coloursOf(region: Region, role: ColourRole, rules: RuleSet = "camper"): Sourced<RoleColours> {
+	return certain(
+		roleColours.rows.find((row) => row.region === region && row.role === role && row.rules.includes(rules)),
+		`the colours of ${role}`,
+	);
 }
 
 /** Whether a colour agrees with a role: it is allowed, or base and stripe both are, or its stripe says the role. */

@@ -1,4 +1,5 @@
 // Fuse families of 12, 24 and 48 V systems. Typical of the family only: what is marked on the fuse decides.
+import { certain } from "../base/certain.ts";
 import type { Provenance, Sourced } from "./provenance.ts";
 import { type Table, table } from "./table.ts";
 
@@ -183,6 +184,9 @@ export const fusePoints: Table<FusePoint> = table<FusePoint>(
 );
 
 /** What is typical of a family. */
-export function fuseFamily(name: FuseFamilyName): Sourced<FuseFamily> | undefined {
-	return fuseFamilies.rows.find((row) => row.name === name);
+export function fuseFamily(name: FuseFamilyName): Sourced<FuseFamily> {
+	return certain(
+		fuseFamilies.rows.find((row) => row.name === name),
+		`the ${name} fuse`,
+	);
 }

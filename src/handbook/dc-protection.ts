@@ -1,4 +1,5 @@
 // Overcurrent protection on the direct-current side: distances, largest devices, interrupting capacity.
+import { certain } from "../base/certain.ts";
 import { compareGauges, formatGauge, type Gauge } from "../base/gauge.ts";
 import type { Provenance, Sourced } from "./provenance.ts";
 import { type AwgLabel, awgOf, rowAtOrBelow } from "./sizes.ts";
@@ -107,8 +108,11 @@ export const interruptingNeeds: Table<InterruptingNeed> = table<InterruptingNeed
 );
 
 /** The distance allowed in a situation. */
-export function deviceDistance(where: DeviceDistance["where"]): Sourced<DeviceDistance> | undefined {
-	return deviceDistances.rows.find((row) => row.where === where);
+export function deviceDistance(where: DeviceDistance["where"]): Sourced<DeviceDistance> {
+	return certain(
+		deviceDistances.rows.find((row) => row.where === where),
+		`the distance ${where}`,
+	);
 }
 
 /** The largest device for a low-voltage conductor in a vehicle; undefined below 18 and from 8 AWG up. */

@@ -36,6 +36,7 @@ import { testerReadings } from "./tester-readings.ts";
 import { typicalLoads } from "./typical-loads.ts";
 import { dropLimits } from "./voltage-drop-limits.ts";
 import { wireAreas } from "./wire-areas.ts";
+import { wiringPractice } from "./wiring-practice.ts";
 
 /** Every table, in reading order. */
 export const tables: readonly HandbookTable[] = [
@@ -80,6 +81,7 @@ export const tables: readonly HandbookTable[] = [
 	manufacturedHomeClauses,
 	caravanClauses,
 	// Colours, terminals, boxes.
+	wiringPractice,
 	colourNames,
 	roleColours,
 	colourClauses,

@@ -1,4 +1,5 @@
 // How many amperes a conductor carries on a boat: a public-law table, and the best one for direct current anywhere.
+import { certain } from "../base/certain.ts";
 import { formatGauge, type Gauge } from "../base/gauge.ts";
 import type { Known, Provenance, Sourced } from "./provenance.ts";
 import { type AwgLabel, awgOf, rowAtOrBelow } from "./sizes.ts";
@@ -143,8 +144,11 @@ export function marineAmpacity(
 }
 
 /** The engine-space factor of a column. */
-export function engineSpaceFactor(column: MarineColumn): Sourced<EngineSpaceFactor> | undefined {
-	return engineSpaceFactors.rows.find((row) => row.column === column);
+export function engineSpaceFactor(column: MarineColumn): Sourced<EngineSpaceFactor> {
+	return certain(
+		engineSpaceFactors.rows.find((row) => row.column === column),
+		`the engine-space factor at ${column} C`,
+	);
 }
 
 /** The bundling factor on a boat; undefined for fewer than one conductor. */

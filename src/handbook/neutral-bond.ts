@@ -1,4 +1,5 @@
 // Where the one neutral-to-ground bond is, by the source that feeds the place.
+import { certain } from "../base/certain.ts";
 import type { Known, Sourced } from "./provenance.ts";
 import { type Table, table } from "./table.ts";
 
@@ -128,6 +129,9 @@ export const transferOfNeutral: Sourced<{ readonly says: string }> = {
 };
 
 /** Where the bond belongs in a mode. */
-export function neutralBondIn(mode: BondMode): Sourced<NeutralBond> | undefined {
-	return neutralBonds.rows.find((row) => row.mode === mode);
+export function neutralBondIn(mode: BondMode): Sourced<NeutralBond> {
+	return certain(
+		neutralBonds.rows.find((row) => row.mode === mode),
+		`the bond on ${mode}`,
+	);
 }

@@ -1,4 +1,5 @@
 // Joint connectors, crimp barrels, tightening torques and pull tests: usual figures; the package or maker decides.
+import { certain } from "../base/certain.ts";
 import { formatGauge, type Gauge } from "../base/gauge.ts";
 import type { Known, Provenance, Sourced } from "./provenance.ts";
 import { type AwgLabel, awgOf } from "./sizes.ts";
@@ -188,6 +189,9 @@ export const spliceClauses: Table<Clause> = clauseTable("splice-clauses", "Splic
 ]);
 
 /** What a sort of connector usually takes. */
-export function jointConnector(connector: ConnectorKind): Sourced<JointConnector> | undefined {
-	return jointConnectors.rows.find((row) => row.connector === connector);
+export function jointConnector(connector: ConnectorKind): Sourced<JointConnector> {
+	return certain(
+		jointConnectors.rows.find((row) => row.connector === connector),
+		`the ${connector} connector`,
+	);
 }

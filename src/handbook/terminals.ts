@@ -1,4 +1,5 @@
 // Terminals: what the colour of a screw says, which conductor end suits which clamp, how many conductors one takes.
+import { certain } from "../base/certain.ts";
 import type { Known, Provenance, Sourced } from "./provenance.ts";
 import { type Clause, clauseTable, type Table, table } from "./table.ts";
 
@@ -162,20 +163,26 @@ export const terminalClauses: Table<Clause> = clauseTable("terminal-clauses", "S
 ]);
 
 /** What the finish of a screw says. */
-export function screwRole(finish: ScrewFinish): Sourced<ScrewRole> | undefined {
-	return screwRoles.rows.find((row) => row.finish === finish);
+export function screwRole(finish: ScrewFinish): Sourced<ScrewRole> {
+	return certain(
+		screwRoles.rows.find((row) => row.finish === finish),
+		`the ${finish} screw`,
+	);
 }
 
 /** How well an end suits a clamp. */
 export function terminationFit(clamp: ClampKind, end: EndKind): Fit {
 	const row = endsFor(clamp);
-	if (row?.well.includes(end)) return "well";
-	return row?.acceptable.includes(end) ? "acceptable" : "unsuited";
+	if (row.well.includes(end)) return "well";
+	return row.acceptable.includes(end) ? "acceptable" : "unsuited";
 }
 
 /** The ends that suit a clamp, with the reason. */
-export function endsFor(clamp: ClampKind): Sourced<ClampEnds> | undefined {
-	return clampEnds.rows.find((row) => row.clamp === clamp);
+export function endsFor(clamp: ClampKind): Sourced<ClampEnds> {
+	return certain(
+		clampEnds.rows.find((row) => row.clamp === clamp),
+		`the ${clamp} clamp`,
+	);
 }
 
 /** Conductors one terminal takes unless marked for more; undefined where none land. */

@@ -1,4 +1,4 @@
-// Tables held against each other and against the formulas they follow from: a mistyped cell shows here.
+// Tables of conductors held against each other and against the formulas they follow from: a mistyped cell shows here.
 import { describe, expect, test } from "vitest";
 import { ambientFactors, bundlingFactors } from "../../src/handbook/ampacity-corrections.ts";
 import { conductorVolumes } from "../../src/handbook/box-fill.ts";
@@ -7,9 +7,7 @@ import { resistivityAt20, temperatureRatio } from "../../src/handbook/copper.ts"
 import { copperAmpacities, copperAmpacity } from "../../src/handbook/copper-ampacity.ts";
 import { metricResistances, resistances20, resistances75 } from "../../src/handbook/copper-resistance.ts";
 import { cordAmpacities } from "../../src/handbook/cord-ampacity.ts";
-import { fuseFamilies, fusePoints } from "../../src/handbook/dc-fuses.ts";
 import { vehicleDevices } from "../../src/handbook/dc-protection.ts";
-import { equipmentGrounds } from "../../src/handbook/equipment-ground.ts";
 import { craftAmpacities, craftColumns, iecAmpacities } from "../../src/handbook/iec-ampacity.ts";
 import { iecAmbientFactors, iecBunchingFactors } from "../../src/handbook/iec-corrections.ts";
 import {
@@ -18,13 +16,11 @@ import {
 	marineBundlings,
 	marineColumns,
 } from "../../src/handbook/marine-ampacity.ts";
-import { cordLoads, receptacleRatings } from "../../src/handbook/receptacles.ts";
 import { smallConductors } from "../../src/handbook/small-conductors.ts";
 import { pullTests } from "../../src/handbook/splices.ts";
-import { countedSizes, standardBoxes } from "../../src/handbook/standard-boxes.ts";
-import { isStandardRating, standardRatings } from "../../src/handbook/standard-ratings.ts";
-import { typicalLoads } from "../../src/handbook/typical-loads.ts";
+import { isStandardRating } from "../../src/handbook/standard-ratings.ts";
 import { wireAreas } from "../../src/handbook/wire-areas.ts";
+import { expectNotFalling, expectRising, given } from "./rising.ts";
 
 /** Square millimetres in a circular mil: a circle 0.001 in (0.0254 mm) across. */
 const circularMil = (Math.PI / 4) * 0.0254 ** 2;
@@ -34,17 +30,6 @@ const metresPerKilofoot = 304.8;
 function ohmsPerKilofoot(mm2: number, celsius: number): number {
 	return (resistivityAt20.value * 1e6 * metresPerKilofoot * temperatureRatio(20, celsius)) / mm2;
 }
-function expectRising(values: readonly number[], what: string) {
-	values.slice(1).forEach((value, index) => {
-		expect(value, `${what}, row ${index + 2}`).toBeGreaterThan(values[index] ?? Number.NaN);
-	});
-}
-function expectNotFalling(values: readonly number[], what: string) {
-	values.slice(1).forEach((value, index) => {
-		expect(value, `${what}, row ${index + 2}`).toBeGreaterThanOrEqual(values[index] ?? Number.NaN);
-	});
-}
-const given = (values: readonly (number | undefined)[]): number[] => values.filter((value) => value !== undefined);
 
 describe("geometry and resistance", () => {
 	test("printed areas follow the ASTM B258 formula within 0.05 % (university) and 0.3 % (NFPA 70 rounding)", () => {
@@ -180,6 +165,13 @@ describe("ampacity", () => {
 			expect(boat?.amperes[75], row.gauge.label).toBeGreaterThanOrEqual(row.at75);
 		}
 	});
+	test("cords: larger ones carry more", () => {
+		for (const carrying of [2, 3])
+			expectRising(
+				cordAmpacities.rows.filter((row) => row.carrying === carrying).map((row) => row.ampere),
+				`${carrying} carrying`,
+			);
+	});
 	test("cords: three carrying current carry less than two", () => {
 		for (const row of cordAmpacities.rows.filter(({ carrying }) => carrying === 3)) {
 			const two = cordAmpacities.rows.find(({ carrying, gauge }) => carrying === 2 && gauge.label === row.gauge.label);
@@ -271,94 +263,5 @@ describe("factors", () => {
 				given(ambientFactors.rows.map((row) => row[column])).map((factor) => -factor),
 				column,
 			);
-	});
-});
-
-describe("protection, grounds, receptacles", () => {
-	test("standard ratings rise within a region", () => {
-		for (const region of ["us", "iec"])
-			expectRising(
-				standardRatings.rows.filter((row) => row.region === region).map((row) => row.ampere),
-				region,
-			);
-	});
-	test("the equipment ground grows with the device and is standard at every step", () => {
-		expectRising(
-			equipmentGrounds.rows.map((row) => row.upTo),
-			"device",
-		);
-		expectRising(
-			equipmentGrounds.rows.map((row) => row.copper.mm2),
-			"copper",
-		);
-		for (const row of equipmentGrounds.rows) expect(isStandardRating(row.upTo, "us"), `${row.upTo} A`).toBe(true);
-	});
-	test("up to 20 A the ground is as large as the smallest circuit conductor, above it never larger", () => {
-		for (const small of smallConductors.rows.filter(({ largest }) => largest >= 15)) {
-			const ground = equipmentGrounds.rows.find(({ upTo }) => upTo >= small.largest);
-			expect(ground?.copper.mm2, small.gauge.label).toBeLessThanOrEqual(small.gauge.mm2);
-		}
-	});
-	test("a cord load is 80 % of its receptacle, and every receptacle it names fits its circuit", () => {
-		for (const row of cordLoads.rows) {
-			expect(row.largest).toBe(0.8 * row.receptacle);
-			for (const circuit of row.circuits)
-				expect(receptacleRatings.rows.find((rating) => rating.circuit === circuit)?.receptacles).toContain(
-					row.receptacle,
-				);
-		}
-	});
-});
-
-describe("boxes", () => {
-	test("printed counts are the volume divided by the conductor's, but for the one known misfit", () => {
-		const misfits = standardBoxes.rows.flatMap((box) =>
-			countedSizes.flatMap((size, index) => {
-				const each = conductorVolumes.rows.find((row) => row.gauge.label === size)?.cubicInches ?? Number.NaN;
-				const printed = box.counts?.[index];
-				return printed === undefined || printed === Math.floor(box.cubicInches / each)
-					? []
-					: [`${box.name}, ${size} AWG`];
-			}),
-		);
-		expect(misfits).toEqual(["4 x 1-1/4 round or octagonal, 8 AWG"]);
-	});
-	test("inches and centimetres of a conductor's volume agree within 0.05 cm3", () => {
-		for (const row of conductorVolumes.rows)
-			expect(Math.abs(row.cubicInches * 16.387064 - row.cubicCentimetres), row.gauge.label).toBeLessThan(0.051);
-		expectRising(
-			conductorVolumes.rows.map((row) => row.cubicInches),
-			"volume",
-		);
-	});
-});
-
-describe("direct current and loads", () => {
-	test("fuse ratings rise and their families go up to at least the voltage they interrupt at", () => {
-		for (const family of fuseFamilies.rows) {
-			expectRising(family.ratings, family.name);
-			expect(family.volts, family.name).toBeGreaterThanOrEqual(family.interruptingAt);
-		}
-	});
-	test("a fuse blows sooner at a higher multiple", () => {
-		for (const name of new Set(fusePoints.rows.map((row) => row.family))) {
-			const points = fusePoints.rows.filter((row) => row.family === name);
-			expectRising(
-				points.map((row) => row.multiple),
-				name,
-			);
-			expectRising(
-				points.map((row) => -row.soonest),
-				name,
-			);
-			for (const point of points) expect(point.latest ?? Number.MAX_VALUE).toBeGreaterThan(point.soonest);
-		}
-	});
-	test("a typical load is planned within its range", () => {
-		for (const row of typicalLoads.rows) {
-			expect(row.least, row.load).toBeLessThan(row.most);
-			expect(row.planned ?? row.least, row.load).toBeGreaterThanOrEqual(row.least);
-			expect(row.planned ?? row.most, row.load).toBeLessThanOrEqual(row.most);
-		}
 	});
 });

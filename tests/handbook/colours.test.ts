@@ -57,7 +57,7 @@ describe("roles", () => {
 	const suits = (region: Region, role: ColourRole, word: string, rules: RuleSet = "camper") => {
 		const colours = coloursOf(region, role, rules);
 		const colour = findColour(word);
-		return colours !== undefined && colour !== undefined && colourSuits(colours, colour);
+		return colour !== undefined && colourSuits(colours, colour);
 	};
 
 	test("every role has colours everywhere, and the usual ones are allowed", () => {
@@ -65,25 +65,25 @@ describe("roles", () => {
 			for (const rules of ruleSets)
 				for (const role of roles) {
 					const colours = coloursOf(region, role, rules);
-					expect(colours?.usual.length, `${region} ${rules} ${role}`).toBeGreaterThan(0);
-					for (const colour of colours?.usual ?? []) expect(colours?.allowed).toContain(colour);
+					expect(colours.usual.length, `${region} ${rules} ${role}`).toBeGreaterThan(0);
+					for (const colour of colours.usual) expect(colours.allowed).toContain(colour);
 				}
 	});
 	test("no colour is a hot's and a neutral's or a ground's, save blue on boats", () => {
 		for (const region of regions)
 			for (const rules of ruleSets)
 				for (const other of ["neutral", "ground"] as const) {
-					const both = coloursOf(region, "hot", rules)?.allowed.filter((one) =>
-						coloursOf(region, other, rules)?.allowed.includes(one),
+					const both = coloursOf(region, "hot", rules).allowed.filter((one) =>
+						coloursOf(region, other, rules).allowed.includes(one),
 					);
 					expect(both).toEqual(region === "us" && rules === "boat" && other === "neutral" ? ["blue"] : []);
 				}
 	});
 	test("NFPA 70 200.6 and 250.119, read: black hot, red second, white neutral, green or bare ground", () => {
-		expect(coloursOf("us", "hot")?.usual[0]).toBe("black");
-		expect(coloursOf("us", "hot2")?.usual[0]).toBe("red");
-		expect(coloursOf("us", "neutral")?.usual[0]).toBe("white");
-		expect(coloursOf("us", "ground")?.usual).toEqual(["bare", "green", "green-yellow"]);
+		expect(coloursOf("us", "hot").usual[0]).toBe("black");
+		expect(coloursOf("us", "hot2").usual[0]).toBe("red");
+		expect(coloursOf("us", "neutral").usual[0]).toBe("white");
+		expect(coloursOf("us", "ground").usual).toEqual(["bare", "green", "green-yellow"]);
 	});
 	test("white, grey or green as a hot, black as a neutral, red as a ground mislead", () => {
 		for (const [role, word] of [
@@ -105,20 +105,20 @@ describe("roles", () => {
 		expect(suits("us", "hot", "green-yellow")).toBe(false);
 	});
 	test("IEC 60445, read: brown, black and grey lines, blue neutral, green-yellow protective conductor", () => {
-		expect(coloursOf("iec", "hot")?.usual).toEqual(["brown", "black", "grey"]);
-		expect(coloursOf("iec", "neutral")?.usual).toEqual(["blue"]);
-		expect(coloursOf("iec", "ground")?.usual).toEqual(["green-yellow"]);
+		expect(coloursOf("iec", "hot").usual).toEqual(["brown", "black", "grey"]);
+		expect(coloursOf("iec", "neutral").usual).toEqual(["blue"]);
+		expect(coloursOf("iec", "ground").usual).toEqual(["green-yellow"]);
 		for (const word of ["blue", "green", "yellow", "green-yellow"]) expect(suits("iec", "hot", word), word).toBe(false);
 		expect(suits("iec", "neutral", "black")).toBe(false);
 	});
 	test("ABYC E-11, read: on boats negative is yellow or black, starting is yellow with red", () => {
-		expect(coloursOf("us", "negative", "boat")?.usual).toEqual(["yellow", "black"]);
+		expect(coloursOf("us", "negative", "boat").usual).toEqual(["yellow", "black"]);
 		expect(suits("us", "positive", "yellow-red", "boat")).toBe(true);
 		expect(suits("us", "positive", "yellow", "boat")).toBe(false);
 		expect(suits("us", "negative", "red", "boat")).toBe(false);
 	});
 	test("common practice: a camper's positive is red, its negative black or yellow", () => {
-		expect(coloursOf("us", "positive")?.usual).toEqual(["red"]);
+		expect(coloursOf("us", "positive").usual).toEqual(["red"]);
 		expect(coloursOf("us", "negative")).toMatchObject({
 			usual: ["black", "yellow"],
 			provenance: { known: "common practice" },

@@ -120,7 +120,7 @@ describe("ampacity", () => {
 		expect(marineAmpacity(awg(18), 60)?.ampere).toBe(10);
 	});
 	test("marine distributor page, read: 10 AWG 105 C in an engine space, 60 x 0.85 = 51 A", () => {
-		expect((marineAmpacity(awg(10), 105)?.ampere ?? 0) * (engineSpaceFactor(105)?.factor ?? 0)).toBe(51);
+		expect((marineAmpacity(awg(10), 105)?.ampere ?? 0) * engineSpaceFactor(105).factor).toBe(51);
 	});
 	test("boat bundles, read: three 0.7, twenty-five 0.4; 33 CFR 183.455, read: device up to 150 % under 50 V", () => {
 		expect([2, 3, 24, 25].map((count) => marineBundlingFactor(count)?.factor)).toEqual([1, 0.7, 0.5, 0.4]);
@@ -241,7 +241,7 @@ describe("boxes and copper", () => {
 		expect(smallestBox(99, "round")).toBeUndefined();
 	});
 	test("published example, read: two 12-2 cables, clamps and one duplex are eight allowances, 18.0 in3", () => {
-		const count = (content: Parameters<typeof boxAllowance>[0]) => boxAllowance(content)?.allowances ?? Number.NaN;
+		const count = (content: Parameters<typeof boxAllowance>[0]) => boxAllowance(content).allowances;
 		const allowances =
 			4 * count("conductor that ends or is spliced") +
 			count("equipment grounds, up to four") +
@@ -265,9 +265,9 @@ describe("boxes and copper", () => {
 
 describe("direct current", () => {
 	test("33 CFR 183.455, read: 7 in, 40 in enclosed; ABYC E-11, read: 72 in sheathed at a battery terminal", () => {
-		expect(deviceDistance("anywhere")?.metres).toBe(0.1778);
-		expect(deviceDistance("sheathed or enclosed")?.inches).toBe(40);
-		expect(deviceDistance("sheathed, at a battery terminal")?.metres).toBe(1.8288);
+		expect(deviceDistance("anywhere").metres).toBe(0.1778);
+		expect(deviceDistance("sheathed or enclosed").inches).toBe(40);
+		expect(deviceDistance("sheathed, at a battery terminal").metres).toBe(1.8288);
 	});
 	test("ABYC E-11 Table V.A, read: up to 650 CCA 1500 A main, 750 A branch; above 1100 5000 A", () => {
 		expect(interruptingNeed(650)).toMatchObject({ main: 1500, branch: 750 });
@@ -277,7 +277,7 @@ describe("direct current", () => {
 	});
 	test("boating pages, read: class T interrupts 20 kA at 125 V; a blade's 1000 A is recalled", () => {
 		expect(fuseFamily("class T")).toMatchObject({ interrupting: 20000, volts: 125, provenance: { known: "read" } });
-		expect(fuseFamily("blade")?.provenance.known).toBe("recalled");
+		expect(fuseFamily("blade").provenance.known).toBe("recalled");
 	});
 	test("NFPA 70 Table 551.10(E)(1), recalled: 16 AWG 8 A; nothing below 18 or from 8 AWG up", () => {
 		expect(vehicleDevice(awg(16))).toMatchObject({ largest: 8, provenance: { known: "recalled" } });
