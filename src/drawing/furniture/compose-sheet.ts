@@ -2,7 +2,7 @@
 import { type Box, boundsOf, moveGroup } from "../bounds.ts";
 import type { Group, Sheet } from "../scene.ts";
 import { textWidth } from "../text-metrics.ts";
-import { type Arrangement, footArrangement, sideArrangement } from "./arrangement.ts";
+import { type Arrangement, arrangements } from "./arrangement.ts";
 import { frameGroup } from "./frame.ts";
 import { margin, type Paper, padding, papersFor } from "./paper.ts";
 import type { SheetContent } from "./sheet-content.ts";
@@ -79,10 +79,7 @@ function best(layouts: readonly Layout[]): Layout | undefined {
 
 /** Both arrangements on one sheet, where they fit. */
 function layoutsOn(content: SheetContent, drawing: Box, paper: Paper): Layout[] {
-	const inside = insideOf(paper);
-	return [footArrangement(content, inside.width), sideArrangement(content, inside.height)]
-		.filter((arrangement) => arrangement !== undefined)
-		.flatMap((arrangement) => layoutOn(drawing, paper, arrangement));
+	return arrangements(content, insideOf(paper)).flatMap((arrangement) => layoutOn(drawing, paper, arrangement));
 }
 
 /** The drawing as large as it can be on a sheet with one arrangement; none where it does not fit. */
@@ -92,9 +89,7 @@ function layoutOn(drawing: Box, paper: Paper, arrangement: Arrangement): Layout[
 	const scale = Math.min(mostScale, area.width / drawing.width, area.height / drawing.height);
 	if (scale < 1 || area.width <= 0 || area.height <= 0) return [];
 	const drawn = (drawing.width * scale + padding) * (drawing.height * scale + padding);
-	const { takes } = arrangement;
-	const furniture = takes.width * inside.height + takes.height * inside.width;
-	const fill = (drawn + furniture) / (inside.width * inside.height);
+	const fill = (drawn + arrangement.covers) / (inside.width * inside.height);
 	return [{ paper: paper.name, width: paper.width, height: paper.height, scale, arrangement, fill }];
 }
 
@@ -107,7 +102,7 @@ function cutLayouts(content: SheetContent, drawing: Box, paper: Paper): Layout[]
 		const lower = Math.min(
 			cut(area.height - drawing.height * scale),
 			paper.height - paper.width / aspect.most,
-			inside.height - arrangement.least.height,
+			inside.height - arrangement.leastHeight,
 		);
 		const narrower = Math.min(cut(area.width - drawing.width * scale), paper.width - paper.height * aspect.least);
 		const name = `${paper.name} cut`;

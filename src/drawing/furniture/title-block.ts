@@ -13,7 +13,7 @@ export interface TitleBlock {
 
 /** The title block of a sheet in `width` units; at most 720 (180 mm). */
 export function titleBlock(content: SheetContent, width: number): TitleBlock {
-	const side = 132;
+	const side = 156;
 	const project = wrapText(content.project, projectStyle, width - side - 2 * inset).slice(0, 2);
 	const rows = factRows(content.facts, width);
 	const head = 26 + project.length * 18 + 22;

@@ -12,8 +12,9 @@ export interface FaceSymbol {
 
 /** The device's face; the upright form where there is one and it is wanted. */
 export function faceOf(device: Part, upright: boolean): FaceSymbol | undefined {
-	const named = findSymbol(device.face.wiring) === undefined ? undefined : device.face.wiring;
-	const name = named ?? usualFaces.find(([trait]) => device.face.traits.includes(trait))?.[1];
+	const { wiring, traits } = device.face;
+	const own = wiring.endsWith("-face") ? wiring : `${wiring}-face`;
+	const name = findSymbol(own) === undefined ? usualFaces.find(([trait]) => traits.includes(trait))?.[1] : own;
 	if (name === undefined) return undefined;
 	return (upright ? sized(`${name}-tall`) : undefined) ?? sized(name);
 }
