@@ -120,7 +120,7 @@ export function cordLoadLimit(circuit: number, receptacle: number): Sourced<Cord
 	return cordLoads.rows.find((row) => row.receptacle === receptacle && row.circuits.includes(circuit));
 }
 
-/** The IEC socket-outlets of a rating in amperes that puts the strictest limit on the device ahead; undefined: unknown rating. */
+/** The first IEC socket-outlet of a rating in amperes; patterns of one rating have one limit. Undefined: no such rating. */
 export function socketOutletOf(rating: number): Sourced<SocketOutlet> | undefined {
 	return socketOutlets.rows.find((row) => row.rating === rating);
 }
