@@ -2,7 +2,8 @@
 import { certain } from "../base/certain.ts";
 import type { Span } from "../base/span.ts";
 import type { Role, SideSpec } from "../kinds/kind.ts";
-import type { CableMake, Core, CoreMarking, Hop, HopEnd, Run, Thing } from "../plan/plan.ts";
+import type { Core, CoreMarking, Hop, HopEnd, Run, Thing } from "../plan/plan.ts";
+import { roleOfColour } from "../plan/cable-make.ts";
 import { knotName, thingNamed } from "./devices.ts";
 import type { Draft, DraftConductor, DraftEnd } from "./draft.ts";
 
@@ -18,7 +19,8 @@ function pullCable(draft: Draft, run: Run, hop: Hop): void {
 	const [fromBox, toBox] = [enclosureOf(draft, from), enclosureOf(draft, to)];
 	const leaving = sideOf(from, hop.from, from.blueprint.onward);
 	const arriving = sideOf(to, hop.to, to.blueprint.sides[0]?.name);
-	const conductors = hop.cable.cores.map((core) => {
+	const conductors = hop.cable.cores.map((bought) => {
+		const core = { ...bought, role: roleAsMarked(bought, hop) };
 		const conductor = draft.addConductor({
 			name: `${hop.tag}.${core.colour}`,
 			colour: core.colour,
@@ -31,8 +33,8 @@ function pullCable(draft: Draft, run: Run, hop: Hop): void {
 			sort: "core",
 			cable: hop.tag,
 			ends: [
-				waitingEnd(fromBox, hop, core, knotFor(from, leaving, core.role, hop.cable), 0),
-				waitingEnd(toBox, hop, core, knotFor(to, arriving, core.role, hop.cable), 1),
+				waitingEnd(fromBox, hop, core, knotFor(from, leaving, core.role, hop), 0),
+				waitingEnd(toBox, hop, core, knotFor(to, arriving, core.role, hop), 1),
 			],
 			span: hop.span,
 		});
@@ -53,6 +55,14 @@ function pullCable(draft: Draft, run: Run, hop: Hop): void {
 		flexible: hop.cable.flexible,
 		span: hop.span,
 	});
+}
+
+/** What a core is for: by its colour, or by the colour it is re-marked with at both ends (a white marked red is a second hot). */
+function roleAsMarked(core: Core, hop: Hop): Core["role"] {
+	const marking = hop.markings.find((candidate) => candidate.core === core.colour && candidate.at === undefined);
+	if (marking === undefined) return core.role;
+	const role = roleOfColour(marking.colour);
+	return role === "hot" && hop.cable.cores.some((other) => other !== core && other.role === "hot") ? "hot2" : role;
 }
 
 /** Leads that come with a device and land in what it sits in, such as the neutral tail of a ground-fault breaker. */
@@ -123,8 +133,8 @@ function sideOf(thing: Thing, end: HopEnd, usual: string | undefined): SideSpec 
 }
 
 /** The knot a core of a role goes to at a side; undefined where it is capped. */
-function knotFor(thing: Thing, side: SideSpec | undefined, role: Role, cable: CableMake): string | undefined {
-	const secondHot = cable.cores.some((core) => core.role === "hot2");
+function knotFor(thing: Thing, side: SideSpec | undefined, role: Role, hop: Hop): string | undefined {
+	const secondHot = hop.cable.cores.some((core) => roleAsMarked(core, hop) === "hot2");
 	const knots = (secondHot ? side?.withSecondHot : undefined) ?? side?.knots;
 	const knot = knots?.[role];
 	return knot === undefined ? undefined : knotName(thing, knot);

@@ -180,7 +180,7 @@ const cableColours: ReadonlySet<string> = new Set(
 );
 
 /** What a single conductor of a colour is for by the trade's convention. */
-function roleOfColour(colour: string): Core["role"] {
+export function roleOfColour(colour: string): Core["role"] {
 	if (colour === "green" || colour === "bare" || colour === "green-yellow") return "ground";
 	if (colour === "white" || colour === "grey" || colour === "gray") return "neutral";
 	return "hot";
