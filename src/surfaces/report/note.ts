@@ -74,9 +74,10 @@ function writePlaces(finding: NumberedFinding, lines: readonly string[], setting
 		...places.flatMap((place) => {
 			const line = lineOf(lines, place.span, span.file);
 			if (line === undefined) return writeSlot("and", `${tellPlace(place.span)} ${place.label}`.trim(), setting);
-			return drawExcerpt(line, place.span, place.label, width, gutter).map(({ as, text }) =>
-				as === "source" ? text : as === "marks" ? paint.level(finding.level, text) : text,
-			);
+			return drawExcerpt(line, place.span, place.label, width, gutter).map(({ as, text }) => {
+				const marks = as === "marks" ? text.trimStart() : "";
+				return text.slice(0, text.length - marks.length) + paint.level(finding.level, marks);
+			});
 		}),
 	];
 }

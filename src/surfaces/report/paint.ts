@@ -12,15 +12,15 @@ export interface Paint {
 export function choosePaint(colours: boolean): Paint {
 	if (!colours) return { level: (_, text) => text, strong: (text) => text, quiet: (text) => text };
 	return {
-		level: (level, text) => escape(levelCodes[level], text),
-		strong: (text) => escape("1", text),
-		quiet: (text) => escape("2", text),
+		level: (level, text) => colour(levelCodes[level], text),
+		strong: (text) => colour("1", text),
+		quiet: (text) => colour("2", text),
 	};
 }
 
 /** Numbers of ISO 6429 (select graphic rendition): bold, faint, reversed, and the named colours. */
 const levelCodes = { danger: "1;7;31", error: "1;31", warning: "1;33", note: "1;36" } as const;
 
-function escape(code: string, text: string): string {
+function colour(code: string, text: string): string {
 	return text === "" ? "" : `\u001b[${code}m${text}\u001b[0m`;
 }
