@@ -7,6 +7,8 @@ import type { Span } from "../base/span.ts";
 export interface Tree {
 	readonly file: string;
 	readonly statements: readonly Statement[];
+	/** Names that stand on lines that were not understood: they may be declared there, so nobody should call them unknown. */
+	readonly doubtful?: readonly string[];
 }
 
 // ---- terms: the words of a line ----

@@ -1,0 +1,74 @@
+// What a hop says of its cable, gathered piece by piece in any order. What is said twice is reported, the first holds.
+import type { Finding } from "../base/finding.ts";
+import type { Span } from "../base/span.ts";
+import { problem } from "./problem.ts";
+import type { HopStatement, Marking, NameTerm, QuantityTerm, Term, UnknownTerm } from "./tree.ts";
+
+type Length = QuantityTerm | UnknownTerm;
+
+/** The left side of one hop while it is read. */
+export class LeftOfTo {
+	readonly through: HopStatement["through"][number][] = [];
+	readonly markings: Marking[] = [];
+	readonly terms: Term[] = [];
+	readonly #report: (finding: Finding) => void;
+	#length: { readonly length: Length | undefined; readonly span: Span } | undefined;
+	#within: { readonly length: Length | undefined; readonly span: Span } | undefined;
+	#tag: NameTerm | undefined;
+	#cable: readonly Term[] = [];
+
+	constructor(report: (finding: Finding) => void) {
+		this.#report = report;
+	}
+
+	/** The length of the hop; undefined where one was written that could not be read. */
+	setLength(length: Length | undefined, span: Span): void {
+		if (this.#length) this.#reportLength(span, "A hop has one length, and this is a second one");
+		else this.#length = { length, span };
+	}
+
+	/** `within 7 in`. */
+	setWithin(length: Length | undefined, span: Span): void {
+		if (this.#within) this.#reportLength(span, "`within` stands twice on one hop");
+		else this.#within = { length, span };
+	}
+
+	setTag(tag: NameTerm): void {
+		if (this.#tag) this.#reportTwice(tag.span, "as");
+		else this.#tag = tag;
+	}
+
+	setCable(cable: readonly Term[], span: Span): void {
+		if (this.#cable.length > 0) this.#reportTwice(span, "by");
+		else this.#cable = cable;
+	}
+
+	/** All of it, once the word is known that joins the hop to what it arrives at. */
+	resolve(word: "to" | "via" | "bolted", span: Span) {
+		if (this.#within && (word !== "to" || this.#length))
+			this.#reportLength(this.#within.span, "`within` is for a hop `to` something, and is its only length");
+		if (this.#length && word === "bolted")
+			this.#reportLength(this.#length.span, "What is bolted together has no cable between, so it has no length");
+		if (this.#cable.length > 0 && word === "bolted") this.#reportTwice(span, "by");
+		const isWithin = this.#within !== undefined && word === "to";
+		const length = isWithin ? this.#within?.length : this.#length?.length;
+		return {
+			manner: isWithin ? ("within" as const) : word,
+			...(length === undefined || word === "bolted" ? {} : { length }),
+			...(this.#tag ? { tag: this.#tag } : {}),
+			cable: this.#cable,
+			through: this.through,
+			markings: this.markings,
+			terms: this.terms,
+		};
+	}
+
+	#reportLength(span: Span, title: string): void {
+		this.#report(problem("length-unexpected", span, { title, label: "not this one" }));
+	}
+
+	#reportTwice(span: Span, word: string): void {
+		const title = `\`${word}\` cannot stand here: it is said once on a hop, and not where things are bolted together`;
+		this.#report(problem("word-unexpected", span, { title, label: "not here", help: "Keep one of them." }));
+	}
+}
