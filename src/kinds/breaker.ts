@@ -69,7 +69,7 @@ circuit bath from LC.1 by 12-2
 	build: (said) => {
 		const trip = (said.quantity("trip")?.value ?? 0.005) * 1000;
 		return {
-			...face(said, 1, "ground-fault breaker", "breaker-gfci-face", "breaker-gfci-us"),
+			...face(said, 1, "ground-fault breaker", "breaker-gfci-face", "breaker-gfci"),
 			terminals: [
 				stab(said, "stab", "hot"),
 				cage(said.region, "load.hot", "hot", "load-hot", { side: "load", also: ["load"], screw: "brass" }),
@@ -93,7 +93,7 @@ circuit bath from LC.1 by 12-2
 
 function singlePole(said: Said): Blueprint {
 	return {
-		...face(said, 1, "breaker", "breaker-1p-face", "breaker-1p-us"),
+		...face(said, 1, "breaker", "breaker-face", "breaker"),
 		terminals: [
 			stab(said, "stab", "hot"),
 			cage(said.region, "load", "hot", "load-hot", { side: "load", screw: "brass" }),
@@ -107,7 +107,7 @@ function singlePole(said: Said): Blueprint {
 
 function twoPole(said: Said): Blueprint {
 	return {
-		...face(said, 2, "two-pole breaker", "breaker-2p-face", "breaker-2p-us"),
+		...face(said, 2, "two-pole breaker", "breaker-face", "breaker-2p"),
 		terminals: [
 			stab(said, "stab.1", "hot"),
 			stab(said, "stab.2", "hot2"),
@@ -125,7 +125,7 @@ function twoPole(said: Said): Blueprint {
 function main(said: Said): Blueprint {
 	const poles = said.slot?.legs.length === 2 ? [".1", ".2"] : [""];
 	return {
-		...face(said, poles.length, poles.length === 2 ? "two-pole main" : "main", "breaker-1p-face", "breaker-1p-us"),
+		...face(said, poles.length, poles.length === 2 ? "two-pole main" : "main", "breaker-face", "breaker"),
 		terminals: poles.flatMap((pole, index) => {
 			const role = index === 0 ? ("hot" as const) : ("hot2" as const);
 			return [

@@ -13,10 +13,10 @@ const rows: readonly {
 	traits: readonly Trait[];
 }[] = [
 	{ word: "light", also: ["lamp"], what: "light", wiring: "luminaire-face", oneLine: "lamp", traits: ["light"] },
-	{ word: "fan", what: "fan", wiring: "fan", oneLine: "fan", traits: ["fan"] },
-	{ word: "pump", what: "pump", wiring: "pump", oneLine: "motor", traits: ["load"] },
-	{ word: "heater", what: "heater", wiring: "heater-us", oneLine: "heater-us", traits: ["heater"] },
-	{ word: "load", what: "load", wiring: "load-box", oneLine: "load", traits: ["load"] },
+	{ word: "fan", what: "fan", wiring: "fan-face", oneLine: "fan", traits: ["fan"] },
+	{ word: "pump", what: "pump", wiring: "pump-face", oneLine: "pump", traits: ["load"] },
+	{ word: "heater", what: "heater", wiring: "heater-face", oneLine: "heater", traits: ["heater"] },
+	{ word: "load", what: "load", wiring: "load-face", oneLine: "load", traits: ["load"] },
 ];
 
 /** The kinds of this file, in the order of their rows. */

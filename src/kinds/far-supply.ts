@@ -114,7 +114,7 @@ function supply(said: Said, sort: "shore" | "generator", floating: boolean, rati
 		enclosure: { sort: "equipment", metal: false },
 		face: {
 			text: `${sort === "shore" ? "shore inlet" : "generator"}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs ? `${volts}/${volts * 2}` : volts} V`,
-			wiring: sort === "shore" ? "shore-inlet-face" : "generator",
+			wiring: sort === "shore" ? "shore-inlet-face" : "generator-face",
 			oneLine: sort === "shore" ? "shore-inlet" : "generator",
 			traits: ["source"],
 			...(rating === undefined ? {} : { rating }),

@@ -158,7 +158,7 @@ function machine(
 				power === undefined ? "" : ` ${Math.round(power)} W`,
 				passThrough === undefined ? "" : `, passes ${passThrough.value} A`,
 			].join(""),
-			wiring: sort === "inverter" ? "inverter" : "inverter-charger",
+			wiring: `${sort}-face`,
 			oneLine: sort,
 			traits: ["source"],
 		},

@@ -57,8 +57,8 @@ circuit bunks from LC breaker 20 A by 12-2
 			onward: "feed",
 			face: {
 				text: split ? `${rating} A duplex, hot tab removed` : `${rating} A ${shape}`,
-				wiring: `receptacle-${shape}-face`,
-				oneLine: us ? "receptacle-us" : "receptacle-iec",
+				wiring: us ? `receptacle-${shape}-face` : "socket-outlet-face",
+				oneLine: split ? "receptacle-split" : "receptacle",
 				traits: ["receptacle"],
 				rating,
 				outlets: shape === "single" ? 1 : 2,

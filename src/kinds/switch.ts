@@ -33,7 +33,7 @@ circuit lights from LC breaker 15 A by 14-2
 	build: (said) =>
 		said.choice("poles") === "two-pole"
 			? bothPoles(said)
-			: hotOnly(said, "single-pole switch", "switch-1p-face", ["switch"]),
+			: hotOnly(said, "single-pole switch", "switch-face", ["switch"]),
 };
 
 export const dimmer: Kind = {

@@ -25,6 +25,8 @@ export interface SharedAttributes {
 	volume?: Quantity;
 	shares?: "each" | "together";
 	roughedIn?: boolean;
+	/** Quoted text anywhere among the attributes, where none stands behind the name. */
+	label?: string;
 	note?: string;
 }
 
@@ -81,6 +83,10 @@ class AttributeReader implements ReadAttributes {
 				return this.readUnknown(term);
 			case "name":
 				return this.readWord(term);
+			case "text":
+				if (this.shared.label !== undefined) return this.refuse(this.unknown(term, term.text));
+				this.shared.label = term.text;
+				return;
 			case "number":
 				return this.refuse(
 					planFinding("unit-wrong", {
@@ -229,12 +235,12 @@ class AttributeReader implements ReadAttributes {
 	}
 
 	private readCount(spec: AttributeSpec & { takes: "count" }, term: NameTerm): void {
-		const next = this.take();
-		if (next?.kind !== "number" || !Number.isInteger(next.value)) {
+		const next = this.takeCount();
+		if (next === undefined || !Number.isInteger(next.value)) {
 			this.refuse(
 				planFinding("quantity-missing", {
 					title: `\`${term.text}\` needs a whole number`,
-					span: next?.span ?? term.span,
+					span: term.span,
 					help: `Write \`${term.text}\` and ${spec.summary}.`,
 				}),
 			);
@@ -249,6 +255,19 @@ class AttributeReader implements ReadAttributes {
 				}),
 			);
 		this.set(spec, { sort: "count", count: next.value }, term);
+	}
+
+	/** The number behind a word. In `spaces 12 in galley` the `in` leads to a place: a count has no inches. */
+	private takeCount(): { value: number; text: string; span: Term["span"] } | undefined {
+		const [next, place] = [this.peek(), this.terms[this.position + 1]];
+		if (next?.kind === "number") {
+			this.position++;
+			return next;
+		}
+		if (next?.kind !== "quantity" || next.quantity.unit !== "in" || place?.kind !== "name") return undefined;
+		this.position += 2;
+		this.shared.place = place;
+		return { value: next.quantity.written, text: String(next.quantity.written), span: next.span };
 	}
 
 	private readNegation(term: NameTerm): void {

@@ -33,6 +33,7 @@ export interface Settings {
 	readonly joints: { readonly connector: string; readonly ports?: number };
 	/** Splices in every box, even where one cable meets one device. */
 	readonly splicesAlways: boolean;
+	/** A sheet size; empty: the smallest that fits. */
 	readonly paper: string;
 	readonly notes: readonly string[];
 }

@@ -22,7 +22,7 @@ const connectors = ["lever", "push-in", "twist-on", "crimp"] as const;
 const papers = ["A4", "A3", "A2", "A1", "letter", "tabloid"] as const;
 const settingWords = ["region", "rules", "ambient", "ends", "joints", "box", "splices", "paper", "notes", "note"];
 
-/** The settings of a plan: what is said, else the trade's defaults: region us, rules camper, 30 °C, lever connectors, A3. */
+/** The settings of a plan: what is said, else the trade's defaults: region us, rules camper, 30 °C, lever connectors, paper to fit. */
 export function readSettings(statement: PlanStatement | undefined, findings: Finding[]): Settings {
 	const settings: { -readonly [Key in keyof Settings]: Settings[Key] } = {
 		region: "us",
@@ -30,7 +30,7 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 		ambient: 30,
 		joints: { connector: "lever" },
 		splicesAlways: false,
-		paper: "A3",
+		paper: "",
 		notes: [],
 	};
 	const seen = new Set<string>();

@@ -52,7 +52,7 @@ export class ThingRegister {
 		const said = this.tell(name, values, declaration.slot);
 		const thing: Thing = {
 			name,
-			label: declaration.label ?? (declaration.owner === undefined ? declaration.name.text : name),
+			label: declaration.label ?? shared.label ?? (declaration.owner === undefined ? declaration.name.text : name),
 			kind,
 			said,
 			blueprint: kind.build(said),
