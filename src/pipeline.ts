@@ -1,15 +1,14 @@
 // The table of contents: every step from a plan text to findings and drawings, in order. Pure; never throws for any text.
 import { type Analysis, analyse } from "./analysis/analysis.ts";
-import { type Finding, levels } from "./base/finding.ts";
+import { type Finding, levels, type NumberedFinding } from "./base/finding.ts";
 import { compareSpans } from "./base/span.ts";
 import { buildCircuit } from "./circuit/build-circuit.ts";
+import { listBoxes, tellCircuit } from "./documents/circuit-account.ts";
+import { type CircuitRecord, recordCircuit } from "./documents/circuit-record.ts";
 import { buildPlan } from "./plan/build-plan.ts";
 import { applyAcceptances } from "./rules/acceptance.ts";
 import { rules } from "./rules/index.ts";
 import { readText } from "./syntax/read.ts";
-
-/** A finding with its number in the list, which the drawing's marks carry too. */
-export type NumberedFinding = Finding & { readonly number: number };
 
 /** All that was found out about a plan. */
 export interface CheckResult {
@@ -35,6 +34,16 @@ export function checkPlan(text: string, file: string): CheckResult {
 	const all = [...read.findings, ...planned.findings, ...built.findings, ...wiring];
 	const findings = numberFindings(applyAcceptances(all, planned.plan, ruleNames));
 	return { file, findings, understood: built.circuit.parts.length > 0, analysis };
+}
+
+/** The circuit as it is wired: told box by box, a line a box, and as data. */
+export function showPlan({ analysis }: CheckResult): {
+	readonly text: string;
+	readonly short: string;
+	readonly json: CircuitRecord;
+} {
+	const { circuit } = analysis;
+	return { text: tellCircuit(circuit), short: listBoxes(circuit), json: recordCircuit(circuit) };
 }
 
 const ruleNames = rules.map((rule) => rule.code);

@@ -65,6 +65,9 @@ export interface Finding {
 	readonly accepted?: string;
 }
 
+/** A finding with the number under which lists and drawings speak of it. Numbers start at 1 in each plan. */
+export type NumberedFinding = Finding & { readonly number: number };
+
 /** The slots a finding can do without, at their empty values. */
 const empty = { label: "", also: [], marks: [], path: [], figures: [], modes: [] } as const;
 

@@ -16,6 +16,22 @@ export function tellCircuit(circuit: Circuit): string {
 	return `${[head.join("\n"), ...circuit.enclosures.map((enclosure) => reader.tell(enclosure))].join("\n\n")}\n`;
 }
 
+/** The circuit a line a box: its devices, and the cables that come and go. */
+export function listBoxes(circuit: Circuit): string {
+	return circuit.enclosures
+		.map((enclosure) => {
+			const devices = circuit.parts.filter((part) => part.enclosure === enclosure).map((part) => part.face.text);
+			const comes = circuit.cables
+				.filter((cable) => cable.to === enclosure)
+				.map((cable) => `${cable.tag} from ${cable.from.name}`);
+			const goes = circuit.cables
+				.filter((cable) => cable.from === enclosure)
+				.map((cable) => `${cable.tag} to ${cable.to.name}`);
+			return `${enclosure.name}: ${[...devices, ...comes, ...goes].join("; ")}\n`;
+		})
+		.join("");
+}
+
 class BoxReader {
 	private readonly circuit: Circuit;
 	private readonly landed = new Map<number, { conductor: Conductor; said: boolean; made: string }[]>();
