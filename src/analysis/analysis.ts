@@ -4,6 +4,7 @@ import { traceGround } from "./ground.ts";
 import { buildNetwork, type Network, type Reach } from "./network.ts";
 import { type PoleMap, tracePoles } from "./poles.ts";
 import { type Exposure, traceExposure } from "./protection.ts";
+import { type Returns, traceReturns } from "./returns.ts";
 
 /** A circuit with what is known of each of its source modes. */
 export interface Analysis {
@@ -21,6 +22,8 @@ export interface ModeState {
 	readonly ground: Reach;
 	/** What protective devices let through to each point. */
 	readonly exposure: ReadonlyMap<number, Exposure>;
+	/** What neutral and ground conductors may have to carry. */
+	readonly returns: Returns;
 }
 
 /** The analysis of a circuit. */
@@ -33,6 +36,7 @@ class LazyModeState implements ModeState {
 	private knownPoles: PoleMap | undefined;
 	private knownGround: Reach | undefined;
 	private knownExposure: ReadonlyMap<number, Exposure> | undefined;
+	private knownReturns: Returns | undefined;
 
 	constructor(network: Network) {
 		this.network = network;
@@ -55,5 +59,10 @@ class LazyModeState implements ModeState {
 	get exposure(): ReadonlyMap<number, Exposure> {
 		this.knownExposure ??= traceExposure(this.network);
 		return this.knownExposure;
+	}
+
+	get returns(): Returns {
+		this.knownReturns ??= traceReturns(this.network, this.poles, this.ground, this.exposure);
+		return this.knownReturns;
 	}
 }

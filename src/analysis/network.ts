@@ -28,6 +28,8 @@ export interface Reach {
 	startOf(point: number): number | undefined;
 	/** Steps in edges from the start; undefined where not reached. */
 	distance(point: number): number | undefined;
+	/** The edge by which a point was reached; undefined where not reached or a start itself. */
+	stepTo(point: number): Edge | undefined;
 	/** The edges from a start to a point, in order; empty where not reached or a start itself. */
 	edgesTo(point: number): readonly Edge[];
 	/** The way in words, for a finding. */
@@ -86,6 +88,7 @@ export function reachFrom(network: Network, starts: Iterable<number>, allow: (ed
 		points,
 		has: (point) => cameBy.has(point),
 		distance: (point) => distances.get(point),
+		stepTo: (point) => cameBy.get(point),
 		startOf: (point) => (cameBy.has(point) ? (edgesTo(point)[0]?.from ?? point) : undefined),
 		edgesTo,
 		pathTo: (point) => (cameBy.has(point) ? tellWay(network.circuit, edgesTo(point), point) : []),

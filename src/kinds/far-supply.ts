@@ -34,7 +34,7 @@ circuit bunks from LC breaker 20 A by 12-2
 		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for two hot legs" },
 		{ name: "floating", takes: "flag", summary: "the far supply does not join neutral to ground" },
 	],
-	build: (said) => supply(said, "shore", said.flag("floating") === true, said.quantity("rating")?.value),
+	build: (said) => supply(said, "shore", said.flag("floating") === true, said.quantity("rating")?.value, true),
 };
 
 export const generator: Kind = {
@@ -78,16 +78,24 @@ circuit bunks from LC breaker 20 A by 12-2
 			phrases: ["bonds neutral to frame", "bonds neutral never", "floating"],
 			summary: "whether it joins neutral to its frame",
 		},
+		{ name: "breaker", takes: "flag", summary: "`no breaker` for one that has none of its own" },
 	],
 	build: (said) => {
 		const power = said.quantity("power")?.value;
 		const volts = said.pair("legs")?.[1].value ?? voltsOf(said);
 		const rating = said.quantity("rating")?.value ?? (power === undefined ? undefined : power / volts);
-		return supply(said, "generator", said.choice("bonding") !== "bonds neutral to frame", rating);
+		const floats = said.choice("bonding") !== "bonds neutral to frame";
+		return supply(said, "generator", floats, rating, said.flag("breaker") !== false);
 	},
 };
 
-function supply(said: Said, sort: "shore" | "generator", floating: boolean, rating: number | undefined): Blueprint {
+function supply(
+	said: Said,
+	sort: "shore" | "generator",
+	floating: boolean,
+	rating: number | undefined,
+	supplyProtects: boolean,
+): Blueprint {
 	const twoLegs = said.pair("legs") !== undefined;
 	const volts = voltsOf(said);
 	return {
@@ -107,7 +115,7 @@ function supply(said: Said, sort: "shore" | "generator", floating: boolean, rati
 			ground: "ground",
 			...(rating === undefined ? {} : { limit: rating }),
 			bonding: floating ? "floating" : "supply",
-			supplyProtects: rating !== undefined,
+			supplyProtects,
 		},
 		sides: [{ name: "out", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } }],
 		onward: "out",

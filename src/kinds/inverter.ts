@@ -149,7 +149,7 @@ function machine(
 			ground: `${prefix}ground`,
 			...(power === undefined ? {} : { limit: power / volts }),
 			bonding: bondsNeutral(said) ? "own" : "floating",
-			supplyProtects: power !== undefined,
+			supplyProtects: true,
 		},
 		enclosure: { sort: "equipment", metal: true },
 		face: {
