@@ -110,7 +110,8 @@ export function moveGroup(group: Group, dx: number, dy: number, scale = 1): Grou
 	return { ...group, marks: group.marks.map((mark) => moveMark(mark, dx, dy, scale)) };
 }
 
-function moveMark(mark: Mark, dx: number, dy: number, scale: number): Mark {
+/** The mark moved by `dx`, `dy` after being scaled by `scale` about the origin. */
+export function moveMark(mark: Mark, dx: number, dy: number, scale = 1): Mark {
 	const at = (point: XY): XY => ({ x: point.x * scale + dx, y: point.y * scale + dy });
 	const stroke =
 		"strokeWidth" in mark && mark.strokeWidth !== undefined ? { strokeWidth: mark.strokeWidth * scale } : {};

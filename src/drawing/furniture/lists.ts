@@ -1,5 +1,6 @@
 // The lists beside a drawing: legend, notes, findings and caution, each as a block for a given width.
 import type { Level } from "../../base/finding.ts";
+import { findSymbol } from "../../symbols/index.ts";
 import type { Mark, XY } from "../scene.ts";
 import { type TextStyle, textWidth, wrapText } from "../text-metrics.ts";
 import { badgeMarks, badgeRadius } from "./badge.ts";
@@ -45,17 +46,23 @@ const style: TextStyle = { size: 11 };
 const linePitch = 14.5;
 const sampleWidth = 34;
 const codeWidth = 38;
+const symbolHeight = 30;
 
 function legendItem(entry: LegendEntry, width: number): Item {
 	const indent = sampleWidth + 10 + (entry.code === "" ? 0 : codeWidth);
 	const lines = wrapText(entry.text, style, width - indent);
+	const text = Math.max(1, lines.length) * linePitch;
+	const height = Math.max(entry.sample.kind === "symbol" ? symbolHeight : 0, text) + 4;
 	return {
-		height: Math.max(1, lines.length) * linePitch + 4,
-		marksAt: (corner) => [
-			...sampleMarks(entry, { x: corner.x, y: corner.y + 8 }),
-			...(entry.code === "" ? [] : [line(entry.code, { x: corner.x + sampleWidth + 10, y: corner.y }, true)]),
-			...lines.map((text, index) => line(text, { x: corner.x + indent, y: corner.y + index * linePitch }, false)),
-		],
+		height,
+		marksAt: ({ x, y }) => {
+			const top = y + (height - 4 - text) / 2;
+			return [
+				...sampleMarks(entry, { x, y: y + (height - 4) / 2 + 1 }),
+				...(entry.code === "" ? [] : [line(entry.code, { x: x + sampleWidth + 10, y: top }, true)]),
+				...lines.map((words, index) => line(words, { x: x + indent, y: top + index * linePitch }, false)),
+			];
+		},
 	};
 }
 
@@ -88,8 +95,22 @@ function sampleMarks({ sample }: LegendEntry, at: XY): Mark[] {
 				},
 			];
 		case "symbol":
-			return [{ kind: "symbol", symbol: sample.symbol, x: at.x + sampleWidth / 2, y: at.y, scale: 0.8, paint: "ink" }];
+			return [symbolSample(sample.symbol, at)];
 	}
+}
+
+/** The symbol in the middle of the sample, as large as fits. */
+function symbolSample(symbol: string, at: XY): Mark {
+	const box = findSymbol(symbol)?.box ?? { x: 0, y: 0, width: 1, height: 1 };
+	const scale = Math.min(0.8, sampleWidth / box.width, symbolHeight / box.height);
+	return {
+		kind: "symbol",
+		symbol,
+		x: at.x + sampleWidth / 2 - (box.x + box.width / 2) * scale,
+		y: at.y - (box.y + box.height / 2) * scale,
+		scale,
+		paint: "ink",
+	};
 }
 
 function noteItem(note: string, number: number, width: number): Item {

@@ -1,0 +1,170 @@
+// From chains to pieces: a line runs straight down, a bus spans what hangs from it, branches open to the right.
+import type { Box } from "../bounds.ts";
+import { boundsOfMark, joinBoxes, moveMark } from "../bounds.ts";
+import { badgeRadius } from "../furniture/badge.ts";
+import type { Group, Mark } from "../scene.ts";
+import { textWidth } from "../text-metrics.ts";
+import { moveBoxes, type Piece, pack, stack } from "./piece.ts";
+import {
+	badgeRow,
+	busWidth,
+	cablePiece,
+	conductorWidth,
+	devicePiece,
+	type FindingsOf,
+	flagPiece,
+	jointPiece,
+	labelLines,
+	vertical,
+	write,
+} from "./step-pieces.ts";
+import type { Chain, PartingStep, Step } from "./steps.ts";
+
+/** All chains side by side, in groups around the origin; each bus in at most `rows` rows. */
+export function layOutChains(chains: readonly Chain[], findingsOf: FindingsOf, rows: number): Group[] {
+	const pieces = chains.map((chain, index) => layOutChain(chain, { findingsOf, rows, path: String(index + 1) }));
+	const axes = pack(pieces, chainGap);
+	return pieces.flatMap((piece, index) => piece.draw({ x: axes[index] ?? 0, y: 0 }));
+}
+
+interface Context {
+	readonly findingsOf: FindingsOf;
+	readonly rows: number;
+	/** Which branch of which this is; names what has no name of its own. */
+	readonly path: string;
+}
+
+function layOutChain(chain: Chain, context: Context): Piece {
+	return stack(chain.map((step) => layOutStep(step, context)));
+}
+
+function layOutStep(step: Step, context: Context): Piece {
+	switch (step.kind) {
+		case "device":
+			return devicePiece(step, context.findingsOf);
+		case "cable":
+			return cablePiece(step, context.findingsOf);
+		case "joint":
+			return jointPiece(step, context.findingsOf);
+		case "flag":
+			return flagPiece(step, `reference ${context.path}`);
+		case "bus":
+			return busPiece(step, context);
+		case "split":
+			return splitPiece(step, context);
+	}
+}
+
+const branchGap = 10;
+const chainGap = 40;
+
+/** The bar lies over the lines that hang from it, its label above on the left; several bars are tied at their left ends. */
+function busPiece(step: PartingStep, context: Context): Piece {
+	const branches = step.branches.map((branch, index) =>
+		layOutChain(branch, { ...context, path: `${context.path}.${index + 1}` }),
+	);
+	const lines = labelLines(step.label, 300);
+	const label = Math.max(...lines.map(({ text, bold }) => textWidth(text, { size: bold ? 12 : 10.5, bold })), 0);
+	const findings = context.findingsOf(step.names);
+	const head = lines.length * 13.5 + 14;
+	const rows = rowsOf(branches, step.branches.length >= 6 ? context.rows : 1);
+	const packed = rows.map((row) => ({ row, axes: pack(row, branchGap) }));
+	const widest = Math.max(0, ...packed.map(({ axes }) => axes.at(-1) ?? 0));
+	const room = label + 18 + findings.length * (2 * badgeRadius + 2);
+	// Far enough left that the label ends before the line that comes in.
+	const left = Math.min(-widest / 2 - 18, -room);
+	const right = Math.max(widest / 2 + 18, 30);
+	const marks: Mark[] = [
+		vertical(0, head),
+		...lines.map(({ text, bold }, index) =>
+			write(text, { x: left, y: 13 + index * 13.5 }, "start", bold ? 12 : 10.5, bold),
+		),
+		...badgeRow(findings, { x: left + label + 8 + badgeRadius, y: 12 }, 1),
+	];
+	const hung: { piece: Piece; x: number; y: number }[] = [];
+	let top = head;
+	packed.forEach(({ row, axes }, index) => {
+		if (index > 0) marks.push(bar(left, top - rowHeightAbove(packed, index - 1), left, top));
+		marks.push(bar(left - busWidth / 2, top, right, top));
+		const start = index === 0 && rows.length === 1 ? -(axes.at(-1) ?? 0) / 2 : -widest / 2;
+		row.forEach((piece, place) => {
+			hung.push({ piece, x: start + (axes[place] ?? 0), y: top });
+		});
+		top += rowHeightAbove(packed, index);
+	});
+	const name = `bus ${step.label.name}`;
+	const about = { name, label: [step.label.name, ...step.label.lines].join(", "), sort: "object" as const };
+	return {
+		boxes: [...marks.map(boundsOfMark), ...hung.flatMap(({ piece, x, y }) => moveBoxes(piece.boxes, x, y))],
+		height: top,
+		draw: (at) => [
+			{
+				...about,
+				...(step.span === undefined ? {} : { span: step.span }),
+				marks: marks.map((mark) => moveMark(mark, at.x, at.y)),
+			},
+			...hung.flatMap(({ piece, x, y }) => piece.draw({ x: at.x + x, y: at.y + y })),
+		],
+	};
+}
+
+/** The branches in rows of about the same width. */
+function rowsOf(branches: readonly Piece[], rows: number): Piece[][] {
+	const each = Math.ceil(branches.length / rows);
+	const found: Piece[][] = [];
+	for (let from = 0; from < branches.length; from += each) found.push(branches.slice(from, from + each));
+	return found.length === 0 ? [[]] : found;
+}
+
+/** What one row of a bus takes, and the air to the next. */
+function rowHeightAbove(packed: readonly { readonly row: readonly Piece[] }[], index: number): number {
+	const boxes = packed[index]?.row.flatMap((piece) => piece.boxes) ?? [];
+	const box = joinBoxes(boxes);
+	return box.y + box.height + 34;
+}
+
+function bar(fromX: number, fromY: number, toX: number, toY: number): Mark {
+	return {
+		kind: "line",
+		as: "bus",
+		points: [
+			{ x: fromX, y: fromY },
+			{ x: toX, y: toY },
+		],
+		stroke: "ink",
+		strokeWidth: busWidth,
+	};
+}
+
+/** The first branch goes straight on, the others leave to the right; a dot where three lines meet. */
+function splitPiece(step: PartingStep, context: Context): Piece {
+	const branches = step.branches.map((branch, index) =>
+		layOutChain(branch, { ...context, path: `${context.path}.${index + 1}` }),
+	);
+	const top = 16;
+	const axes = pack(branches, branchGap);
+	const last = axes.at(-1) ?? 0;
+	const marks: Mark[] = [
+		vertical(0, top),
+		{
+			kind: "line",
+			as: "conductor",
+			points: [
+				{ x: 0, y: top },
+				{ x: last, y: top },
+			],
+			stroke: "ink",
+			strokeWidth: conductorWidth,
+		},
+		...axes.slice(0, -1).map((x): Mark => ({ kind: "circle", as: "dot", x, y: top, radius: 3.6, fill: "ink" })),
+	];
+	const hung: Box[] = branches.flatMap((piece, index) => moveBoxes(piece.boxes, axes[index] ?? 0, top));
+	return {
+		boxes: [...marks.map(boundsOfMark), ...hung],
+		height: top,
+		draw: (at) => [
+			{ name: `parting ${context.path}`, sort: "decoration", marks: marks.map((mark) => moveMark(mark, at.x, at.y)) },
+			...branches.flatMap((piece, index) => piece.draw({ x: at.x + (axes[index] ?? 0), y: at.y + top })),
+		],
+	};
+}

@@ -1,0 +1,65 @@
+// The one-line sheet of a plan: every source on top, power running down to the loads, findings under their numbers.
+import type { Analysis } from "../../analysis/analysis.ts";
+import { findSymbol } from "../../symbols/index.ts";
+import { boundsOf } from "../bounds.ts";
+import { composeSheet, type LegendEntry, type SheetContent } from "../furniture/compose-sheet.ts";
+import { planFurniture } from "../furniture/plan-furniture.ts";
+import type { Group, Sheet } from "../scene.ts";
+import { findingsByName, type NumberedFinding } from "./badging.ts";
+import { followPower } from "./follow.ts";
+import { groupAlike } from "./grouping.ts";
+import { layOutChains } from "./lay-out.ts";
+import type { FindingsOf } from "./step-pieces.ts";
+import type { Chain } from "./steps.ts";
+
+/** The one-line sheet; `place` is its place in the set of sheets. */
+export function drawOneLine(
+	{ circuit }: Analysis,
+	findings: readonly NumberedFinding[],
+	place: { readonly number: number; readonly of: number },
+): Sheet {
+	const byName = findingsByName(findings, circuit);
+	const marked = new Set(byName.keys());
+	const chains = followPower(circuit).map((chain) => groupAlike(chain, marked));
+	const findingsOf: FindingsOf = (names) => [...new Set(names)].flatMap((name) => byName.get(name) ?? []);
+	const furniture = planFurniture(circuit, findings);
+	const content: Omit<SheetContent, "groups" | "legend"> = {
+		...furniture,
+		...place,
+		name: "one-line",
+		title: "One-line diagram",
+		subtitle: "sources on top, power runs down · each line stands for all conductors of its cable",
+		description: `One-line diagram. ${furniture.description}`,
+	};
+	const groups = bestShape(chains, findingsOf);
+	return composeSheet({ ...content, groups, legend: legendOf(groups) });
+}
+
+/** The layout whose shape is nearest to that of a sheet: long buses are set in rows where that helps. */
+function bestShape(chains: readonly Chain[], findingsOf: FindingsOf): Group[] {
+	let best: { groups: Group[]; off: number } | undefined;
+	for (let rows = 1; rows <= mostRows; rows++) {
+		const groups = layOutChains(chains, findingsOf, rows);
+		const box = boundsOf(groups);
+		const off = Math.abs(Math.log(box.width / Math.max(1, box.height) / goodShape));
+		if (best !== undefined && off >= best.off) break;
+		best = { groups, off };
+	}
+	return best?.groups ?? [];
+}
+
+const mostRows = 6;
+/** Width to height of the space for a drawing on a landscape sheet. */
+const goodShape = 1.7;
+
+/** Every symbol that occurs, once, with what it stands for. */
+function legendOf(groups: readonly Group[]): LegendEntry[] {
+	const names = new Set(
+		groups.flatMap((group) => group.marks.flatMap((mark) => (mark.kind === "symbol" ? [mark.symbol] : []))),
+	);
+	return [...names].map((symbol) => ({
+		sample: { kind: "symbol", symbol },
+		code: "",
+		text: findSymbol(symbol)?.title ?? symbol,
+	}));
+}

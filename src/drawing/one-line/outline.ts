@@ -1,0 +1,34 @@
+// The left and right outline of what is drawn, in rows: neighbours move together until their outlines would touch.
+import type { Box } from "../bounds.ts";
+
+/** How far things reach to both sides, row by row from the top; a row without anything reaches nowhere. */
+export interface Outline {
+	readonly left: readonly number[];
+	readonly right: readonly number[];
+}
+
+/** The outline of boxes; what lies above zero counts for the first row. */
+export function outlineOf(boxes: readonly Box[]): Outline {
+	const left: number[] = [];
+	const right: number[] = [];
+	for (const box of boxes) {
+		const last = Math.floor((box.y + box.height) / rowHeight);
+		for (let row = Math.max(0, Math.floor(box.y / rowHeight)); row <= last; row++) {
+			left[row] = Math.min(left[row] ?? Number.POSITIVE_INFINITY, box.x);
+			right[row] = Math.max(right[row] ?? Number.NEGATIVE_INFINITY, box.x + box.width);
+		}
+	}
+	return { left, right };
+}
+
+/** How far to the right `next` must move to stay `gap` clear of `placed` in every row. */
+export function shiftToClear(placed: Outline, next: Outline, gap: number): number {
+	let shift = Number.NEGATIVE_INFINITY;
+	next.left.forEach((left, row) => {
+		const right = placed.right[row];
+		if (right !== undefined) shift = Math.max(shift, right - left + gap);
+	});
+	return shift;
+}
+
+const rowHeight = 6;

@@ -1,0 +1,249 @@
+// Each step of a one-line diagram as a piece: symbol, line, label and badges, with what they occupy.
+
+import { certain } from "../../base/certain.ts";
+import type { Finding } from "../../base/finding.ts";
+import { findSymbol, type SymbolDesign } from "../../symbols/index.ts";
+import { type Box, boundsOfMark, moveMark } from "../bounds.ts";
+import { badgeMarks, badgeRadius } from "../furniture/badge.ts";
+import type { Group, Mark, XY } from "../scene.ts";
+import { wrapText } from "../text-metrics.ts";
+import { cableTexts } from "./labels.ts";
+import type { Piece } from "./piece.ts";
+import type { CableStep, DeviceStep, FlagStep, JointStep, Label } from "./steps.ts";
+
+/** What steps are drawn with: the findings that mark a name. */
+export type FindingsOf = (names: readonly string[]) => readonly (Finding & { readonly number: number })[];
+
+/** Width of a conductor line and of a bus, in units. */
+export const conductorWidth = 1.8;
+export const busWidth = 5.5;
+
+/** A device on its line, beside it, or at its end. */
+export function devicePiece(step: DeviceStep, findingsOf: FindingsOf): Piece {
+	const design = certain(findSymbol(step.symbol), `symbol ${step.symbol}`);
+	const about = {
+		name: `device ${step.parts.join(" ")}${step.label.name === "" ? " outlets" : ""}`,
+		label: [step.label.name, ...step.label.lines].filter((text) => text !== "").join(", "),
+		span: step.span,
+	};
+	const badges = findingsOf(step.names);
+	switch (step.place) {
+		case "tap":
+			return piece(about, tapHeight(step, design), (height) => tapMarks(step, design, badges, height));
+		case "end":
+			return piece(about, 0, () => endMarks(step, design, badges));
+		case "start":
+		case "through":
+			return piece(about, throughHeight(step, design), (height) => throughMarks(step, design, badges, height));
+	}
+}
+
+/** The line between two devices, with its cable to the left. */
+export function cablePiece(step: CableStep, findingsOf: FindingsOf): Piece {
+	const tags = step.cables.map((cable) => cable.tag);
+	const [make, tag] = cableTexts(step.cables);
+	const span = step.cables[0]?.span;
+	const about = {
+		name: `cable ${tags.join(" ")}`,
+		label: `cable ${make}, ${tag}`,
+		...(span === undefined ? {} : { span }),
+	};
+	const middle = cableHeight / 2;
+	return piece(about, cableHeight, () => [
+		vertical(0, cableHeight),
+		{
+			kind: "line",
+			as: "leader",
+			points: [
+				{ x: -6, y: middle + 5 },
+				{ x: 6, y: middle - 5 },
+			],
+			stroke: "ink",
+			strokeWidth: 1.3,
+		},
+		write(make, { x: -12, y: middle - 1 }, "end", 11, true),
+		write(tag, { x: -12, y: middle + 12 }, "end", 10.5, false),
+		...badgeRow(findingsOf(tags), { x: 12 + badgeRadius, y: middle }, 1),
+	]);
+}
+
+/** A box in which the line is only joined. */
+export function jointPiece(step: JointStep, findingsOf: FindingsOf): Piece {
+	const about = {
+		name: `joint ${step.names.join(" ")}`,
+		label: [step.label.name, ...step.label.lines].join(", "),
+		span: step.span,
+	};
+	return piece(about, 40, () => [
+		vertical(0, 40),
+		{ kind: "circle", as: "dot", x: 0, y: 20, radius: 4, fill: "ink" },
+		...labelRight(step.label, { x: 14, y: 20 }),
+		...badgeRow(findingsOf(step.names), { x: -12 - badgeRadius, y: 20 }, -1),
+	]);
+}
+
+/** A reference to what is drawn elsewhere. */
+export function flagPiece(step: FlagStep, name: string): Piece {
+	if (step.place === "start")
+		return piece({ name, label: step.text }, 40, () => [
+			write(step.text, { x: 0, y: 12 }, "middle", 11, true),
+			{ kind: "circle", as: "dot", x: 0, y: 22, radius: 3, stroke: "ink", strokeWidth: 1.3 },
+			vertical(25, 40),
+		]);
+	return piece({ name, label: step.text }, 0, () => [
+		vertical(0, 10),
+		{ kind: "symbol", symbol: "off-sheet", x: 0, y: 10, scale: 1, paint: "ink" },
+		write(step.text, { x: 0, y: 45 }, "middle", 11, true),
+	]);
+}
+
+/** Something drawn below its point, as one group; what it occupies is read off its marks. */
+export function piece(
+	about: { readonly name: string; readonly label: string; readonly span?: Group["span"] },
+	height: number,
+	marksFor: (height: number) => readonly Mark[],
+): Piece {
+	const marks = marksFor(height);
+	const { span, ...named } = about;
+	return {
+		boxes: marks.map(roomOf),
+		height,
+		draw: (at) => [
+			{
+				...named,
+				...(span === undefined ? {} : { span }),
+				sort: "object",
+				marks: marks.map((mark) => moveMark(mark, at.x, at.y)),
+			},
+		],
+	};
+}
+
+/** A straight line down, from `top` to `bottom`. */
+export function vertical(top: number, bottom: number, x = 0): Mark {
+	return {
+		kind: "line",
+		as: "conductor",
+		points: [
+			{ x, y: top },
+			{ x, y: bottom },
+		],
+		stroke: "ink",
+		strokeWidth: conductorWidth,
+	};
+}
+
+/** Badges in a row from `at`, to the right or to the left. */
+export function badgeRow(findings: ReturnType<FindingsOf>, at: XY, direction: 1 | -1): Mark[] {
+	return findings.flatMap((finding, index) =>
+		badgeMarks(finding.number, { x: at.x + direction * index * (2 * badgeRadius + 2), y: at.y }, finding.level),
+	);
+}
+
+/** A line of text. */
+export function write(text: string, at: XY, anchor: "start" | "middle" | "end", size: number, bold: boolean): Mark {
+	return { kind: "text", text, ...at, size, bold, anchor, paint: bold ? "ink" : "soft" };
+}
+
+/** The label's lines, wrapped. */
+export function labelLines(label: Label, width: number): { readonly text: string; readonly bold: boolean }[] {
+	return [
+		...(label.name === ""
+			? []
+			: wrapText(label.name, { size: nameSize, bold: true }, width).map((text) => ({ text, bold: true }))),
+		...label.lines.flatMap((line) => wrapText(line, { size: lineSize }, width).map((text) => ({ text, bold: false }))),
+	];
+}
+
+const nameSize = 12;
+const lineSize = 10.5;
+const pitch = 13.5;
+const cableHeight = 44;
+const labelWidth = 118;
+const endLabelWidth = 112;
+
+function labelHeight(label: Label): number {
+	return labelLines(label, labelWidth).length * pitch;
+}
+
+function labelRight(label: Label, at: XY): Mark[] {
+	const lines = labelLines(label, labelWidth);
+	const top = at.y - (lines.length * pitch) / 2;
+	return lines.map(({ text, bold }, index) =>
+		write(text, { x: at.x, y: top + index * pitch + 10.5 }, "start", bold ? nameSize : lineSize, bold),
+	);
+}
+
+function throughHeight(step: DeviceStep, design: SymbolDesign): number {
+	return Math.max(design.box.height, labelHeight(step.label) + 12);
+}
+
+function throughMarks(step: DeviceStep, design: SymbolDesign, badges: ReturnType<FindingsOf>, height: number): Mark[] {
+	const top = step.place === "start" ? 0 : (height - design.box.height) / 2;
+	const bottom = top + design.box.height;
+	const middle = top + design.box.height / 2;
+	return [
+		...(top > 0 ? [vertical(0, top)] : []),
+		...(bottom < height ? [vertical(bottom, height)] : []),
+		{ kind: "symbol", symbol: step.symbol, of: step.parts[0] ?? "", x: 0, y: top, scale: 1, paint: "ink" },
+		...labelRight(step.label, { x: design.box.x + design.box.width + 7, y: middle }),
+		...badgeRow(badges, { x: design.box.x - 6 - badgeRadius, y: middle }, -1),
+	];
+}
+
+function tapHeight(step: DeviceStep, design: SymbolDesign): number {
+	const symbol = design.turns ? design.box.width : design.box.height + 10;
+	return Math.max(symbol + 8, labelHeight(step.label) + 8);
+}
+
+/** Beside the line: turned to face it, or hung from a short arm where it must stay upright. */
+function tapMarks(step: DeviceStep, design: SymbolDesign, badges: ReturnType<FindingsOf>, height: number): Mark[] {
+	const middle = height / 2;
+	const joint = design.turns ? middle : middle - design.box.height / 2;
+	const at = design.turns ? { x: 8, y: middle } : { x: 30, y: joint };
+	const reach = design.turns ? 8 + design.box.height : 30 + design.box.width / 2;
+	return [
+		vertical(0, height),
+		{
+			kind: "line",
+			as: "conductor",
+			points: [
+				{ x: 0, y: joint },
+				{ x: at.x, y: joint },
+			],
+			stroke: "ink",
+			strokeWidth: conductorWidth,
+		},
+		{ kind: "circle", as: "dot", x: 0, y: joint, radius: 3.6, fill: "ink" },
+		{
+			kind: "symbol",
+			symbol: step.symbol,
+			of: step.parts[0] ?? "",
+			...at,
+			scale: 1,
+			turn: design.turns ? 270 : 0,
+			paint: "ink",
+		},
+		...labelRight(step.label, { x: reach + 7, y: middle }),
+		...badgeRow(badges, { x: -10 - badgeRadius, y: joint }, -1),
+	];
+}
+
+function endMarks(step: DeviceStep, design: SymbolDesign, badges: ReturnType<FindingsOf>): Mark[] {
+	const lines = labelLines(step.label, endLabelWidth);
+	const below = design.box.height + 15;
+	return [
+		{ kind: "symbol", symbol: step.symbol, of: step.parts[0] ?? "", x: 0, y: 0, scale: 1, paint: "ink" },
+		...lines.map(({ text, bold }, index) =>
+			write(text, { x: 0, y: below + index * pitch }, "middle", bold ? nameSize : lineSize, bold),
+		),
+		...badgeRow(badges, { x: design.box.x - 4 - badgeRadius, y: design.box.height / 2 }, -1),
+	];
+}
+
+/** What a mark keeps others away from: itself and a little air. */
+function roomOf(mark: Mark): Box {
+	const box = boundsOfMark(mark);
+	const air = mark.kind === "text" ? 4 : 2;
+	return { x: box.x - air, y: box.y - 2, width: box.width + 2 * air, height: box.height + 4 };
+}
