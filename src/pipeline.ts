@@ -5,6 +5,7 @@ import { compareSpans } from "./base/span.ts";
 import { buildCircuit } from "./circuit/build-circuit.ts";
 import { listBoxes, tellCircuit } from "./documents/circuit-account.ts";
 import { type CircuitRecord, recordCircuit } from "./documents/circuit-record.ts";
+import type { SheetChoice } from "./drawing/sheet-set.ts";
 import { buildPlan } from "./plan/build-plan.ts";
 import { applyAcceptances } from "./rules/acceptance.ts";
 import { rules } from "./rules/index.ts";
@@ -34,6 +35,21 @@ export function checkPlan(text: string, file: string): CheckResult {
 	const all = [...read.findings, ...planned.findings, ...built.findings, ...wiring];
 	const findings = numberFindings(applyAcceptances(all, planned.plan, ruleNames));
 	return { file, findings, understood: built.circuit.parts.length > 0, analysis };
+}
+
+/** The sheets of a checked plan as SVG texts. What draws is loaded only here, so that a check starts fast. */
+export async function drawPlan(
+	{ analysis, findings, file }: CheckResult,
+	choice: SheetChoice,
+): Promise<{ readonly name: string; readonly svg: string }[]> {
+	const [{ drawSheets }, { writeSvg }] = await Promise.all([
+		import("./drawing/sheet-set.ts"),
+		import("./svg/index.ts"),
+	]);
+	const drawn: { name: string; svg: string }[] = [];
+	for (const sheet of await drawSheets(analysis, findings, choice))
+		drawn.push({ name: sheet.name, svg: await writeSvg(sheet, file) });
+	return drawn;
 }
 
 /** The circuit as it is wired: told box by box, a line a box, and as data. */
