@@ -86,9 +86,9 @@ function whichEnd(conductor: DraftConductor, end: DraftEnd): 0 | 1 {
 	return conductor.ends[0] === end ? 0 : 1;
 }
 
-/** Connectors are sold with 2, 3 and 5 ports (common practice); larger joints take as many as they need. */
+/** Connectors are sold with 2, 3, 5 and 8 ports (common practice); larger joints take as many as they need. */
 function usualPorts(members: number): number {
-	return [2, 3, 5].find((ports) => ports >= members) ?? members;
+	return [2, 3, 5, 8].find((ports) => ports >= members) ?? members;
 }
 
 function capacityOf(draft: Draft, point: number): number {
