@@ -30,6 +30,8 @@ export interface Reach {
 	distance(point: number): number | undefined;
 	/** The edge by which a point was reached; undefined where not reached or a start itself. */
 	stepTo(point: number): Edge | undefined;
+	/** The edge by which a point was first reached; undefined for a start and where not reached. */
+	cameBy(point: number): Edge | undefined;
 	/** The edges from a start to a point, in order; empty where not reached or a start itself. */
 	edgesTo(point: number): readonly Edge[];
 	/** The way in words, for a finding. */
@@ -52,9 +54,18 @@ export function buildNetwork(circuit: Circuit, mode: Mode): Network {
 	}
 	for (const link of circuit.links) {
 		if (link.modes !== undefined && !link.modes.has(mode.name)) continue;
-		join(...link.between, { kind: "link", link }, link.nature === "contact" ? "sometimes" : "always");
+		const closed = closedIn(link);
+		if (closed !== "never") join(...link.between, { kind: "link", link }, closed);
 	}
 	return { circuit, mode, edges };
+}
+
+/** A contact that is closed in each of its positions never opens, one that is closed in none never joins. */
+function closedIn(link: Link): Edge["closed"] | "never" {
+	if (link.contact === undefined) return link.nature === "contact" ? "sometimes" : "always";
+	const { positions, closed } = link.contact;
+	if (closed.length === 0) return "never";
+	return closed.length >= positions ? "always" : "sometimes";
 }
 
 /** Every point that can be reached from `starts` over edges that `allow` lets pass; breadth first, so ways are shortest. */
@@ -88,6 +99,7 @@ export function reachFrom(network: Network, starts: Iterable<number>, allow: (ed
 		points,
 		has: (point) => cameBy.has(point),
 		distance: (point) => distances.get(point),
+		cameBy: (point) => cameBy.get(point),
 		stepTo: (point) => cameBy.get(point),
 		startOf: (point) => (cameBy.has(point) ? (edgesTo(point)[0]?.from ?? point) : undefined),
 		edgesTo,

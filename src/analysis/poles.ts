@@ -2,6 +2,14 @@
 import type { Role } from "../kinds/kind.ts";
 import { type Edge, type Network, type Reach, reachFrom } from "./network.ts";
 
+/** The three things a conductor can be for, whatever the leg or the system: live, its return, or protective ground. */
+export type PoleSort = "hot" | "neutral" | "ground";
+
+/** The sort of a role: both legs and a positive are hot, a negative is a return like a neutral. */
+export function sortOfRole(role: Role): PoleSort {
+	return role === "ground" ? "ground" : role === "neutral" || role === "negative" ? "neutral" : "hot";
+}
+
 /** A pole of a live source. */
 export interface Pole {
 	readonly source: string;
@@ -20,8 +28,8 @@ export interface PoleMap {
 	reachAt(point: number, role: Role): Reach | undefined;
 }
 
-/** Traces every pole of every live source. */
-export function tracePoles(network: Network): PoleMap {
+/** Traces every pole of every live source over what `allow` lets pass. */
+export function tracePoles(network: Network, allow: (edge: Edge) => boolean = notABond): PoleMap {
 	const poles: Pole[] = [];
 	for (const source of network.circuit.sources) {
 		if (!network.mode.live.includes(source.name)) continue;
@@ -37,7 +45,7 @@ export function tracePoles(network: Network): PoleMap {
 			});
 		if (source.ground !== undefined) poles.push({ source: source.name, role: "ground", points: [source.ground] });
 	}
-	const reaches = poles.map((pole) => reachFrom(network, pole.points, notABond));
+	const reaches = poles.map((pole) => reachFrom(network, pole.points, allow));
 	const roles = new Map<number, Set<Role>>();
 	poles.forEach((pole, index) => {
 		for (const point of reaches[index]?.points ?? []) {
