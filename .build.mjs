@@ -1,88 +1,88 @@
-// Builds everything that runs: the command in one file with its drawing part beside it, the library with its types, `npm start`.
-// `--if-stale` does nothing when what was built is newer than all it is built from; `--bench` adds the measurements.
+// Builds all that runs into `dist`: the command, `npm start`, the library with its types.
+// `--if-stale` does nothing when what was built is newer than all it is built from; `--bench` builds the measurements alone.
 import { spawnSync } from "node:child_process";
-import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, utimesSync } from "node:fs";
+import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "rolldown";
+import { optionsFor } from "./.rolldown.config.mjs";
 
 const root = dirname(fileURLToPath(import.meta.url));
-const from = (path) => join(root, path);
+const at = (path) => join(root, path);
 const words = new Set(process.argv.slice(2));
 
-/** What the outputs are made of; `.build.mjs` too, because it decides how. */
+/** What the outputs are made of and by. */
 const origins = [
 	"src",
 	"seeds",
-	"package.json",
+	"samples",
 	"package-lock.json",
+	"package.json",
 	"tsconfig.json",
 	"tsconfig.build.json",
 	".build.mjs",
+	".rolldown.config.mjs",
+	".lodash.mjs",
 ];
-const last = from("dist/types/library.d.ts");
-
-if (words.has("--bench")) await bundle("tests/bench/bench.ts", "bench", "node");
-else if (!words.has("--if-stale") || isStale()) await buildAll();
+/** Written last: its time is that of a build that went through. */
+const mark = at("dist/.built");
 
 async function buildAll() {
-	rmSync(from("dist"), { recursive: true, force: true });
-	await bundle("src/surfaces/ferrule.ts", "ferrule", "node");
-	await bundle("src/surfaces/start.ts", "start", "node");
-	await bundle("src/library.ts", "library", "browser");
-	chmodSync(from("dist/ferrule.js"), 0o755);
-	const types = spawnSync(
-		process.execPath,
-		[from("node_modules/typescript/bin/tsc"), "-p", from("tsconfig.build.json")],
-		{
-			stdio: "inherit",
-		},
-	);
-	if (types.status !== 0) throw new Error("the types of the library could not be written");
-	utimesSync(last, new Date(), new Date());
+	rmSync(at("dist"), { recursive: true, force: true });
+	for (const name of ["launch", "ferrule", "start", "library"]) await bundle(name);
+	chmodSync(at("dist/ferrule.cjs"), 0o755);
+	run("the types of the library could not be written", [
+		at("node_modules/typescript/bin/tsc"),
+		"-p",
+		at("tsconfig.build.json"),
+	]);
+	run("the command could not be compiled ahead", ["-e", compileAhead, at("dist/parts/ferrule.cjs"), at("samples")]);
+	writeFileSync(mark, "");
 }
 
-/** One entry as one file; what it imports only when needed goes to files of their own beside it. */
-async function bundle(entry, name, platform) {
-	await build({
-		cwd: root,
-		input: { [name]: from(entry) },
-		platform,
-		logLevel: "warn",
-		transform: { target: platform === "node" ? "node20" : "es2023" },
-		plugins: [rawText()],
-		output: {
-			dir: from("dist"),
-			format: "esm",
-			minify: true,
-			legalComments: "none",
-			entryFileNames: "[name].js",
-			chunkFileNames: `parts/${name}-[name].js`,
-		},
-	});
+/**
+ * Run in a process of its own: checks the samples, then keeps the command's code as this Node has compiled it by then.
+ * The name holds the version, because no other Node can use it; without it the command works just as well.
+ */
+const compileAhead = `
+	const Module = require("node:module");
+	const { readFileSync, writeFileSync } = require("node:fs");
+	const [, file, samples] = process.argv;
+	const script = new (require("node:vm").Script)(Module.wrap(readFileSync(file, "utf8")), { filename: file });
+	process.argv = [process.argv[0], file, "check", samples, "--fail-on", "never"];
+	process.stdout.write = () => true;
+	process.once("exit", () => writeFileSync(file + "." + process.version + "-" + process.arch, script.createCachedData()));
+	script.runInThisContext()({}, Module.createRequire(file), {});
+`;
+
+function run(complaint, args) {
+	if (spawnSync(process.execPath, args, { stdio: "inherit" }).status !== 0) throw new Error(complaint);
 }
 
-/** `import text from "x.ferrule?raw"` gives the file as text. */
-function rawText() {
-	return {
-		name: "raw-text",
-		load(id) {
-			if (!id.endsWith("?raw")) return null;
-			return `export default ${JSON.stringify(readFileSync(id.slice(0, -"?raw".length), "utf8"))};`;
-		},
-	};
+/** Bundles one entry, and refuses a library whose licence is not in NOTICE. */
+async function bundle(name) {
+	const { output } = await build(optionsFor(name));
+	const notice = readFileSync(at("NOTICE"), "utf8");
+	const modules = output.flatMap((chunk) => (chunk.type === "chunk" ? chunk.moduleIds : []));
+	for (const id of modules) {
+		const library = /[\\/]node_modules[\\/]((?:@[^\\/]+[\\/])?[^\\/]+)[\\/](?!.*[\\/]node_modules[\\/])/.exec(id)?.[1];
+		if (library !== undefined && !notice.includes(library.replaceAll("\\", "/")))
+			throw new Error(`${library} is built in, and NOTICE does not name it`);
+	}
 }
 
 function isStale() {
-	if (!existsSync(last)) return true;
-	const built = statSync(last).mtimeMs;
-	return origins.some((origin) => newest(from(origin)) > built);
+	if (!existsSync(mark)) return true;
+	const built = statSync(mark).mtimeMs;
+	return origins.some((origin) => newest(at(origin)) > built);
 }
 
-/** The time of the newest file or folder at or under a path. A folder's own time tells of files that went away. */
+/** The time of the newest file or folder at or under a path; a folder's own time tells of files that went away. */
 function newest(path) {
-	if (!existsSync(path)) return 0;
 	const facts = statSync(path);
 	if (!facts.isDirectory()) return facts.mtimeMs;
 	return Math.max(facts.mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name))));
 }
+
+if (words.has("--bench")) await bundle("bench");
+else if (!words.has("--if-stale") || isStale()) await buildAll();

@@ -1,8 +1,5 @@
 // What surfaces ask of the pipeline, and nothing more, so that tests can put anything in its place.
-import type { Finding } from "../base/finding.ts";
-
-/** A finding with the number under which lists and drawings speak of it. Numbers start at 1 in each plan. */
-export type NumberedFinding = Finding & { readonly number: number };
+import type { NumberedFinding } from "../base/finding.ts";
 
 /** A checked plan: what was found, and what can be made of it. */
 export interface CheckedPlan {

@@ -4,8 +4,8 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import schema from "../../grammar/findings.schema.json" with { type: "json" };
+import type { NumberedFinding } from "../../src/base/finding.ts";
 import { finding, levels } from "../../src/base/finding.ts";
-import type { NumberedFinding } from "../../src/surfaces/checker.ts";
 import { writeJson } from "../../src/surfaces/report/json.ts";
 import { makeFolder, run } from "./stand-in.ts";
 

@@ -3,8 +3,9 @@ import * as fs from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
+import type { NumberedFinding } from "../../src/base/finding.ts";
 import { finding } from "../../src/base/finding.ts";
-import type { CheckPlan, NumberedFinding } from "../../src/surfaces/checker.ts";
+import type { CheckPlan } from "../../src/surfaces/checker.ts";
 import { runCommand } from "../../src/surfaces/command/run.ts";
 import type { World } from "../../src/surfaces/command/world.ts";
 
@@ -30,10 +31,6 @@ export async function run(folder: string, words: readonly string[], changes: Par
 		version: "1.2.3",
 		checkPlan: findWords,
 		pages: () => [],
-		starters: [
-			{ name: "bench", text: "plan bench\n" },
-			{ name: "camper-shore", text: "plan camper\n" },
-		],
 		files: fs,
 		writer: testWriter,
 		folder,

@@ -53,6 +53,13 @@ const rows: readonly Row[] = [
 	{ says: "a faulty plan that is drawn", words: ["draw", "error.ferrule"], status: 1 },
 	{ says: "a faulty plan that is shown", words: ["show", "error.ferrule"], status: 1 },
 
+	{
+		says: "a plan of which nothing can be drawn",
+		words: ["draw", "nonsense.ferrule", "--fail-on", "never"],
+		status: 1,
+	},
+	{ says: "a plan of which nothing can be shown", words: ["show", "nonsense.ferrule"], status: 1 },
+
 	{ says: "no verb", words: [], status: 64 },
 	{ says: "an unknown verb", words: ["chekc", "fine.ferrule"], status: 64 },
 	{ says: "an unknown option", words: ["check", "fine.ferrule", "--colour", "never"], status: 64 },

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import type { NumberedFinding } from "../../src/base/finding.ts";
 import { type FindingSlots, finding } from "../../src/base/finding.ts";
 import type { Span } from "../../src/base/span.ts";
-import type { NumberedFinding } from "../../src/surfaces/checker.ts";
 import { drawExcerpt } from "../../src/surfaces/report/excerpt.ts";
 import { choosePaint } from "../../src/surfaces/report/paint.ts";
 import { writeText } from "../../src/surfaces/report/text.ts";

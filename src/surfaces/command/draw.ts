@@ -6,7 +6,7 @@ import { visible } from "../report/visible.ts";
 import { status } from "../status.ts";
 import { type Destination, deliver, findDestination } from "./deliver.ts";
 import { readInputs } from "./inputs.ts";
-import { type Judgement, judge, statusOf } from "./judge.ts";
+import { type Judgement, judge, statusOfWork } from "./judge.ts";
 import { colourOption, failOnOption, forceOption, outOption, sheetOption, stdinNameOption } from "./options.ts";
 import { chooseSetting } from "./setting.ts";
 import { type Call, choiceOf, type Verb } from "./verb.ts";
@@ -43,7 +43,7 @@ export const draw: Verb = {
 			const failed = await drawOne(judgement, destination, call, world);
 			if (failed !== status.fine) return failed;
 		}
-		return inputs.status === status.fine ? statusOf(judgements, call) : inputs.status;
+		return inputs.status === status.fine ? statusOfWork(judgements, call) : inputs.status;
 	},
 };
 

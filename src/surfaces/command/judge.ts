@@ -1,5 +1,6 @@
 // A plan that was read becomes a report: what the check finds in the text, and behind it what reading found in the bytes.
-import type { CheckedPlan, NumberedFinding } from "../checker.ts";
+import type { NumberedFinding } from "../../base/finding.ts";
+import type { CheckedPlan } from "../checker.ts";
 import type { PlanReport } from "../report/report.ts";
 import { reaches } from "../report/report.ts";
 import { status } from "../status.ts";
@@ -47,4 +48,10 @@ export function statusOf(judgements: readonly Judgement[], call: Call): number {
 	const level = choiceOf(call, failOnOption.name, failLevels);
 	if (level === "never") return status.fine;
 	return judgements.some((judgement) => reaches(judgement.findings, level)) ? status.findings : status.fine;
+}
+
+/** The exit status of a verb that makes something of each plan: a plan of which nothing can be made is a finding, whatever the level. */
+export function statusOfWork(judgements: readonly Judgement[], call: Call): number {
+	if (judgements.some((judgement) => judgement.checked === undefined)) return status.findings;
+	return statusOf(judgements, call);
 }

@@ -1,17 +1,16 @@
 // `ferrule new`: a commented starter as a new file. What stands there already is never replaced.
 import { extname, resolve } from "node:path";
-import { didYouMean } from "../../base/nearest.ts";
 import { replaceFile } from "../files/replace.ts";
 import { visible } from "../report/visible.ts";
+import { firstStarter, starters } from "../starters.ts";
 import { status } from "../status.ts";
 import { nameOf, planExtension } from "./inputs.ts";
 import type { Option, Verb } from "./verb.ts";
-import type { World } from "./world.ts";
 
 const fromOption: Option = {
 	name: "from",
-	value: { word: "STARTER" },
-	summary: "which starter; `ferrule new --help` names none, a wrong name lists them all",
+	value: { word: "STARTER", choices: starters.map((starter) => starter.name) },
+	summary: `what to begin from; ${firstStarter.name} if not said`,
 };
 
 export const newPlan: Verb = {
@@ -23,16 +22,11 @@ export const newPlan: Verb = {
 	],
 	options: [fromOption],
 	examples: [
-		{ call: "ferrule new van.ferrule", says: "the first starter" },
-		{ call: "ferrule new van.ferrule --from camper-shore", says: "another one" },
+		{ call: "ferrule new van.ferrule", says: "one circuit on a bench" },
+		{ call: "ferrule new van.ferrule --from camper-shore", says: "a camper fed by shore power" },
 	],
 	run: async (call, world) => {
-		const wanted = call.options.get(fromOption.name);
-		const starter = world.starters.find(({ name }) => wanted === undefined || name === wanted);
-		if (starter === undefined) {
-			world.messages.write(tellUnknown(wanted ?? "", world));
-			return status.call;
-		}
+		const starter = starters.find(({ name }) => name === call.options.get(fromOption.name)) ?? firstStarter;
 		const [operand = ""] = call.operands;
 		const path = resolve(world.folder, extname(operand) === "" ? operand + planExtension : operand);
 		const name = nameOf(path, world);
@@ -45,14 +39,3 @@ export const newPlan: Verb = {
 		return status.fine;
 	},
 };
-
-function tellUnknown(wanted: string, world: World): string {
-	const names = world.starters.map((starter) => starter.name);
-	const near = didYouMean(wanted, names);
-	return [
-		`ferrule: there is no starter \`${visible(wanted)}\`. ${near}`.trimEnd(),
-		"The starters are:",
-		...names.map((name) => `  ${name}`),
-		"",
-	].join("\n");
-}

@@ -4,7 +4,7 @@ import { writeText } from "../report/text.ts";
 import { visible } from "../report/visible.ts";
 import { status } from "../status.ts";
 import { readInputs } from "./inputs.ts";
-import { type Judgement, judgeAll, statusOf } from "./judge.ts";
+import { type Judgement, judgeAll, statusOfWork } from "./judge.ts";
 import { asOption, colourOption, failOnOption, forms, stdinNameOption } from "./options.ts";
 import { chooseSetting } from "./setting.ts";
 import { type Call, choiceOf, type Verb } from "./verb.ts";
@@ -30,7 +30,7 @@ export const show: Verb = {
 		if (judgements === undefined) return status.interrupted;
 		writeShown(judgements, call, world);
 		for (const judgement of judgements) tellFindings(judgement, call, world);
-		return inputs.status === status.fine ? statusOf(judgements, call) : inputs.status;
+		return inputs.status === status.fine ? statusOfWork(judgements, call) : inputs.status;
 	},
 };
 

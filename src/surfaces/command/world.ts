@@ -11,8 +11,6 @@ export interface World {
 	readonly checkPlan: CheckPlan;
 	/** What `explain` knows. */
 	readonly pages: () => readonly Page[];
-	/** What `new` copies. */
-	readonly starters: readonly Starter[];
 	readonly files: FileSystem;
 	readonly writer: Writer;
 	/** The folder that names are relative to. */
@@ -33,10 +31,4 @@ export interface Stream {
 	readonly write: (text: string) => void;
 	/** Columns of the terminal it leads to; undefined where it leads elsewhere. */
 	readonly columns: number | undefined;
-}
-
-/** A plan to begin from. */
-export interface Starter {
-	readonly name: string;
-	readonly text: string;
 }

@@ -1,6 +1,7 @@
 // A report as JSON, by the schema published in `grammar/findings.schema.json`. Members are added to it, never changed.
+
+import type { NumberedFinding } from "../../base/finding.ts";
 import { formatNumber } from "../../base/quantity.ts";
-import type { NumberedFinding } from "../checker.ts";
 import { countFindings, type PlanReport } from "./report.ts";
 
 /** The report of all plans; every finding is in it, however many there are. */

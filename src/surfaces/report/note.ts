@@ -1,8 +1,7 @@
 // One finding as a note of an inspector: number, verdict, the place, then what was measured, why it matters and what to do.
-import type { Figure, PathStep } from "../../base/finding.ts";
+import type { Figure, NumberedFinding, PathStep } from "../../base/finding.ts";
 import { formatNumber } from "../../base/quantity.ts";
 import type { Span } from "../../base/span.ts";
-import type { NumberedFinding } from "../checker.ts";
 import { drawExcerpt } from "./excerpt.ts";
 import type { Paint } from "./paint.ts";
 import { visible, wrap } from "./visible.ts";

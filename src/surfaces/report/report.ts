@@ -1,6 +1,7 @@
 // What a check has to report, over all its plans: the findings with the texts they speak of, and how many of each level.
+
+import type { NumberedFinding } from "../../base/finding.ts";
 import { type Level, levels } from "../../base/finding.ts";
-import type { NumberedFinding } from "../checker.ts";
 
 /** One plan as it was read and judged. */
 export interface PlanReport {

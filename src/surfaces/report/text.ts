@@ -1,5 +1,5 @@
 // A whole report as text: a note for each root finding with what follows from it, then one line of counts.
-import type { NumberedFinding } from "../checker.ts";
+import type { NumberedFinding } from "../../base/finding.ts";
 import { type Setting, writeNote } from "./note.ts";
 import { countFindings, mostPrinted, type PlanReport, summarise } from "./report.ts";
 import { wrap } from "./visible.ts";

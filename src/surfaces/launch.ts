@@ -1,0 +1,26 @@
+#!/usr/bin/env node
+// Starts the command. Beside its code may lie the same code as compiled by this very Node, put there by the build: it starts faster then.
+import { readFileSync } from "node:fs";
+import Module, { createRequire } from "node:module";
+import { join } from "node:path";
+import { Script } from "node:vm";
+
+const folder = join(__dirname, "parts");
+const file = join(folder, "ferrule.cjs");
+const script = new Script(Module.wrap(readFileSync(file, "utf8")), {
+	filename: file,
+	cachedData: readCompiled(`${file}.${process.version}-${process.arch}`),
+});
+// The parts that are loaded later ask for this one by its name.
+const part = new Module(file);
+require.cache[file] = part;
+script.runInThisContext()(part.exports, createRequire(file), part, file, folder);
+
+/** Compiled code; nothing where there is none. What does not fit this engine it refuses by itself. */
+function readCompiled(path: string): Buffer | undefined {
+	try {
+		return readFileSync(path);
+	} catch {
+		return undefined;
+	}
+}

@@ -1,0 +1,83 @@
+// The world of the real command: this process with its streams, files and signals.
+import * as fs from "node:fs";
+import facts from "../../package.json" with { type: "json" };
+import { kinds } from "../kinds/index.ts";
+import { checkPlan, drawPlan, showPlan } from "../pipeline.ts";
+import { planCodes } from "../plan/codes.ts";
+import { rules } from "../rules/index.ts";
+import { syntaxProblems } from "../syntax/codes.ts";
+import type { Stream, World } from "./command/world.ts";
+import { textNotUtf8 } from "./files/codes.ts";
+import type { Reading } from "./files/read.ts";
+import type { Writer } from "./files/replace.ts";
+import { errorCode, explainError } from "./files/system.ts";
+import { makePages } from "./reference/pages.ts";
+
+/** The version of this package. */
+export const { version } = facts;
+
+/** The world of this process; `stopped` tells whether the user wants to stop. */
+export function openWorld(stopped: () => boolean): World {
+	return {
+		version,
+		checkPlan: (text, file) => {
+			const result = checkPlan(text, file);
+			return { ...result, draw: (sheets) => drawPlan(result, sheets), show: () => showPlan(result) };
+		},
+		pages: () => makePages({ rules, problems: [textNotUtf8, ...syntaxProblems, ...planCodes], kinds }),
+		files: fs,
+		writer,
+		folder: process.cwd(),
+		environment: (name) => process.env[name],
+		output: streamOf(process.stdout),
+		messages: streamOf(process.stderr),
+		readInput,
+		interrupted: async () => {
+			// A turn of the loop, in which a signal that has come in is delivered.
+			await new Promise((resolve) => setImmediate(resolve));
+			return stopped();
+		},
+	};
+}
+
+const writer: Writer = {
+	process: process.pid,
+	salt: () => process.hrtime.bigint().toString(36),
+	isRunning: (number) => {
+		try {
+			process.kill(number, 0);
+			return true;
+		} catch (error) {
+			// One that belongs to somebody else may not be signalled, but it runs.
+			return errorCode(error) === "EPERM";
+		}
+	},
+};
+
+function streamOf(stream: NodeJS.WriteStream): Stream {
+	return {
+		write: (text) => {
+			stream.write(text);
+		},
+		// A terminal that does not know its width says 0.
+		columns: stream.isTTY ? stream.columns || 80 : undefined,
+	};
+}
+
+/** Standard input to its end or to the limit. */
+async function readInput(limit: number): Promise<Reading> {
+	const chunks: Uint8Array[] = [];
+	const identity = { device: -1n, inode: -1n };
+	let length = 0;
+	try {
+		for await (const chunk of process.stdin) {
+			if (!(chunk instanceof Uint8Array)) continue;
+			chunks.push(chunk);
+			length += chunk.length;
+			if (length > limit) return { kind: "too-large", size: length, identity };
+		}
+		return { kind: "bytes", bytes: Buffer.concat(chunks), identity };
+	} catch (error) {
+		return { kind: "unreadable", why: explainError(error) };
+	}
+}

@@ -1,0 +1,34 @@
+// `npm start`: checks and draws a finished sample, or the plans that are named, and says where the drawings lie.
+import { spawnSync } from "node:child_process";
+import { join } from "node:path";
+import { status } from "./status.ts";
+
+const named = process.argv.slice(2);
+const plans = named.length > 0 ? named : [besideUs("samples/heron-camper.ferrule")];
+
+process.exitCode = start();
+
+/** Faults in a plan are told and drawn, and are no failure of this script: npm would bury them under its own words. */
+function start(): number {
+	const checked = ferrule(["check", ...plans, "--fail-on", "note"], "pipe");
+	if (checked.status === status.findings) process.stdout.write(`${checked.stdout}\n`);
+	const drawn = ferrule(["draw", ...plans, "--out", besideUs("drawings"), "--fail-on", "never"], "inherit");
+	if (drawn.status !== status.fine) return drawn.status ?? status.internal;
+	process.stdout.write("Open them in a browser. Your own plan: npm start -- my.ferrule\n");
+	return status.fine;
+}
+
+/** A path of this package, wherever the user stands. */
+function besideUs(path: string): string {
+	return join(__dirname, "..", path);
+}
+
+function ferrule(words: readonly string[], output: "pipe" | "inherit") {
+	const colours = process.stdout.isTTY ? ["--color", "always"] : [];
+	return spawnSync(process.execPath, [besideUs("dist/ferrule.cjs"), ...words, ...colours], {
+		// npm runs scripts in the package's folder; plans are named from where the user stands.
+		cwd: process.env.INIT_CWD ?? process.cwd(),
+		encoding: "utf8",
+		stdio: ["inherit", output, output],
+	});
+}
