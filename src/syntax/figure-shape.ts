@@ -43,7 +43,7 @@ function splitNumber(text: string): { readonly value: number; readonly unit: str
 
 /** Letters only, with what stands above or beside them in units: `mm2`, `cm³`, `°C`, `%`. */
 function isUnitLike(text: string): boolean {
-	return /^(?:[\p{L}\u00b0]*[23\u00b2\u00b3]?|%)$/u.test(text);
+	return /^(?:[A-Za-z]*[23]?|%)$/.test(text) || /^[\p{L}\u00b0]*[23\u00b2\u00b3]?$/u.test(text);
 }
 
 /** `12-2`, `2-2-2-4`, `1/0-3`. */

@@ -48,11 +48,11 @@ export class FigureJoiner {
 		let index = 0;
 		for (let token = this.#lexed[index]; token !== undefined; token = this.#lexed[index]) {
 			const type = token.tokenType;
-			if (type === tokens.Figure || type === tokens.GaugeMark) index = this.#joinFigure(index, token);
+			if (type === tokens.Digits || type === tokens.GaugeMark) index = this.#joinFigure(index, token);
 			else if (type === tokens.Query) index = this.#joinUnknown(index, token);
-			else if (type === tokens.Sign && this.#isEdgeHyphen(index, token)) index++;
 			else {
-				this.#joined.push(token);
+				if (type !== tokens.Sign) this.#joined.push(token);
+				else if (!this.#isEdgeHyphen(index, token)) this.#pushSign(index, token);
 				index++;
 			}
 		}
@@ -61,7 +61,7 @@ export class FigureJoiner {
 
 	#joinFigure(index: number, token: IToken): number {
 		// Behind the place word stands a name, even one that looks like a figure.
-		const isPlace = token.tokenType === tokens.Figure && this.#joined.at(-1)?.tokenType === tokens.In;
+		const isPlace = token.tokenType === tokens.Digits && this.#joined.at(-1)?.image === "in";
 		const first = isPlace ? undefined : this.#readFigure(index, token);
 		if (first === undefined) {
 			this.#joined.push(newToken(tokens.Word, token.image, token.startOffset));
@@ -107,7 +107,7 @@ export class FigureJoiner {
 	/** The spelling of the unit behind a number, in its own or in wrong capitals; undefined where no unit stands. */
 	#unitAfter(index: number): string | undefined {
 		const next = this.#lexed[index + 1];
-		if (next?.tokenType === tokens.In || next?.tokenType === tokens.Percent) return next.image;
+		if (next?.tokenType === tokens.Percent) return next.image;
 		if (next?.tokenType !== tokens.Word) return undefined;
 		const isUnit = findUnit(next.image) ?? unitInOtherCase(next.image);
 		return isUnit !== undefined || isGaugeWord(next.image) ? next.image : undefined;
@@ -135,7 +135,7 @@ export class FigureJoiner {
 	#commaNumber(index: number, token: IToken, solidUnit: string): Reading | undefined {
 		const other = this.#lexed[index + 1];
 		const end = this.#endOf(index);
-		if (solidUnit !== "" || other?.tokenType !== tokens.Figure) return undefined;
+		if (solidUnit !== "" || other?.tokenType !== tokens.Digits) return undefined;
 		if (other.startOffset !== end + 1 || this.#line[end] !== ",") return undefined;
 		const shape = figureShape(other.image);
 		if (shape.shape !== "number" || token.image.includes(".")) return undefined;
@@ -185,7 +185,7 @@ export class FigureJoiner {
 		for (;;) {
 			const token = this.#lexed[sum.next];
 			const term = sum.figure.term;
-			if (term.kind !== "quantity" || token?.tokenType !== tokens.Figure || sum.figure.finding) return sum;
+			if (term.kind !== "quantity" || token?.tokenType !== tokens.Digits || sum.figure.finding) return sum;
 			if (this.#line.slice(this.#endOf(sum.next - 1), token.startOffset).includes(",")) return sum;
 			const added = this.#readFigure(sum.next, token);
 			const part = added?.figure.term;
@@ -201,7 +201,7 @@ export class FigureJoiner {
 	/** `12 V / 120 V`; a unit behind the second figure alone is that of both. */
 	#readPair(first: Reading): Reading | undefined {
 		const token = this.#lexed[first.next + 1];
-		if (this.#lexed[first.next]?.tokenType !== tokens.Slash || token?.tokenType !== tokens.Figure) return undefined;
+		if (this.#lexed[first.next]?.tokenType !== tokens.Slash || token?.tokenType !== tokens.Digits) return undefined;
 		const second = this.#readFigure(first.next + 1, token);
 		if (second === undefined) return undefined;
 		return this.#reading(first.index, second.next, (text, span) => {
@@ -220,14 +220,21 @@ export class FigureJoiner {
 
 	#joinUnknown(index: number, token: IToken): number {
 		const next = this.#lexed[index + 1];
-		const unit = next?.tokenType === tokens.Word ? findUnit(next.image) : undefined;
+		// Behind `?` the word `in` is the place word, as anywhere but behind a number.
+		const unit = next?.tokenType === tokens.Word && next.image !== "in" ? findUnit(next.image) : undefined;
 		const symbol = unit?.symbol ?? (isGaugeWord(next?.image ?? "") ? "AWG" : undefined);
 		const after = symbol === undefined ? index + 1 : index + 2;
 		const span = this.#span(token.startOffset, this.#endOf(after - 1));
 		const isDistance = symbol === undefined || unit?.dimension === "length";
 		const term: Term = symbol === undefined ? { kind: "unknown", span } : { kind: "unknown", unit: symbol, span };
-		this.#push(isDistance ? tokens.UnknownDistance : tokens.Unknown, { term }, token.startOffset, after);
+		this.#push(isDistance ? tokens.Distance : tokens.Figure, { term }, token.startOffset, after);
 		return after;
+	}
+
+	#pushSign(index: number, token: IToken): void {
+		const span = this.#span(token.startOffset, this.#endOf(index));
+		const term: Term = { kind: "sign", text: token.image === "+" ? "+" : "-", span };
+		this.#push(tokens.Figure, { term }, token.startOffset, index + 1);
 	}
 
 	/** A hyphen right before a word: reported, and left out. */
@@ -303,24 +310,13 @@ function inUnitOf(first: Term, second: QuantityTerm): QuantityTerm | undefined {
 	return { kind: "quantity", quantity: quantity(first.value, unit), text: first.text, span: first.span };
 }
 
-/** The type a joined figure's token has. A quantity written in one piece can still be taken for a name. */
+/** The type a joined figure's token has. A figure written in one piece can still be taken for a name. */
 function typeOf(reading: Reading): TokenType {
 	const term = reading.figure.term;
+	if (term.kind === "quantity" && term.quantity.dimension === "length") return tokens.Distance;
 	const isSolid = reading.next === reading.index + 1;
-	switch (term.kind) {
-		case "gauge":
-			return tokens.Gauge;
-		case "make-up":
-			return tokens.MakeUp;
-		case "pair":
-			return tokens.Pair;
-		case "quantity": {
-			if (term.quantity.dimension === "length") return isSolid ? tokens.SolidLength : tokens.Length;
-			return isSolid ? tokens.SolidQuantity : tokens.Quantity;
-		}
-		default:
-			return isSolid ? tokens.NumberFigure : tokens.SpacedNumber;
-	}
+	if (!isSolid || term.kind === "gauge" || term.kind === "pair") return tokens.Figure;
+	return term.kind === "number" ? tokens.Bare : tokens.SolidFigure;
 }
 
 /** Units that may follow one another in a sum, larger first. */

@@ -1,5 +1,5 @@
 // One line of text into the tokens that the line parser reads, with what is wrong in its characters reported.
-import { type IToken, Lexer, tokenMatcher } from "chevrotain";
+import { type IToken, Lexer } from "chevrotain";
 import type { Finding } from "../base/finding.ts";
 import type { Span } from "../base/span.ts";
 import { cleanLine } from "./characters.ts";
@@ -28,10 +28,11 @@ export class Line {
 		this.report = report;
 		this.text = cleanLine(text, this.span(0, 0), report);
 		this.indentation = indentationOf(this.text);
-		const lexed = lexer().tokenize(this.text).tokens;
-		const known = this.#withoutStrays(this.#withClosedText(lexed));
-		this.isGuessed = known.length < lexed.length || lexed.at(-1)?.tokenType === tokens.OpenText;
-		this.tokens = new FigureJoiner(known, this.text, (start, end) => this.span(start, end), report).join();
+		const lexed = lineLexer().tokenize(this.text).tokens;
+		const closed = this.#withClosedText(lexed);
+		const joined = new FigureJoiner(closed, this.text, (start, end) => this.span(start, end), report).join();
+		this.tokens = this.#withoutStrays(joined);
+		this.isGuessed = this.tokens.length < joined.length || lexed.at(-1)?.tokenType === tokens.OpenText;
 	}
 
 	/** The place of a stretch of the line, by offsets. */
@@ -61,7 +62,7 @@ export class Line {
 
 	/** The names on it, without what they lead to. */
 	get names(): string[] {
-		const words = this.tokens.filter((token) => tokenMatcher(token, tokens.Nameable));
+		const words = this.tokens.filter((token) => nameTypes.has(token.tokenType));
 		return words.map((token) => /^[^.@(]*/.exec(token.image)?.[0] ?? "");
 	}
 
@@ -118,7 +119,7 @@ function endOf(token: IToken | undefined): number {
 }
 
 /** Built when the first line is read, and once. */
-function lexer(): Lexer {
+export function lineLexer(): Lexer {
 	built ??= new Lexer(tokens.lexed, {
 		ensureOptimizations: true,
 		positionTracking: "onlyOffset",
@@ -129,7 +130,8 @@ function lexer(): Lexer {
 
 let built: Lexer | undefined;
 const tabWidth = 4;
-const unused = new Set([tokens.Stray]);
+const unused = new Set([tokens.Stray, tokens.Slash, tokens.Percent]);
+const nameTypes = new Set([tokens.Word, tokens.Bare, tokens.SolidFigure]);
 /** Advice for marks that come from another habit. */
 const hints = new Map([
 	["'", "Feet are written `ft`, and text stands in double quotes."],

@@ -1,5 +1,5 @@
 // Turns the parser's "this token does not fit" into a finding that says what is missing and shows a line that is right.
-import { type IRecognitionException, type IToken, tokenMatcher } from "chevrotain";
+import type { IRecognitionException, IToken } from "chevrotain";
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import type { Line } from "./lexer.ts";
@@ -81,11 +81,11 @@ function unexpected(token: IToken | undefined, rule: LineRule, line: Line, help:
 function adviceFor(token: IToken, rule: LineRule): string {
 	if (rule === "hop" && leftWords.has(token.tokenType))
 		return "What speaks of the cable stands left of `to`, what speaks of the thing right of its kind. ";
-	if (rule === "hop" && tokenMatcher(token, tokens.AttributeWord))
+	if (rule === "hop" && token.tokenType !== tokens.Row)
 		return "Words about a thing stand behind its kind, and the kind behind a colon. ";
 	if (rule === "thing" && token.tokenType === tokens.By) return "`by` needs `from` and a name before it. ";
 	if (rule === "thing") return "`from` and what follows it end the line; put everything else before it. ";
-	if ((rule === "run" || rule === "branch") && tokenMatcher(token, tokens.Distance))
+	if ((rule === "run" || rule === "branch") && token.tokenType === tokens.Distance)
 		return "The length belongs to a hop, on an indented line of its own. ";
 	return "";
 }

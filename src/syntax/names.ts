@@ -58,7 +58,7 @@ function checkShape(name: Parts, text: string, span: Span, report: (finding: Fin
 					label: "hyphen at the edge",
 				}),
 			);
-		if (!latin.test(piece)) continue;
+		if (ascii.test(piece) || !latin.test(piece)) continue;
 		const other = alikeScripts.find((script) => script.letters.test(piece));
 		if (other)
 			report(
@@ -81,6 +81,7 @@ function codePoints(text: string, letters: RegExp): string {
 
 /** Letters, digits, `-` and `_` only: the name is its own head. */
 const simple = /^[A-Za-z0-9_-]*$/;
+const ascii = /^[\x20-\x7e]*$/;
 const latin = /\p{Script=Latin}/u;
 /** Scripts with letters that cannot be told from Latin ones by eye. */
 const alikeScripts = [

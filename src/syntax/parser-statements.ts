@@ -1,68 +1,64 @@
-// The lines at the left edge: things, places, runs, modes, own cables and parts, and the rest of the statements.
-import type { IToken } from "chevrotain";
+// The lines that belong to no chain: statements behind their first word, parts of things, settings, and landings.
 import { nameTerm } from "./names.ts";
 import { HopParser } from "./parser-hops.ts";
 import { problem } from "./problem.ts";
 import * as tokens from "./tokens.ts";
 import type { Landing, Link, Member, ModeStatement, NameTerm, Setting, Supply } from "./tree.ts";
 
-/** Rules for the statements that begin at the left edge, and for the lines of those that take settings. */
+/** Rules for statements, each for what follows the word it begins with, and for the lines below them. */
 export class StatementParser extends HopParser {
-	/** `plan "Title" notation 1`. */
+	/** `"Title" notation 1`. */
 	readonly plan = this.RULE("plan", () => {
-		this.CONSUME(tokens.Plan);
-		const title = this.SUBRULE(this.label);
-		const terms = this.SUBRULE(this.freeTerms);
+		const title = this.OPTION(() => this.CONSUME(tokens.Text));
+		const terms = this.SUBRULE(this.terms);
 		return this.ACTION(() => {
 			const settings: Setting[] = [];
-			return { kind: "plan" as const, ...(title ? { title } : {}), terms, settings, span: this.current().whole };
+			const titled = title ? { title: this.textOf(title, "label") } : {};
+			return { kind: "plan" as const, ...titled, terms, settings, span: this.line.whole };
 		});
 	});
 
 	/** `region us`, `black hot 12 AWG`: a word, then anything. */
 	readonly setting = this.RULE("setting", () => {
-		const key = this.CONSUME(tokens.KeyWord, { ERR_MSG: "name-missing the setting" });
-		const terms = this.SUBRULE(this.freeTerms);
-		return this.ACTION(() => ({ key: this.keyOf(key), terms, span: this.current().whole }));
+		const key = this.OR({
+			DEF: [{ ALT: () => this.CONSUME(tokens.Word) }, { ALT: () => this.CONSUME(tokens.Figure) }],
+			ERR_MSG: "name-missing the setting",
+		});
+		const terms = this.SUBRULE(this.terms);
+		return this.ACTION(() => {
+			const name = nameTerm(key.image, this.line.spanOf(key), this.line.report);
+			return { key: name, terms, span: this.line.whole };
+		});
 	});
 
-	/** `place porch "Porch" outdoor`. */
+	/** `porch "Porch" outdoor`. */
 	readonly place = this.RULE("place", () => {
-		this.CONSUME(tokens.Place);
-		const name = this.SUBRULE(this.newName, { ARGS: ["the place"] });
-		const label = this.SUBRULE(this.label);
-		const terms = this.SUBRULE(this.attributes);
-		return this.ACTION(() => {
-			const labelled = label ? { label } : {};
-			return { kind: "place" as const, name: name.first, ...labelled, terms, span: this.current().whole };
-		});
+		const { name, ...rest } = this.SUBRULE(this.declared, { ARGS: ["the place"] });
+		return this.ACTION(() => ({ kind: "place" as const, name: name.first, ...rest, span: this.line.whole }));
 	});
 
 	/** `panel LC "Load centre" main 30 A from shore by 10-2, 12 ft`. */
 	readonly thing = this.RULE("thing", () => {
 		const type = this.CONSUME(tokens.Word);
-		const name = this.SUBRULE(this.newName, { ARGS: ["the thing"] });
-		const label = this.SUBRULE(this.label);
-		const terms = this.SUBRULE(this.attributes);
+		const declared = this.SUBRULE(this.declared, { ARGS: ["the thing"] });
 		const supply = this.OPTION(() => this.SUBRULE(this.supply));
 		return this.ACTION(() => {
 			const members: Member[] = [];
-			const extra = { ...(label ? { label } : {}), ...(supply ? { supply } : {}) };
-			const span = this.current().whole;
-			return { kind: "thing" as const, type: this.nameOf(type), name, ...extra, terms, members, span };
+			const supplied = supply ? { supply } : {};
+			const span = this.line.whole;
+			return { kind: "thing" as const, type: this.nameOf(type), ...declared, ...supplied, members, span };
 		});
 	});
 
 	/** `from shore by 10-2, 12 ft`. */
 	private readonly supply = this.RULE("supply", () => {
 		const start = this.CONSUME(tokens.From);
-		const from = this.SUBRULE(this.names, { ARGS: ["what the thing is fed from"] });
+		const from = this.SUBRULE(this.names, { ARGS: ["what the thing is fed from", () => true] });
 		const cable = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
 		const distance = this.OPTION2(() => this.CONSUME(tokens.Distance));
 		return this.ACTION((): Supply => {
 			const length = distance && this.distanceOf(distance);
-			const line = this.current();
-			const span = { ...line.whole, column: line.spanOf(start).column };
+			const span = { ...this.line.whole, column: this.line.spanOf(start).column };
 			return { from, cable, ...(length ? { length } : {}), span };
 		});
 	});
@@ -76,61 +72,53 @@ export class StatementParser extends HopParser {
 		const name = this.OPTION2({
 			GATE: () => this.#isNameEnd(2),
 			DEF: () => {
-				const name = this.SUBRULE(this.newName, { ARGS: ["the part"] });
+				const row = this.SUBRULE(this.row, { ARGS: ["the part"] });
 				this.CONSUME(tokens.Colon, { ERR_MSG: "colon-missing a colon" });
-				return name;
+				return row;
 			},
 		});
 		const type = this.CONSUME2(tokens.Word, { ERR_MSG: "name-missing what it is" });
-		const label = this.SUBRULE(this.label);
-		const terms = this.SUBRULE(this.attributes);
+		const label = this.OPTION3(() => this.CONSUME(tokens.Text));
+		const terms = this.SUBRULE(this.terms);
 		return this.ACTION(() => {
 			const members: Member[] = [];
+			if (name) this.checkNew(name);
 			const known = { ...(role ? { role: this.nameOf(role) } : {}), ...(name ? { name } : {}) };
-			const labelled = label ? { label } : {};
-			const span = this.current().whole;
+			const labelled = label ? { label: this.textOf(label, "label") } : {};
+			const span = this.line.whole;
 			return { kind: "member" as const, ...known, type: this.nameOf(type), ...labelled, terms, members, span };
 		});
 	});
 
-	/** `circuit NAME from X by CABLE`, and the same with `feed` and `bond`. */
-	readonly run = this.RULE("run", () => {
-		const sort = this.OR([
-			{ ALT: () => this.CONSUME(tokens.Circuit) },
-			{ ALT: () => this.CONSUME(tokens.Feed) },
-			{ ALT: () => this.CONSUME(tokens.Bond) },
-		]);
-		const name = this.SUBRULE(this.newName, { ARGS: ["the run"] });
-		const label = this.SUBRULE(this.label);
-		const before = this.SUBRULE(this.attributes);
+	/** `bunks from LC.1A by 12-2`. What follows `from NAME` without a comma describes the run. */
+	readonly run = this.RULE("run", (sort: "circuit" | "feed" | "bond") => {
+		const { name, terms, ...label } = this.SUBRULE(this.declared, { ARGS: ["the run"] });
 		this.CONSUME(tokens.From, { ERR_MSG: "word-missing `from`" });
-		const from = this.SUBRULE(this.commaNames, { ARGS: ["what the run starts from"] });
-		const behind = this.SUBRULE2(this.attributes);
+		const from = this.SUBRULE(this.names, { ARGS: ["what the run starts from", () => this.hasCommaBefore()] });
+		const behind = this.SUBRULE(this.terms);
 		const cable = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
 		return this.ACTION(() => {
 			const links: Link[] = [];
-			const start = { name: name.first, ...(label ? { label } : {}), from, terms: [...before, ...behind] };
-			return { kind: "run" as const, sort: sortOf(sort), ...start, cable, links, span: this.current().whole };
+			const start = { sort, name: name.first, ...label, from, terms: [...terms, ...behind] };
+			return { kind: "run" as const, ...start, cable, links, span: this.line.whole };
 		});
 	});
 
-	/** `at g1`. */
+	/** The box of `at g1`. */
 	readonly at = this.RULE("at", () => {
-		this.CONSUME(tokens.At);
 		const box = this.SUBRULE(this.name, { ARGS: ["the box"] });
 		return this.ACTION(() => {
 			const landings: Landing[] = [];
-			return { kind: "at" as const, box, landings, span: this.current().whole };
+			return { kind: "at" as const, box, landings, span: this.line.whole };
 		});
 	});
 
-	/** `mode storm: gen, inv without shore with wh TS at off`. */
+	/** `storm: gen, inv without shore with wh TS at off`. */
 	readonly mode = this.RULE("mode", () => {
 		const lists: Record<"sources" | "without" | "with", NameTerm[]> = { sources: [], without: [], with: [] };
 		const positions: ModeStatement["positions"][number][] = [];
 		let list = lists.sources;
-		this.CONSUME(tokens.Mode);
-		const name = this.SUBRULE(this.newName, { ARGS: ["the mode"] });
+		const name = this.SUBRULE(this.name, { ARGS: ["the mode"] });
 		this.CONSUME(tokens.Colon, { ERR_MSG: "colon-missing a colon" });
 		this.MANY(() =>
 			this.OR([
@@ -148,13 +136,12 @@ export class StatementParser extends HopParser {
 				},
 				{
 					ALT: () => {
-						const token = this.CONSUME(tokens.Nameable);
+						const thing = this.SUBRULE2(this.name, { ARGS: ["what is live"] });
 						const position = this.OPTION(() => {
 							this.CONSUME(tokens.At);
-							return this.SUBRULE2(this.name, { ARGS: ["the position behind `at`"] });
+							return this.SUBRULE3(this.name, { ARGS: ["the position behind `at`"] });
 						});
 						this.ACTION(() => {
-							const thing = this.nameOf(token);
 							if (position) positions.push({ thing, position, span: spanning(thing, position) });
 							else list.push(thing);
 						});
@@ -163,43 +150,28 @@ export class StatementParser extends HopParser {
 			]),
 		);
 		return this.ACTION(() => {
-			return { kind: "mode" as const, name: name.first, ...lists, positions, span: this.current().whole };
+			this.checkNew({ first: name, span: name.span });
+			return { kind: "mode" as const, name, ...lists, positions, span: this.line.whole };
 		});
 	});
 
-	/** `cable own-pair flexible`, `part fridge-relay "Fridge relay"`. */
-	readonly definition = this.RULE("definition", () => {
-		const sort = this.OR([{ ALT: () => this.CONSUME(tokens.Cable) }, { ALT: () => this.CONSUME(tokens.Part) }]);
-		const name = this.SUBRULE(this.newName, { ARGS: ["the cable or part"] });
-		const label = this.SUBRULE(this.label);
-		const terms = this.SUBRULE(this.freeTerms);
+	/** `own-pair flexible` of a cable, `fridge-relay "Fridge relay"` of a part. */
+	readonly definition = this.RULE("definition", (sort: "cable" | "part") => {
+		const { name, ...rest } = this.SUBRULE(this.declared, { ARGS: [`the ${sort}`] });
 		return this.ACTION(() => {
 			const lines: Setting[] = [];
-			const named = {
-				sort: sort.tokenType === tokens.Cable ? ("cable" as const) : ("part" as const),
-				name: name.first,
-			};
-			return {
-				kind: "definition" as const,
-				...named,
-				...(label ? { label } : {}),
-				terms,
-				lines,
-				span: this.current().whole,
-			};
+			return { kind: "definition" as const, sort, name: name.first, ...rest, lines, span: this.line.whole };
 		});
 	});
 
-	/** `use "common.ferrule"`. */
+	/** `"common.ferrule"`. */
 	readonly use = this.RULE("use", () => {
-		this.CONSUME(tokens.Use);
 		const path = this.CONSUME(tokens.Text, { ERR_MSG: "text-missing the file" });
-		return this.ACTION(() => ({ kind: "use" as const, path: this.textOf(path, "text"), span: this.current().whole }));
+		return this.ACTION(() => ({ kind: "use" as const, path: this.textOf(path, "text"), span: this.line.whole }));
 	});
 
-	/** `accept bond-doubled at LC because "..."`. */
+	/** `bond-doubled at LC because "..."`. */
 	readonly accept = this.RULE("accept", () => {
-		this.CONSUME(tokens.Accept);
 		const rule = this.SUBRULE(this.name, { ARGS: ["what is accepted"] });
 		const at = this.OPTION(() => {
 			this.CONSUME(tokens.At);
@@ -211,26 +183,21 @@ export class StatementParser extends HopParser {
 		});
 		return this.ACTION(() => {
 			if (reason === undefined) this.#reportMissingReason();
-			const because = reason && this.textOf(reason, "text");
-			const where = { ...(at ? { at } : {}), ...(because ? { because } : {}) };
-			return { kind: "accept" as const, rule, ...where, span: this.current().whole };
+			const because = reason ? { because: this.textOf(reason, "text") } : {};
+			return { kind: "accept" as const, rule, ...(at ? { at } : {}), ...because, span: this.line.whole };
 		});
 	});
 
-	/** `reading r1 ...`: what a meter showed. */
+	/** `r1 b1.hot b1.neutral 118 V`: what a meter showed. */
 	readonly reading = this.RULE("reading", () => {
-		this.CONSUME(tokens.Reading);
-		const name = this.SUBRULE(this.newName, { ARGS: ["the reading"] });
+		const name = this.SUBRULE(this.name, { ARGS: ["the reading"] });
 		this.OPTION(() => this.CONSUME(tokens.Colon));
-		const terms = this.SUBRULE(this.freeTerms);
-		return this.ACTION(() => ({ kind: "reading" as const, name: name.first, terms, span: this.current().whole }));
+		const terms = this.SUBRULE(this.terms);
+		return this.ACTION(() => {
+			this.checkNew({ first: name, span: name.span });
+			return { kind: "reading" as const, name, terms, span: this.line.whole };
+		});
 	});
-
-	/** The word a free line begins with; a word of the notation is an ordinary one there, and so is a sign. */
-	private keyOf(token: IToken): NameTerm {
-		const line = this.current();
-		return nameTerm(token.image, line.spanOf(token), line.report);
-	}
 
 	#isNameEnd(ahead: number): boolean {
 		const type = this.LA(ahead).tokenType;
@@ -238,19 +205,13 @@ export class StatementParser extends HopParser {
 	}
 
 	#reportMissingReason(): void {
-		const line = this.current();
-		line.report(
-			problem("reason-missing", line.whole, {
+		this.line.report(
+			problem("reason-missing", this.line.whole, {
 				title: "The line accepts a deviation and gives no reason",
 				label: "because of what?",
 			}),
 		);
 	}
-}
-
-function sortOf(token: IToken): "circuit" | "feed" | "bond" {
-	if (token.tokenType === tokens.Circuit) return "circuit";
-	return token.tokenType === tokens.Feed ? "feed" : "bond";
 }
 
 function spanning(first: NameTerm, last: NameTerm) {

@@ -1,110 +1,81 @@
 // The smallest parts of a line: names, rows of names, terms, labels, cables. The other line rules stand on these.
-import { EmbeddedActionsParser, type IToken } from "chevrotain";
+import { EmbeddedActionsParser, type IToken, type TokenType } from "chevrotain";
+import { certain } from "../base/certain.ts";
 import { figureOf } from "./figures.ts";
 import type { Line } from "./lexer.ts";
 import { checkNewName, nameTerm } from "./names.ts";
 import { problem, quoted } from "./problem.ts";
+import { isDigit } from "./scan.ts";
 import * as tokens from "./tokens.ts";
 import type { NameTerm, NewName, QuantityTerm, Term, TextTerm, UnknownTerm } from "./tree.ts";
 import { limits, reservedWords } from "./vocabulary.ts";
 
 /** Rules for the parts of a line. In each, what an `ACTION` does waits until a line is really read. */
 export class TermParser extends EmbeddedActionsParser {
-	/** The line being read; undefined only before the first one. */
-	protected line: Line | undefined;
-
-	constructor(skipValidations: boolean) {
-		super(tokens.parsed, { maxLookahead: 1, recoveryEnabled: false, skipValidations });
-	}
+	#line: Line | undefined;
 
 	/** A name that must stand here; `what` says of what, for the message. */
 	protected readonly name = this.RULE("name", (what: string) => {
-		const token = this.CONSUME(tokens.NameWord, { ERR_MSG: `name-missing ${what}` });
+		const token = this.OR({ DEF: this.#anyOf(nameTypes), ERR_MSG: `name-missing ${what}` });
 		return this.ACTION(() => this.nameOf(token));
 	});
 
-	/** A name or a row of them, `b1`, `l1..l6`, that may be that of a thing declared before. */
-	protected readonly nameOrRow = this.RULE("nameOrRow", (what: string) => {
+	/** A name or a row of them: `b1`, `l1..l6`. */
+	protected readonly row = this.RULE("row", (what: string) => {
 		const first = this.SUBRULE(this.name, { ARGS: [what] });
 		const last = this.OPTION(() => {
 			this.CONSUME(tokens.Row);
 			return this.SUBRULE2(this.name, { ARGS: ["the last of the row"] });
 		});
-		return this.ACTION(() => this.rowOf(first, last));
+		return this.ACTION(() => this.#rowOf(first, last));
 	});
 
-	/** The name of something new, or a row of them. */
-	protected readonly newName = this.RULE("newName", (what: string) => {
-		const name = this.SUBRULE(this.nameOrRow, { ARGS: [what] });
-		return this.ACTION(() => this.checkedNew(name));
-	});
-
-	/** Names in a row, one at least. A quantity among them is none of them. */
-	protected readonly names = this.RULE("names", (what: string) => {
+	/** Names in a row, one at least, as long as `continues` holds. */
+	protected readonly names = this.RULE("names", (what: string, continues: () => boolean) => {
 		const names = [this.SUBRULE(this.name, { ARGS: [what] })];
 		this.MANY({
-			GATE: () => !this.isDistance(),
-			DEF: () => {
-				const token = this.CONSUME(tokens.Nameable);
-				this.ACTION(() => names.push(this.nameOf(token)));
-			},
+			GATE: () => continues(),
+			DEF: () => names.push(this.SUBRULE2(this.name, { ARGS: [what] })),
 		});
 		return names;
 	});
 
-	/** Names with commas between them: what follows without one is no more of the list. */
-	protected readonly commaNames = this.RULE("commaNames", (what: string) => {
-		const names = [this.SUBRULE(this.name, { ARGS: [what] })];
-		this.MANY({
-			GATE: () => this.hasCommaBefore(1) && !this.isDistance(),
-			DEF: () => {
-				const token = this.CONSUME(tokens.Nameable);
-				this.ACTION(() => names.push(this.nameOf(token)));
-			},
-		});
-		return names;
-	});
-
-	/** A label in double quotes, where there is one. */
-	protected readonly label = this.RULE("label", () =>
-		this.OPTION(() => {
-			const token = this.CONSUME(tokens.Text);
-			return this.ACTION(() => this.textOf(token, "label"));
-		}),
-	);
-
-	/** What describes a thing: words and figures in any order. */
-	protected readonly attributes = this.RULE("attributes", () => {
+	/** Words, figures and texts in any order, as many as there are. */
+	protected readonly terms = this.RULE("terms", () => {
 		const terms: Term[] = [];
 		this.MANY(() => {
-			const token = this.CONSUME(tokens.AttributeWord);
+			const token = this.OR(this.#anyOf(termTypes));
 			this.ACTION(() => terms.push(this.termOf(token)));
 		});
 		return terms;
 	});
 
-	/** Words and figures of a line that is free in what it says. */
-	protected readonly freeTerms = this.RULE("freeTerms", () => {
-		const terms: Term[] = [];
-		this.MANY(() => {
-			const token = this.CONSUME(tokens.FreeWord);
-			this.ACTION(() => terms.push(this.termOf(token)));
+	/** A new name or a row of them, a label, and what describes it. */
+	protected readonly declared = this.RULE("declared", (what: string) => {
+		const name = this.SUBRULE(this.row, { ARGS: [what] });
+		const label = this.OPTION(() => this.CONSUME(tokens.Text));
+		const terms = this.SUBRULE(this.terms);
+		return this.ACTION(() => {
+			this.checkNew(name);
+			return { name, ...(label ? { label: this.textOf(label, "label") } : {}), terms };
 		});
-		return terms;
 	});
 
 	/** `by` and the cable; a length ends it, and so does the word before `marked`. */
 	protected readonly cable = this.RULE("cable", () => {
 		const terms: Term[] = [];
 		const by = this.CONSUME(tokens.By);
-		this.OPTION(() => {
-			const token = this.CONSUME(tokens.UnknownDistance);
-			this.ACTION(() => terms.push(this.termOf(token)));
+		this.OPTION({
+			GATE: () => this.LA(1).image === "?",
+			DEF: () => {
+				const unknown = this.CONSUME(tokens.Distance);
+				this.ACTION(() => terms.push(this.termOf(unknown)));
+			},
 		});
 		this.MANY({
 			GATE: () => this.LA(2).tokenType !== tokens.Marked,
 			DEF: () => {
-				const token = this.CONSUME(tokens.CableWord);
+				const token = this.OR(this.#anyOf(cableTypes));
 				this.ACTION(() => terms.push(this.termOf(token)));
 			},
 		});
@@ -114,54 +85,52 @@ export class TermParser extends EmbeddedActionsParser {
 		return terms;
 	});
 
-	protected isDistance(): boolean {
-		const type = this.LA(1).tokenType;
-		return type === tokens.SolidLength || type === tokens.SolidQuantity;
+	protected constructor(skipValidations: boolean) {
+		super(tokens.parsed, { maxLookahead: 1, recoveryEnabled: false, skipValidations });
 	}
 
-	/** The name, once it is seen to be fit for something new. */
-	protected checkedNew(name: NewName): NewName {
-		checkNewName(name.first, this.current().report);
-		return name;
+	/** The line being read. */
+	protected get line(): Line {
+		return certain(this.#line, "the line being read");
 	}
 
-	/** Whether a comma stands right before the token that is `ahead` away. */
-	protected hasCommaBefore(ahead: number): boolean {
-		const before = this.LA(ahead - 1);
-		const text = this.line?.text ?? "";
-		return text.slice(before.startOffset + before.image.length, this.LA(ahead).startOffset).includes(",");
+	protected set line(line: Line) {
+		this.#line = line;
+	}
+
+	/** Whether a comma stands right before the next token. */
+	protected hasCommaBefore(): boolean {
+		const before = this.LA(0);
+		const end = before.startOffset + before.image.length;
+		return this.line.text.slice(end, this.LA(1).startOffset).includes(",");
+	}
+
+	/** Whether the new name is plain, as new names must be. */
+	protected checkNew(name: NewName): void {
+		checkNewName(name.first, this.line.report);
 	}
 
 	/** The term that a word or figure is; a figure's problem is reported now that it is used as one. */
 	protected termOf(token: IToken): Term {
-		const line = this.current();
-		switch (token.tokenType) {
-			case tokens.Text:
-				return this.textOf(token, "text");
-			case tokens.Sign:
-				return { kind: "sign", text: token.image === "+" ? "+" : "-", span: line.spanOf(token) };
-			default: {
-				if (token.payload === undefined) return nameTerm(token.image, line.spanOf(token), line.report);
-				const figure = figureOf(token);
-				if (figure.finding) line.report(figure.finding);
-				return figure.term;
-			}
-		}
+		if (token.tokenType === tokens.Text) return this.textOf(token, "text");
+		if (token.payload === undefined) return nameTerm(token.image, this.line.spanOf(token), this.line.report);
+		const figure = figureOf(token);
+		if (figure.finding) this.line.report(figure.finding);
+		return figure.term;
 	}
 
 	/** A word, or a figure in one piece, as a name. */
 	protected nameOf(token: IToken): NameTerm {
-		const line = this.current();
-		const span = line.spanOf(token);
+		const span = this.line.spanOf(token);
 		if (reserved.has(token.image))
-			line.report(
+			this.line.report(
 				problem("name-reserved", span, {
 					title: `${quoted(token.image)} is a word of the notation and cannot be a name`,
 					label: "kept for the notation",
 					help: `Choose another name, or add to it: \`${token.image}-1\`.`,
 				}),
 			);
-		return nameTerm(token.image, span, line.report);
+		return nameTerm(token.image, span, this.line.report);
 	}
 
 	/** How far, from a token that is a length or `?`. */
@@ -171,12 +140,11 @@ export class TermParser extends EmbeddedActionsParser {
 	}
 
 	protected textOf(token: IToken, use: "label" | "text"): TextTerm {
-		const line = this.current();
 		const text = token.image.slice(1, -1);
-		const span = line.spanOf(token);
+		const span = this.line.spanOf(token);
 		const longest = use === "label" ? limits.label : limits.reason;
 		if (text.length > longest)
-			line.report(
+			this.line.report(
 				problem(use === "label" ? "label-too-long" : "reason-too-long", span, {
 					title: `The text ${quoted(text)} has ${text.length} characters, and at most ${longest} are read here`,
 					label: "too long",
@@ -185,18 +153,16 @@ export class TermParser extends EmbeddedActionsParser {
 		return { kind: "text", text, span };
 	}
 
-	/** The line being read. */
-	protected current(): Line {
-		if (this.line === undefined) throw new TypeError("no line is being read");
-		return this.line;
+	/** One alternative for each type, whichever of them comes. */
+	#anyOf(types: readonly TokenType[]) {
+		return types.map((type, index) => ({ ALT: () => this.consume(index, type) }));
 	}
 
-	protected rowOf(first: NameTerm, last: NameTerm | undefined): NewName {
-		const line = this.current();
+	#rowOf(first: NameTerm, last: NameTerm | undefined): NewName {
 		if (last === undefined) return { first, span: first.span };
 		const span = { ...first.span, endColumn: last.span.endColumn };
 		if (!isRow(first.text, last.text))
-			line.report(
+			this.line.report(
 				problem("row-unclear", span, {
 					title: `${quoted(`${first.text}..${last.text}`)} is no row of names`,
 					label: "no row",
@@ -206,9 +172,8 @@ export class TermParser extends EmbeddedActionsParser {
 	}
 
 	#reportMissingCable(by: IToken): void {
-		const line = this.current();
-		line.report(
-			problem("name-missing", line.spanOf(by), {
+		this.line.report(
+			problem("name-missing", this.line.spanOf(by), {
 				title: "The cable is missing behind `by`",
 				label: "by which cable?",
 				help: "Write the cable, such as `by 12-2`, or `by ?` as long as it is not known.",
@@ -227,8 +192,22 @@ function isRow(first: string, last: string): boolean {
 
 function splitRowName(name: string): { readonly stem: string; readonly number: number } {
 	let start = name.length;
-	while (start > 0 && /[0-9]/.test(name.charAt(start - 1))) start--;
+	while (start > 0 && isDigit(name.charCodeAt(start - 1))) start--;
 	return { stem: name.slice(0, start), number: start === name.length ? Number.NaN : Number(name.slice(start)) };
 }
 
 const reserved = new Set(reservedWords);
+/** What can be a name. */
+const nameTypes = [tokens.Word, tokens.Bare, tokens.SolidFigure];
+/** What can describe something. `to` is a plain word there, as in `bonds neutral to frame`. */
+const termTypes = [
+	tokens.Word,
+	tokens.Text,
+	tokens.Bare,
+	tokens.Distance,
+	tokens.SolidFigure,
+	tokens.Figure,
+	tokens.To,
+];
+/** What can describe a cable. */
+const cableTypes = [tokens.Word, tokens.Bare, tokens.SolidFigure, tokens.Figure];

@@ -1,5 +1,6 @@
 // The line parser as a whole: the lines of an `at` block, and the one way in. One line of tokens in, one node out.
-import type { IToken } from "chevrotain";
+import type { IToken, TokenType } from "chevrotain";
+import { newToken } from "./figures.ts";
 import type { Line } from "./lexer.ts";
 import { explainFault } from "./messages.ts";
 import { StatementParser } from "./parser-statements.ts";
@@ -25,69 +26,60 @@ export type LineRule =
 	| "accept"
 	| "reading";
 
-/** Reads single lines. Build one with `lineParser()`; building is what costs. */
+/** Reads single lines. Get the one of the program with `lineParser()`: building it is what costs. */
 export class LineParser extends StatementParser {
 	/** `join A, B, (C D) by lever 3`. */
 	private readonly join = this.RULE("join", () => {
 		const members: NameTerm[][] = [];
 		this.CONSUME(tokens.Join);
-		this.AT_LEAST_ONE({
-			DEF: () =>
-				this.OR([
-					{
-						ALT: () => {
-							const token = this.CONSUME(tokens.Nameable);
-							this.ACTION(() => members.push([this.nameOf(token)]));
-						},
+		this.MANY(() =>
+			this.OR([
+				{ ALT: () => members.push([this.SUBRULE(this.name, { ARGS: ["what is joined"] })]) },
+				{
+					ALT: () => {
+						this.CONSUME(tokens.Opening);
+						members.push(this.SUBRULE(this.names, { ARGS: ["what shares the port", () => true] }));
+						this.CONSUME(tokens.Closing, { ERR_MSG: "word-missing `)`" });
 					},
-					{
-						ALT: () => {
-							this.CONSUME(tokens.Opening);
-							const group = this.SUBRULE(this.names, { ARGS: ["what shares the port"] });
-							this.CONSUME(tokens.Closing, { ERR_MSG: "word-missing `)`" });
-							members.push(group);
-						},
-					},
-				]),
-			ERR_MSG: "name-missing what is joined",
-		});
+				},
+			]),
+		);
 		const connector = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
-		return this.ACTION((): Landing[] => [{ kind: "join", members, connector, span: this.current().whole }]);
-	});
-
-	/** `link b1.hot, b2.hot by 12 AWG black`. */
-	private readonly link = this.RULE("link", () => {
-		this.CONSUME(tokens.Link);
-		const between = this.SUBRULE(this.names, { ARGS: ["what is linked"] });
-		const cable = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
-		return this.ACTION((): Landing[] => [{ kind: "link", between, cable, span: this.current().whole }]);
-	});
-
-	/** `bunks-1.black fork on b1.hot`, `A, B on NB.3`, `bunks-2.red capped`. */
-	private readonly cores = this.RULE("cores", () => {
-		const names: NameTerm[] = [];
-		let isLastListed = true;
-		this.AT_LEAST_ONE({
-			DEF: () => {
-				isLastListed = this.hasCommaBefore(1);
-				const token = this.CONSUME(tokens.Nameable);
-				this.ACTION(() => names.push(this.nameOf(token)));
-			},
-			ERR_MSG: "name-missing the conductor",
+		return this.ACTION((): Landing[] => {
+			if (members.length === 0) this.#reportNothingJoined();
+			return [{ kind: "join", members, connector, span: this.line.whole }];
 		});
-		const on = this.OPTION(() => {
-			this.CONSUME(tokens.On);
-			return this.SUBRULE(this.name, { ARGS: ["the terminal behind `on`"] });
-		});
-		return this.ACTION(() => (on ? this.#landed(names, isLastListed, on) : this.#free(names)));
 	});
 
 	/** One line of an `at` block. Several conductors left free on one line make a landing each. */
 	readonly landing = this.RULE("landing", () =>
 		this.OR([
 			{ ALT: () => this.SUBRULE(this.join) },
-			{ ALT: () => this.SUBRULE(this.link) },
-			{ ALT: () => this.SUBRULE(this.cores) },
+			{
+				// `link b1.hot, b2.hot by 12 AWG black`
+				ALT: () => {
+					this.CONSUME(tokens.Link);
+					const between = this.SUBRULE(this.names, { ARGS: ["what is linked", () => true] });
+					const cable = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
+					return this.ACTION((): Landing[] => [{ kind: "link", between, cable, span: this.line.whole }]);
+				},
+			},
+			{
+				// `bunks-1.black fork on b1.hot`, `A, B on NB.3`, `bunks-2.red capped`
+				ALT: () => {
+					let isLastListed = true;
+					const noteComma = () => {
+						if (this.LA(1).tokenType !== tokens.On) isLastListed = this.hasCommaBefore();
+						return true;
+					};
+					const names = this.SUBRULE2(this.names, { ARGS: ["the conductor", noteComma] });
+					const on = this.OPTION2(() => {
+						this.CONSUME(tokens.On);
+						return this.SUBRULE(this.name, { ARGS: ["the terminal behind `on`"] });
+					});
+					return this.ACTION(() => (on ? this.#landed(names, isLastListed, on) : this.#free(names)));
+				},
+			},
 		]),
 	);
 
@@ -97,10 +89,16 @@ export class LineParser extends StatementParser {
 		this.performSelfAnalysis();
 	}
 
-	/** What a rule, called by `call`, makes of a line's words; undefined, with a finding reported, where it is not understood. */
+	/**
+	 * What a rule, called by `call`, makes of a line's words; undefined, with a finding reported, where it is not
+	 * understood. Words that hold such a line together get their types here; anywhere else they are plain words.
+	 */
 	read<Node>(line: Line, words: readonly IToken[], rule: LineRule, call: () => Node): Node | undefined {
 		this.line = line;
-		this.input = [...words];
+		this.input = words.map((token) => {
+			const type = token.tokenType === tokens.Word ? meanings[rule].get(token.image) : undefined;
+			return type ? newToken(type, token.image, token.startOffset) : token;
+		});
 		const node: Node | undefined = call();
 		const [fault] = this.errors;
 		if (fault && !line.isGuessed) line.report(explainFault(fault, rule, line));
@@ -113,16 +111,25 @@ export class LineParser extends StatementParser {
 		const hasTermination = names.length > 1 && !isLastListed && last?.text === last?.head;
 		const cores = hasTermination ? names.slice(0, -1) : names;
 		const termination = hasTermination && last ? { termination: last } : {};
-		return [{ kind: "land", cores, ...termination, on, span: this.current().whole }];
+		return [{ kind: "land", cores, ...termination, on, span: this.line.whole }];
+	}
+
+	#reportNothingJoined(): void {
+		this.line.report(
+			problem("name-missing", this.line.whole, {
+				title: "Nothing is named behind `join`",
+				label: "what is joined?",
+				help: "Name the conductors that meet: `join bunks-1.black, bunks-2.black, b1.hot by lever 3`.",
+			}),
+		);
 	}
 
 	#free(names: readonly NameTerm[]): Landing[] {
-		const line = this.current();
 		const state = names.at(-1)?.text;
 		if (names.length > 1 && (state === "loose" || state === "capped"))
-			return names.slice(0, -1).map((core) => ({ kind: "free", core, state, span: line.whole }));
-		line.report(
-			problem("word-missing", line.whole, {
+			return names.slice(0, -1).map((core) => ({ kind: "free", core, state, span: this.line.whole }));
+		this.line.report(
+			problem("word-missing", this.line.whole, {
 				title: "The line does not say where the conductor goes",
 				label: "on which terminal?",
 				help: "Write `on` and the terminal, such as `bunks-1.black on b1.hot`, or `loose` or `capped` behind the conductor.",
@@ -139,3 +146,29 @@ export function lineParser(): LineParser {
 }
 
 let built: LineParser | undefined;
+
+const words = (...types: TokenType[]) => new Map(types.map((type) => [type.name.toLowerCase(), type]));
+const none = words();
+const supplied = words(tokens.From, tokens.By);
+const hopWords = words(
+	...[tokens.From, tokens.By, tokens.To, tokens.Via, tokens.Bolted, tokens.Within, tokens.As],
+	...[tokens.Through, tokens.Marked],
+);
+/** The words that hold a line together, for each rule. */
+const meanings: Record<LineRule, ReadonlyMap<string, TokenType>> = {
+	plan: none,
+	setting: none,
+	place: none,
+	thing: supplied,
+	member: none,
+	run: supplied,
+	hop: hopWords,
+	branch: supplied,
+	at: none,
+	landing: words(tokens.Join, tokens.Link, tokens.On, tokens.By),
+	mode: words(tokens.With, tokens.Without, tokens.At),
+	definition: none,
+	use: none,
+	accept: words(tokens.At, tokens.Because),
+	reading: none,
+};

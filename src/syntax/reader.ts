@@ -1,14 +1,13 @@
 // Reads line after line into the tree: decides what each line is, has it parsed, and hangs it where it belongs.
-import type { IToken, TokenType } from "chevrotain";
 import { nearestWords } from "../base/nearest.ts";
-import { newToken } from "./figures.ts";
 import { indentationOf, type Line } from "./lexer.ts";
 import { misspeltStatement } from "./messages.ts";
 import { type Block, type Frame, Outline } from "./outline.ts";
-import { type LineParser, type LineRule, lineParser } from "./parser.ts";
+import { type LineParser, lineParser } from "./parser.ts";
 import { problem, quoted } from "./problem.ts";
 import * as tokens from "./tokens.ts";
 import type { Statement } from "./tree.ts";
+import { statementWords } from "./vocabulary.ts";
 
 /** The tree of one text while its lines come in. */
 export class Reader {
@@ -22,8 +21,8 @@ export class Reader {
 	read(line: Line, below: () => string): void {
 		const [first] = line.tokens;
 		if (first === undefined || this.#outline.isTooDeep(line)) return;
-		const rule = statementRules.get(first.tokenType);
-		if (rule !== undefined) this.#readStatement(line, this.#outline.placeStatement(line), rule);
+		const word = statementWordOf(line);
+		if (word !== undefined) this.#readStatement(line, this.#outline.placeStatement(line), word);
 		else if (this.#isLink(line)) this.#readLink(line, this.#outline.placeLink(line));
 		else this.#readBelow(line, this.#outline.placeOther(line), below);
 	}
@@ -41,53 +40,51 @@ export class Reader {
 
 	/** A thing, or a run or block whose first word is misspelt, as the line below it shows. */
 	#readThing(line: Line, frame: Frame, below: () => string): void {
-		const meant = this.#meantStatement(line, below());
+		const meant = meantStatement(line, below());
 		const finding = meant && misspeltStatement(line);
-		if (meant === undefined || finding === undefined) this.#readStatement(line, frame, "thing");
-		else {
-			line.report(finding);
-			const [first, ...rest] = line.tokens;
-			const corrected = newToken(meant.type, first?.image ?? "", first?.startOffset ?? 0);
-			this.#readStatement(line, frame, meant.rule, [corrected, ...rest]);
-		}
+		if (finding) line.report(finding);
+		this.#readStatement(line, frame, finding ? meant : "thing");
 	}
 
-	#readStatement(line: Line, frame: Frame, rule: StatementRule, words: readonly IToken[] = line.tokens): void {
-		const read = this.#statement(line, rule, words);
+	#readStatement(line: Line, frame: Frame, word: StatementWord | "thing"): void {
+		const read = this.#statement(line, word);
 		if (frame.block.takes === "statements")
 			frame.block.into.push(read?.node ?? { kind: "broken", text: line.words, span: line.whole });
-		this.#open(line, read?.block, lostBlocks[rule]);
+		this.#open(line, read?.block, blocksBelow[word]);
 	}
 
 	#statement(
 		line: Line,
-		rule: StatementRule,
-		words: readonly IToken[],
+		word: StatementWord | "thing",
 	): { readonly node: Statement; readonly block: Block } | undefined {
 		const parser = this.#parser;
-		switch (rule) {
-			case "plan": {
-				const node = parser.read(line, words, rule, () => parser.plan());
-				return node && { node, block: { takes: "settings", into: node.settings } };
-			}
+		const rest = line.tokens.slice(1);
+		switch (word) {
 			case "thing": {
-				const node = parser.read(line, words, rule, () => parser.thing());
+				const node = parser.read(line, line.tokens, "thing", () => parser.thing());
 				return node && { node, block: { takes: "members", into: node.members } };
 			}
-			case "run": {
-				const node = parser.read(line, words, rule, () => parser.run());
+			case "plan": {
+				const node = parser.read(line, rest, "plan", () => parser.plan());
+				return node && { node, block: { takes: "settings", into: node.settings } };
+			}
+			case "circuit":
+			case "feed":
+			case "bond": {
+				const node = parser.read(line, rest, "run", () => parser.run(word));
 				return node && { node, block: { takes: "links", into: node.links } };
 			}
 			case "at": {
-				const node = parser.read(line, words, rule, () => parser.at());
+				const node = parser.read(line, rest, "at", () => parser.at());
 				return node && { node, block: { takes: "landings", into: node.landings } };
 			}
-			case "definition": {
-				const node = parser.read(line, words, rule, () => parser.definition());
+			case "cable":
+			case "part": {
+				const node = parser.read(line, rest, "definition", () => parser.definition(word));
 				return node && { node, block: { takes: "settings", into: node.lines } };
 			}
 			default: {
-				const node = parser.read(line, words, rule, (): Statement => parser[rule]());
+				const node = parser.read(line, rest, word, (): Statement => parser[word]());
 				return node && { node, block: { takes: "nothing" } };
 			}
 		}
@@ -97,7 +94,7 @@ export class Reader {
 		const parser = this.#parser;
 		const isLost = frame?.block.takes !== "links";
 		const into = isLost ? [] : frame.block.into;
-		if (line.tokens[0]?.tokenType === tokens.From) {
+		if (line.tokens[0]?.image === "from") {
 			const branch = parser.read(line, line.tokens, "branch", () => parser.branch());
 			if (branch) into.push(branch);
 			this.#open(line, branch && !isLost ? { takes: "links", into: branch.links } : undefined, "links");
@@ -153,59 +150,51 @@ export class Reader {
 	/** A hop or a branch: it begins with a figure that is no name, or with a word that only these begin with. */
 	#isLink(line: Line): boolean {
 		const [first, second] = line.tokens;
-		const type = first?.tokenType;
-		if (type === undefined || second?.tokenType === tokens.Colon || second?.tokenType === tokens.Row) return false;
-		if (!linkStarts.has(type)) return false;
-		return !linkWords.has(type) || this.#outline.above(line).block.takes !== "settings";
-	}
-
-	/** The statement that a first word may have meant, where the line below can stand below no thing. */
-	#meantStatement(line: Line, below: string): { readonly rule: "run" | "at"; readonly type: TokenType } | undefined {
-		const word = line.tokens[0]?.image ?? "";
-		if (indentationOf(below) <= line.indentation) return undefined;
-		if (hopBelow.test(below)) {
-			const type = runTypes.get(nearestWords(word, runTypes.keys())[0] ?? "");
-			return type && { rule: "run", type };
-		}
-		return landingBelow.test(below) && nearestWords(word, ["at"]).length > 0
-			? { rule: "at", type: tokens.At }
-			: undefined;
+		if (first === undefined || second?.tokenType === tokens.Colon || second?.tokenType === tokens.Row) return false;
+		if (first.tokenType !== tokens.Word) return figureTypes.has(first.tokenType) && !signs.has(first.image);
+		return linkWords.has(first.image) && this.#outline.above(line).block.takes !== "settings";
 	}
 }
 
-type StatementRule = Exclude<LineRule, "setting" | "member" | "hop" | "branch" | "landing">;
+type StatementWord = (typeof statementWords)[number];
+
+/** The word of the notation that the line begins with. */
+function statementWordOf(line: Line): StatementWord | undefined {
+	const [first] = line.tokens;
+	return first?.tokenType === tokens.Word ? statementWords.find((word) => word === first.image) : undefined;
+}
+
+/** The statement that a first word may have meant, where the line below can stand below no thing. */
+function meantStatement(line: Line, below: string): StatementWord | undefined {
+	const word = line.tokens[0]?.image ?? "";
+	if (indentationOf(below) <= line.indentation) return undefined;
+	const [near] = hopBelow.test(below)
+		? nearestWords(word, ["circuit", "feed", "bond"])
+		: landingBelow.test(below)
+			? nearestWords(word, ["at"])
+			: [];
+	return statementWords.find((statementWord) => statementWord === near);
+}
 
 /** Whether the line says how conductors are landed: `join`, `link`, or `on` behind a name or two. */
 function isLanding(line: Line): boolean {
-	const type = line.tokens[0]?.tokenType;
-	if (type === tokens.Join || type === tokens.Link) return true;
-	return line.tokens.slice(1, 4).some((token) => token.tokenType === tokens.On) && line.words.includes(".");
+	const [first, ...rest] = line.tokens.slice(0, 4);
+	if (first?.image === "join" || first?.image === "link") return true;
+	return first?.image.includes(".") === true && rest.some((token) => token.image === "on");
 }
 
 function emptyBlock(takes: Block["takes"]): Block {
 	return takes === "anything" || takes === "nothing" ? { takes } : { takes, into: [] };
 }
 
-const statementRules = new Map<TokenType, StatementRule>([
-	[tokens.Plan, "plan"],
-	[tokens.Place, "place"],
-	[tokens.Circuit, "run"],
-	[tokens.Feed, "run"],
-	[tokens.Bond, "run"],
-	[tokens.At, "at"],
-	[tokens.Mode, "mode"],
-	[tokens.Cable, "definition"],
-	[tokens.Part, "definition"],
-	[tokens.Use, "use"],
-	[tokens.Accept, "accept"],
-	[tokens.Reading, "reading"],
-]);
-
-/** What is read below a line that was not understood, by what the line seemed to be. */
-const lostBlocks: Record<StatementRule, Block["takes"]> = {
+/** What stands below each statement, for one that was not understood: what its form does not say is guessed. */
+const blocksBelow: Record<StatementWord | "thing", Block["takes"]> = {
 	plan: "settings",
-	definition: "settings",
-	run: "links",
+	cable: "settings",
+	part: "settings",
+	circuit: "links",
+	feed: "links",
+	bond: "links",
 	at: "landings",
 	thing: "anything",
 	place: "anything",
@@ -215,16 +204,8 @@ const lostBlocks: Record<StatementRule, Block["takes"]> = {
 	reading: "anything",
 };
 
-const runTypes = new Map<string, TokenType>([
-	["circuit", tokens.Circuit],
-	["feed", tokens.Feed],
-	["bond", tokens.Bond],
-]);
-const linkWords = new Set([tokens.From, tokens.To, tokens.Via, tokens.Bolted, tokens.Within, tokens.As, tokens.By]);
-const linkStarts = new Set([
-	...linkWords,
-	...[tokens.Through, tokens.Length, tokens.SolidLength, tokens.UnknownDistance, tokens.NumberFigure],
-	...[tokens.SpacedNumber, tokens.Quantity, tokens.SolidQuantity, tokens.Gauge, tokens.Unknown, tokens.Pair],
-]);
+const figureTypes = new Set([tokens.Distance, tokens.Bare, tokens.SolidFigure, tokens.Figure]);
+const signs = new Set(["+", "-"]);
+const linkWords = new Set(["from", "to", "via", "bolted", "within", "as", "by", "through"]);
 const hopBelow = /^[ \t]+(?:[0-9?]|to |from |via |bolted |within |by |as )/;
 const landingBelow = /^[ \t]+(?:join |link |[^ \t]+ on )/;
