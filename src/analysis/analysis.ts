@@ -1,5 +1,6 @@
 // All that rules and drawings ask of a circuit, worked out once when first asked for and shared. Facts only: no judgement here.
 import type { Circuit, Mode } from "../circuit/circuit.ts";
+import { type Demand, traceDemand } from "./demand.ts";
 import { traceGround } from "./ground.ts";
 import { buildNetwork, type Network, type Reach } from "./network.ts";
 import { type PoleMap, tracePoles } from "./poles.ts";
@@ -24,6 +25,8 @@ export interface ModeState {
 	readonly exposure: ReadonlyMap<number, Exposure>;
 	/** What neutral and ground conductors may have to carry. */
 	readonly returns: Returns;
+	/** What each pole of each protective device has to carry when every fixed load runs. */
+	readonly demand: ReadonlyMap<string, Demand>;
 }
 
 /** The analysis of a circuit. */
@@ -37,6 +40,7 @@ class LazyModeState implements ModeState {
 	private knownGround: Reach | undefined;
 	private knownExposure: ReadonlyMap<number, Exposure> | undefined;
 	private knownReturns: Returns | undefined;
+	private knownDemand: ReadonlyMap<string, Demand> | undefined;
 
 	constructor(network: Network) {
 		this.network = network;
@@ -64,5 +68,10 @@ class LazyModeState implements ModeState {
 	get returns(): Returns {
 		this.knownReturns ??= traceReturns(this.network, this.poles, this.ground, this.exposure);
 		return this.knownReturns;
+	}
+
+	get demand(): ReadonlyMap<string, Demand> {
+		this.knownDemand ??= traceDemand(this.network, this.poles, this.exposure);
+		return this.knownDemand;
 	}
 }
