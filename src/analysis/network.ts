@@ -28,8 +28,6 @@ export interface Reach {
 	startOf(point: number): number | undefined;
 	/** Steps in edges from the start; undefined where not reached. */
 	distance(point: number): number | undefined;
-	/** The edge by which a point was reached; undefined where not reached or a start itself. */
-	stepTo(point: number): Edge | undefined;
 	/** The edge by which a point was first reached; undefined for a start and where not reached. */
 	cameBy(point: number): Edge | undefined;
 	/** The edges from a start to a point, in order; empty where not reached or a start itself. */
@@ -100,7 +98,6 @@ export function reachFrom(network: Network, starts: Iterable<number>, allow: (ed
 		has: (point) => cameBy.has(point),
 		distance: (point) => distances.get(point),
 		cameBy: (point) => cameBy.get(point),
-		stepTo: (point) => cameBy.get(point),
 		startOf: (point) => (cameBy.has(point) ? (edgesTo(point)[0]?.from ?? point) : undefined),
 		edgesTo,
 		pathTo: (point) => (cameBy.has(point) ? tellWay(network.circuit, edgesTo(point), point) : []),

@@ -48,7 +48,7 @@ export function traceReturns(
 /** Rolls what starts at points up the tree of a reach, farthest first; `greatest` is used up. */
 function gather(reach: Reach, greatest: Map<number, Exposure>, into: Map<number, Exposure>): void {
 	for (const point of reach.points.toReversed()) {
-		const step = reach.stepTo(point);
+		const step = reach.cameBy(point);
 		const here = greatest.get(point);
 		if (step === undefined || here === undefined) continue;
 		keepGreater(greatest, step.from, here);
