@@ -70,6 +70,8 @@ async function readInput(limit: number): Promise<Reading> {
 	const identity = { device: -1n, inode: -1n };
 	let length = 0;
 	try {
+		// Node takes a folder for an input without content.
+		if (fs.fstatSync(process.stdin.fd).isDirectory()) return { kind: "unreadable", why: "it is a folder" };
 		for await (const chunk of process.stdin) {
 			if (!(chunk instanceof Uint8Array)) continue;
 			chunks.push(chunk);

@@ -1,5 +1,5 @@
 // `npm start`: checks and draws a finished sample, or the plans that are named, and says where the drawings lie.
-import { spawnSync } from "node:child_process";
+import { type StdioOptions, spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { status } from "./status.ts";
 
@@ -10,9 +10,10 @@ process.exitCode = start();
 
 /** Faults in a plan are told and drawn, and are no failure of this script: npm would bury them under its own words. */
 function start(): number {
-	const checked = ferrule(["check", ...plans, "--fail-on", "note"], "pipe");
+	const checked = ferrule(["check", ...plans, "--fail-on", "note"], ["inherit", "pipe", "ignore"]);
 	if (checked.status === status.findings) process.stdout.write(`${checked.stdout}\n`);
-	const drawn = ferrule(["draw", ...plans, "--out", besideUs("drawings"), "--fail-on", "never"], "inherit");
+	// What is said of the drawings is what this script has to say: it goes to standard output.
+	const drawn = ferrule(["draw", ...plans, "--out", besideUs("drawings"), "--fail-on", "never"], ["inherit", 1, 1]);
 	if (drawn.status !== status.fine) return drawn.status ?? status.internal;
 	process.stdout.write("Open them in a browser. Your own plan: npm start -- my.ferrule\n");
 	return status.fine;
@@ -23,12 +24,12 @@ function besideUs(path: string): string {
 	return join(__dirname, "..", path);
 }
 
-function ferrule(words: readonly string[], output: "pipe" | "inherit") {
+function ferrule(words: readonly string[], stdio: StdioOptions) {
 	const colours = process.stdout.isTTY ? ["--color", "always"] : [];
 	return spawnSync(process.execPath, [besideUs("dist/ferrule.cjs"), ...words, ...colours], {
 		// npm runs scripts in the package's folder; plans are named from where the user stands.
 		cwd: process.env.INIT_CWD ?? process.cwd(),
 		encoding: "utf8",
-		stdio: ["inherit", output, output],
+		stdio,
 	});
 }
