@@ -1,0 +1,51 @@
+// The library as others use it: built, bundled for a browser, and run where there is nothing of Node.
+import * as fs from "node:fs";
+import { fileURLToPath } from "node:url";
+import { createContext, runInContext } from "node:vm";
+import { rolldown } from "rolldown";
+import { expect, test } from "vitest";
+import { checkPlan, drawPlan } from "../../src/pipeline.ts";
+
+const library = fileURLToPath(new URL("../../dist/library.js", import.meta.url));
+const plan = fs.readFileSync(new URL("../../samples/heron-camper.ferrule", import.meta.url), "utf8");
+
+/** The library as one script that leaves itself under the name `ferrule`. */
+async function bundleForBrowser() {
+	const bundle = await rolldown({ input: library, platform: "browser", logLevel: "silent", treeshake: false });
+	const { output } = await bundle.generate({ format: "iife", name: "ferrule", codeSplitting: false });
+	return output;
+}
+
+test("nothing of Node is imported, and nothing else is left outside", async () => {
+	const output = await bundleForBrowser();
+	const own = output.map((chunk) => chunk.fileName);
+	for (const chunk of output) {
+		if (chunk.type !== "chunk") throw new Error(`${chunk.fileName} is not code`);
+		expect([...chunk.imports, ...chunk.dynamicImports].filter((name) => !own.includes(name))).toEqual([]);
+		expect(chunk.code).not.toMatch(/\brequire\(|["']node:|\beval\(|new Function\b/);
+	}
+});
+
+test("where there is nothing but the language it checks and draws the same", async () => {
+	const [chunk] = await bundleForBrowser();
+	const code = chunk?.type === "chunk" ? chunk.code : "";
+	const context = createContext({ plan });
+	const text = await runInContext(
+		`${code};
+		(async () => {
+			const result = ferrule.check(plan, "van.ferrule");
+			const sheets = await ferrule.draw(result, "all");
+			const { tree } = ferrule.parse(plan, "van.ferrule");
+			const parts = ferrule.build(tree).circuit.parts.length;
+			return JSON.stringify({ findings: result.findings, sheets, parts, shown: ferrule.show(result) });
+		})()`,
+		context,
+	);
+	const result = checkPlan(plan, "van.ferrule");
+	const report = JSON.parse(text);
+	expect(report.findings).toEqual(JSON.parse(JSON.stringify(result.findings)));
+	expect(report.sheets).toEqual(await drawPlan(result, "all"));
+	expect(report.sheets.length).toBeGreaterThan(0);
+	expect(report.parts).toBe(result.analysis.circuit.parts.length);
+	expect(report.shown.text).not.toBe("");
+});
