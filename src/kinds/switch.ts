@@ -2,6 +2,7 @@
 
 import type { Blueprint, Kind, Said } from "./kind.ts";
 import { deviceScrew } from "./terminals.ts";
+import { travellerSwitch, travellerWords } from "./traveller-switch.ts";
 
 export const wallSwitch: Kind = {
 	name: "switch",
@@ -29,11 +30,20 @@ circuit lights from LC breaker 15 A by 14-2
 			words: ["single-pole", "two-pole"],
 			summary: "whether it opens the hot alone or the neutral with it",
 		},
+		{
+			name: "ways",
+			takes: "choice",
+			words: travellerWords,
+			summary: "one of several that govern the same load: at the end of the travellers, or between them",
+		},
 	],
-	build: (said) =>
-		said.choice("poles") === "two-pole"
+	build: (said) => {
+		const ways = said.choice("ways");
+		if (ways !== undefined) return travellerSwitch(said, ways);
+		return said.choice("poles") === "two-pole"
 			? bothPoles(said)
-			: hotOnly(said, "single-pole switch", "switch-face", ["switch"]),
+			: hotOnly(said, "single-pole switch", "switch-face", ["switch"]);
+	},
 };
 
 export const dimmer: Kind = {
