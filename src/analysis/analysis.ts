@@ -1,16 +1,25 @@
 // All that rules and drawings ask of a circuit, worked out once when first asked for and shared. Facts only: no judgement here.
 import type { Circuit, Mode } from "../circuit/circuit.ts";
-import { type Demand, traceDemand } from "./demand.ts";
+import { type NeutralIsland, traceBonds } from "./bonds.ts";
+import type { Break } from "./breaks.ts";
+import { type Coverage, traceCoverage } from "./coverage.ts";
+import { type Crossings, traceCrossings } from "./crossings.ts";
+import { type Feeder, traceFeeders } from "./feeders.ts";
 import { traceGround } from "./ground.ts";
+import { type Grounding, traceGrounding } from "./grounding.ts";
+import { type Landings, sortLandings } from "./landings.ts";
 import { buildNetwork, type Network, type Reach } from "./network.ts";
+import { traceOpenings } from "./openings.ts";
 import { type PoleMap, tracePoles } from "./poles.ts";
 import { type Exposure, traceExposure } from "./protection.ts";
-import { type Returns, traceReturns } from "./returns.ts";
+import { type Return, traceReturns } from "./returns.ts";
 
 /** A circuit with what is known of each of its source modes. */
 export interface Analysis {
 	readonly circuit: Circuit;
 	readonly states: readonly ModeState[];
+	/** What every landed end is for, and which are misplaced. */
+	readonly landings: Landings;
 }
 
 /** One source mode: its graph, and the facts that follow from it. */
@@ -23,27 +32,68 @@ export interface ModeState {
 	readonly ground: Reach;
 	/** What protective devices let through to each point. */
 	readonly exposure: ReadonlyMap<number, Exposure>;
-	/** What neutral and ground conductors may have to carry. */
-	readonly returns: Returns;
-	/** What each pole of each protective device has to carry when every fixed load runs. */
-	readonly demand: ReadonlyMap<string, Demand>;
+	/** Where a pole gets to what is meant for another. */
+	readonly crossings: Crossings;
+	/** What is grounded by a way meant for it, and where such ways are lost. */
+	readonly grounding: Grounding;
+	/** Where the hot or the way back of an outlet or load is lost. */
+	readonly openings: readonly Break[];
+	/** What ground-fault devices stand before. */
+	readonly coverage: Coverage;
+	/** The pole and the last protective device of every point that a hot reaches. */
+	readonly feeders: ReadonlyMap<number, Feeder>;
+	/** Loads by the way back they share. */
+	readonly returns: readonly Return[];
+	/** The bonds of each live neutral. */
+	readonly bonds: readonly NeutralIsland[];
 }
 
 /** The analysis of a circuit. */
 export function analyse(circuit: Circuit): Analysis {
-	return { circuit, states: circuit.modes.map((mode) => new LazyModeState(buildNetwork(circuit, mode))) };
+	return new LazyAnalysis(circuit);
+}
+
+class LazyAnalysis implements Analysis {
+	readonly circuit: Circuit;
+	readonly states: readonly ModeState[];
+	readonly #landings: () => Landings;
+
+	constructor(circuit: Circuit) {
+		this.circuit = circuit;
+		this.#landings = once(() => sortLandings(circuit));
+		this.states = circuit.modes.map((mode) => new LazyModeState(buildNetwork(circuit, mode), this.#landings));
+	}
+
+	get landings(): Landings {
+		return this.#landings();
+	}
 }
 
 class LazyModeState implements ModeState {
 	readonly network: Network;
-	private knownPoles: PoleMap | undefined;
-	private knownGround: Reach | undefined;
-	private knownExposure: ReadonlyMap<number, Exposure> | undefined;
-	private knownReturns: Returns | undefined;
-	private knownDemand: ReadonlyMap<string, Demand> | undefined;
+	readonly #poles: () => PoleMap;
+	readonly #ground: () => Reach;
+	readonly #exposure: () => ReadonlyMap<number, Exposure>;
+	readonly #crossings: () => Crossings;
+	readonly #grounding: () => Grounding;
+	readonly #openings: () => readonly Break[];
+	readonly #coverage: () => Coverage;
+	readonly #feeders: () => ReadonlyMap<number, Feeder>;
+	readonly #returns: () => readonly Return[];
+	readonly #bonds: () => readonly NeutralIsland[];
 
-	constructor(network: Network) {
+	constructor(network: Network, landings: () => Landings) {
 		this.network = network;
+		this.#poles = once(() => tracePoles(network));
+		this.#ground = once(() => traceGround(network));
+		this.#exposure = once(() => traceExposure(network));
+		this.#crossings = once(() => traceCrossings(network, landings(), this.poles));
+		this.#grounding = once(() => traceGrounding(network, landings(), this.poles));
+		this.#openings = once(() => traceOpenings(network, landings(), this.poles));
+		this.#coverage = once(() => traceCoverage(network, this.poles));
+		this.#feeders = once(() => traceFeeders(network, this.crossings.poles));
+		this.#returns = once(() => traceReturns(network, landings(), this.crossings.poles, this.feeders));
+		this.#bonds = once(() => traceBonds(network, this.poles));
 	}
 
 	get mode(): Mode {
@@ -51,27 +101,51 @@ class LazyModeState implements ModeState {
 	}
 
 	get poles(): PoleMap {
-		this.knownPoles ??= tracePoles(this.network);
-		return this.knownPoles;
+		return this.#poles();
 	}
 
 	get ground(): Reach {
-		this.knownGround ??= traceGround(this.network);
-		return this.knownGround;
+		return this.#ground();
 	}
 
 	get exposure(): ReadonlyMap<number, Exposure> {
-		this.knownExposure ??= traceExposure(this.network);
-		return this.knownExposure;
+		return this.#exposure();
 	}
 
-	get returns(): Returns {
-		this.knownReturns ??= traceReturns(this.network, this.poles, this.ground, this.exposure);
-		return this.knownReturns;
+	get crossings(): Crossings {
+		return this.#crossings();
 	}
 
-	get demand(): ReadonlyMap<string, Demand> {
-		this.knownDemand ??= traceDemand(this.network, this.poles, this.exposure);
-		return this.knownDemand;
+	get grounding(): Grounding {
+		return this.#grounding();
 	}
+
+	get openings(): readonly Break[] {
+		return this.#openings();
+	}
+
+	get coverage(): Coverage {
+		return this.#coverage();
+	}
+
+	get feeders(): ReadonlyMap<number, Feeder> {
+		return this.#feeders();
+	}
+
+	get returns(): readonly Return[] {
+		return this.#returns();
+	}
+
+	get bonds(): readonly NeutralIsland[] {
+		return this.#bonds();
+	}
+}
+
+/** The same work, done when first asked for and never again. */
+function once<Fact>(work: () => Fact): () => Fact {
+	let known: { readonly fact: Fact } | undefined;
+	return () => {
+		known ??= { fact: work() };
+		return known.fact;
+	};
 }

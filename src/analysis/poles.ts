@@ -24,8 +24,14 @@ export interface PoleMap {
 	readonly reaches: readonly Reach[];
 	/** The roles that reach a point; empty for a dead point. */
 	rolesAt(point: number): ReadonlySet<Role>;
+	/** How many poles reach a point. */
+	countAt(point: number): number;
+	/** The sorts of poles that reach a point. */
+	sortsAt(point: number): ReadonlySet<PoleSort>;
 	/** The reach of the first pole of a role that has the point. */
 	reachAt(point: number, role: Role): Reach | undefined;
+	/** The reach of the first pole of a sort that has the point. */
+	reachOf(point: number, sort: PoleSort): Reach | undefined;
 }
 
 /** Traces every pole of every live source over what `allow` lets pass. */
@@ -47,18 +53,27 @@ export function tracePoles(network: Network, allow: (edge: Edge) => boolean = no
 	}
 	const reaches = poles.map((pole) => reachFrom(network, pole.points, allow));
 	const roles = new Map<number, Set<Role>>();
+	const sorts = new Map<number, Set<PoleSort>>();
+	const counts = new Map<number, number>();
 	poles.forEach((pole, index) => {
 		for (const point of reaches[index]?.points ?? []) {
-			const here = roles.get(point);
-			if (here === undefined) roles.set(point, new Set([pole.role]));
-			else here.add(pole.role);
+			addTo(roles, point, pole.role);
+			addTo(sorts, point, sortOfRole(pole.role));
+			counts.set(point, (counts.get(point) ?? 0) + 1);
 		}
 	});
 	return {
 		poles,
 		reaches,
 		rolesAt: (point) => roles.get(point) ?? none,
+		countAt: (point) => counts.get(point) ?? 0,
+		sortsAt: (point) => sorts.get(point) ?? noSort,
 		reachAt: (point, role) => reaches.find((reach, index) => poles[index]?.role === role && reach.has(point)),
+		reachOf: (point, sort) =>
+			reaches.find((reach, index) => {
+				const role = poles[index]?.role;
+				return role !== undefined && sortOfRole(role) === sort && reach.has(point);
+			}),
 	};
 }
 
@@ -72,4 +87,11 @@ export function isHot(role: Role): boolean {
 	return role === "hot" || role === "hot2" || role === "positive";
 }
 
+function addTo<Value>(sets: Map<number, Set<Value>>, point: number, value: Value): void {
+	const here = sets.get(point);
+	if (here === undefined) sets.set(point, new Set([value]));
+	else here.add(value);
+}
+
 const none: ReadonlySet<Role> = new Set();
+const noSort: ReadonlySet<PoleSort> = new Set();

@@ -1,61 +1,64 @@
-// What neutral and ground conductors may have to carry: the way back from every load, and from every case in a fault.
-import type { Network, Reach } from "./network.ts";
-import type { PoleMap } from "./poles.ts";
-import type { Exposure } from "./protection.ts";
+// The ways back: which loads share a neutral once the bars of the panels are taken away, and which devices feed these loads.
 
-/** By a conductor's position: the greatest exposure of what returns through it. */
-export interface Returns {
-	/** Through neutrals, from the loads behind them. */
-	readonly neutral: ReadonlyMap<number, Exposure>;
-	/** Through grounds, when a hot touches a case or ground terminal behind them. */
-	readonly ground: ReadonlyMap<number, Exposure>;
+import { groupBy } from "../base/group.ts";
+import type { Load } from "../circuit/circuit.ts";
+import type { Feeder } from "./feeders.ts";
+import { JoinedSets } from "./joined-sets.ts";
+import type { Landings } from "./landings.ts";
+import type { Network } from "./network.ts";
+import { notABond, type PoleMap } from "./poles.ts";
+
+/** A load or outlet on a neutral. */
+export interface ReturningLoad {
+	readonly load: Load;
+	readonly hot: number;
+	readonly neutral: number;
+	/** Where its hot comes from; undefined where no hot reaches it. */
+	readonly feeder: Feeder | undefined;
+}
+/** Neutral conductors that are joined with one another without a bar between. */
+export interface Return {
+	/** Those that lead through it, in the order of the circuit. */
+	readonly conductors: readonly number[];
+	readonly loads: readonly ReturningLoad[];
 }
 
-/** Follows every way back to the pole it ends at, by the shortest way, and keeps the greatest exposure on each conductor. */
+/** Every shared way back of a mode that has a load on it. */
 export function traceReturns(
 	network: Network,
+	landings: Landings,
 	poles: PoleMap,
-	ground: Reach,
-	exposure: ReadonlyMap<number, Exposure>,
-): Returns {
+	feeders: ReadonlyMap<number, Feeder>,
+): readonly Return[] {
 	const { circuit } = network;
-	const loads = new Map<number, Exposure>();
-	for (const load of circuit.loads)
-		for (const [hot, back] of [load.between, load.between.toReversed()])
-			if (hot !== undefined && back !== undefined && circuit.points[back]?.role === "neutral")
-				keepGreater(loads, back, exposure.get(hot));
-	const faults = new Map<number, Exposure>();
-	const boxes = new Map<string, Exposure>();
-	for (const part of circuit.parts) {
-		const grounds = part.points.filter((point) => circuit.points[point]?.role === "ground");
-		for (const hot of part.points) {
-			const here = exposure.get(hot);
-			if (here === undefined) continue;
-			for (const back of grounds) keepGreater(faults, back, here);
-			keepGreater(boxes, part.enclosure.name, here);
-		}
-	}
-	for (const { name, body } of circuit.enclosures) if (body !== undefined) keepGreater(faults, body, boxes.get(name));
-	const neutral = new Map<number, Exposure>();
-	poles.reaches.forEach((reach, index) => {
-		if (poles.poles[index]?.role === "neutral") gather(reach, new Map(loads), neutral);
+	const ends = barsAndSources(network);
+	const leads = (point: number): boolean => poles.sortsAt(point).has("neutral") && !ends.has(point);
+	const sets = new JoinedSets(circuit.points.length);
+	for (const edges of network.edges)
+		for (const edge of edges) if (notABond(edge) && leads(edge.from) && leads(edge.to)) sets.join(edge.from, edge.to);
+	const loads = circuit.loads.flatMap((load): ReturningLoad[] => {
+		const [one, other] = load.between;
+		const [hot, neutral] = landings.sortAt(one) === "neutral" ? [other, one] : [one, other];
+		return leads(neutral) ? [{ load, hot, neutral, feeder: feeders.get(hot) }] : [];
 	});
-	const grounds = new Map<number, Exposure>();
-	gather(ground, faults, grounds);
-	return { neutral, ground: grounds };
+	const conductorsBySet = groupBy(
+		circuit.conductors.flatMap(({ index, ends: [from, to] }) => {
+			const through = [from.point, to.point].find((point) => point !== undefined && leads(point));
+			return through === undefined ? [] : [{ index, set: sets.find(through) }];
+		}),
+		({ set }) => set,
+	);
+	return [...groupBy(loads, ({ neutral }) => sets.find(neutral))].map(([set, sharing]) => ({
+		conductors: (conductorsBySet.get(set) ?? []).map(({ index }) => index),
+		loads: sharing,
+	}));
 }
 
-/** Rolls what starts at points up the tree of a reach, farthest first; `greatest` is used up. */
-function gather(reach: Reach, greatest: Map<number, Exposure>, into: Map<number, Exposure>): void {
-	for (const point of reach.points.toReversed()) {
-		const step = reach.cameBy(point);
-		const here = greatest.get(point);
-		if (step === undefined || here === undefined) continue;
-		keepGreater(greatest, step.from, here);
-		if (step.by.kind === "conductor") keepGreater(into, step.by.index, here);
-	}
-}
-
-function keepGreater<Key>(kept: Map<Key, Exposure>, key: Key, offered: Exposure | undefined): void {
-	if (offered !== undefined && offered.amperes > (kept.get(key)?.amperes ?? 0)) kept.set(key, offered);
+/** The ports of neutral bars and the terminals of sources: where ways back rightly come together. */
+function barsAndSources({ circuit }: Network): ReadonlySet<number> {
+	return new Set(
+		circuit.parts
+			.filter(({ face }) => face.traits.includes("neutral-bar") || face.traits.includes("source"))
+			.flatMap((part) => part.points),
+	);
 }

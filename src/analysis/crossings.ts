@@ -1,0 +1,156 @@
+// Where a pole of a source gets to what is meant for another: conductors that join two poles, and points reached by the wrong one.
+import type { Conductor, Link } from "../circuit/circuit.ts";
+import { JoinedSets } from "./joined-sets.ts";
+import type { Landings } from "./landings.ts";
+import type { Network, Reach } from "./network.ts";
+import { isHot, notABond, type Pole, type PoleMap, type PoleSort, tracePoles } from "./poles.ts";
+import { type Root, rootOfConductor, rootOfEnd, traceRoots } from "./roots.ts";
+
+/** A conductor that joins two poles which must stay apart. */
+export interface Bridge {
+	readonly conductor: number;
+	readonly between: readonly [Pole, Pole];
+	readonly root: Root;
+}
+/** A terminal or case that a pole of another sort reaches, and its own does not. */
+export interface Stray {
+	readonly point: number;
+	readonly by: PoleSort;
+	readonly root: Root;
+	/** On a switch whose own box puts it into the neutral: the switch is the fault, not the polarity. */
+	readonly switched: boolean;
+}
+/** What a mistake does, worst first: a short circuit, hot where it must not be, neutral tied to ground, neutral and ground exchanged. */
+export type Effect = "shorted" | "reversed" | "bridged" | "exchanged";
+
+/** Everything of one mode that the wrong pole gets to. */
+export interface Crossings {
+	readonly bridges: readonly Bridge[];
+	readonly strays: readonly Stray[];
+	/** The poles as they would reach with every bridge cut. */
+	readonly poles: PoleMap;
+	/** The mistake by which a pole of a sort reaches a point; undefined where it does not, or rightly does. */
+	rootAt(point: number, sort: PoleSort): Root | undefined;
+	/** The worst that a mistake does; undefined where it does nothing. */
+	effectOf(root: string): Effect | undefined;
+}
+
+/** Traces every crossing of a mode. */
+export function traceCrossings(network: Network, landings: Landings, poles: PoleMap): Crossings {
+	const bridges = findBridges(network, landings, poles);
+	const cut = new Set(bridges.map((bridge) => bridge.conductor));
+	const apart =
+		bridges.length === 0
+			? poles
+			: tracePoles(network, (edge) => notABond(edge) && !(edge.by.kind === "conductor" && cut.has(edge.by.index)));
+	const resolvers = new Map<Reach, (point: number) => Root | undefined>();
+	const rootAt = (point: number, sort: PoleSort): Root | undefined => {
+		const reach = apart.reachOf(point, sort);
+		if (reach === undefined) return undefined;
+		const resolver = resolvers.get(reach) ?? traceRoots(reach, sort, landings);
+		resolvers.set(reach, resolver);
+		return resolver(point);
+	};
+	const strays = findStrays(network, landings, apart, rootAt);
+	const effects = new Map<string, Effect>();
+	const note = (root: Root, effect: Effect): void => {
+		const known = effects.get(root.key);
+		if (known === undefined || order.indexOf(effect) < order.indexOf(known)) effects.set(root.key, effect);
+	};
+	for (const { root, between } of bridges) note(root, between.some((pole) => isHot(pole.role)) ? "shorted" : "bridged");
+	for (const stray of strays) if (!stray.switched) note(stray.root, effectOf(stray, landings, network));
+	return { bridges, strays, poles: apart, rootAt, effectOf: (root) => effects.get(root) };
+}
+
+const order: readonly Effect[] = ["shorted", "reversed", "bridged", "exchanged"];
+
+/** What a stray stands for by itself: a jumper from neutral to a ground ties them together, a landed core exchanges them. */
+export function effectOf({ point, by, root }: Stray, landings: Landings, { circuit }: Network): Effect {
+	if (by === "hot" || landings.sortAt(point) === "hot") return "reversed";
+	const conductor = root.end === undefined ? undefined : circuit.conductors[root.end.conductor];
+	return conductor === undefined || conductor.sort === "core" ? "exchanged" : "bridged";
+}
+
+/** The poles that a set of joined points holds. */
+type Held = readonly Pole[];
+
+/**
+ * The conductors that join poles, found by joining everything else first: then what agrees with its colour, last what does not.
+ * So of two conductors that meet wrongly the misplaced one is named.
+ */
+function findBridges(network: Network, landings: Landings, poles: PoleMap): Bridge[] {
+	const { circuit, mode } = network;
+	// Where no point is reached by two poles there is nothing to look for.
+	if (!circuit.points.some((point) => poles.countAt(point.index) > 1)) return [];
+	const sets = new JoinedSets(circuit.points.length);
+	const held = new Map<number, Held>();
+	for (const pole of poles.poles) for (const point of pole.points) held.set(point, [...(held.get(point) ?? []), pole]);
+	const join = (one: number, other: number): void => {
+		const [first, second] = [sets.find(one), sets.find(other)];
+		if (first === second) return;
+		const both = [...(held.get(first) ?? []), ...(held.get(second) ?? [])];
+		sets.join(first, second);
+		held.delete(second);
+		if (both.length > 0) held.set(first, both);
+	};
+	for (const link of circuit.links) if (isThere(link, mode.name)) join(...link.between);
+	const isMisplaced = ({ index }: Conductor): boolean =>
+		landings.misplacedAt(index, 0) !== undefined || landings.misplacedAt(index, 1) !== undefined;
+	const bridges: Bridge[] = [];
+	for (const misplaced of [false, true])
+		for (const conductor of circuit.conductors) {
+			const [one, other] = [conductor.ends[0].point, conductor.ends[1].point];
+			if (one === undefined || other === undefined || isMisplaced(conductor) !== misplaced) continue;
+			const between = conflict(held.get(sets.find(one)), held.get(sets.find(other)));
+			if (between === undefined || sets.find(one) === sets.find(other)) join(one, other);
+			else bridges.push({ conductor: conductor.index, between, root: rootOfBridge(conductor, network, landings) });
+		}
+	return bridges;
+}
+
+function rootOfBridge(conductor: Conductor, { circuit }: Network, landings: Landings): Root {
+	const misplaced = landings.misplacedAt(conductor.index, 0) ?? landings.misplacedAt(conductor.index, 1);
+	return misplaced === undefined ? rootOfConductor(conductor, 1, circuit) : rootOfEnd(misplaced, circuit, landings);
+}
+
+function isThere(link: Link, mode: string): boolean {
+	return (
+		link.nature !== "bond" && link.contact?.closed.length !== 0 && (link.modes === undefined || link.modes.has(mode))
+	);
+}
+
+/** Two poles that must not meet: of different sorts, or two hots, be they legs of one source or of two. */
+function conflict(first: Held = [], second: Held = []): readonly [Pole, Pole] | undefined {
+	for (const one of first)
+		for (const other of second) if (one.role !== other.role || (isHot(one.role) && one !== other)) return [one, other];
+	return undefined;
+}
+
+function findStrays(network: Network, landings: Landings, poles: PoleMap, rootAt: Crossings["rootAt"]): Stray[] {
+	const { circuit } = network;
+	const switches = singleContacts(network);
+	const strays: Stray[] = [];
+	for (const point of circuit.points) {
+		if (point.kind === "splice") continue;
+		const sorts = poles.sortsAt(point.index);
+		if (sorts.size === 0 || sorts.has(landings.sortAt(point.index))) continue;
+		for (const by of sorts) {
+			const root = rootAt(point.index, by);
+			if (root === undefined) continue;
+			const switched = by === "neutral" && switches.has(point.index) && root.enclosure === point.enclosure.name;
+			strays.push({ point: point.index, by, root, switched });
+		}
+	}
+	return strays;
+}
+
+/** The terminals of switches that have one contact only: what is on them is switched alone. */
+function singleContacts({ circuit }: Network): ReadonlySet<number> {
+	const groups = new Map<string, Link[]>();
+	for (const link of circuit.links)
+		if (link.contact !== undefined && link.protection === undefined)
+			groups.set(link.contact.group, [...(groups.get(link.contact.group) ?? []), link]);
+	return new Set(
+		[...groups.values()].flatMap((links) => (links.length === 1 ? links.flatMap((link) => link.between) : [])),
+	);
+}

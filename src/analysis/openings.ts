@@ -1,0 +1,23 @@
+// Outlets and loads that one pole reaches and the other does not: where the missing way is lost.
+import { type Break, findBreaks } from "./breaks.ts";
+import type { Landings } from "./landings.ts";
+import type { Network } from "./network.ts";
+import { notABond, type PoleMap, type PoleSort } from "./poles.ts";
+
+/** The breaks of a mode behind which an outlet or a load has a hot and no way back, or a way back and no hot. */
+export function traceOpenings(network: Network, landings: Landings, poles: PoleMap): readonly Break[] {
+	const victims = new Set<number>();
+	for (const { between } of network.circuit.loads) {
+		const [one, other] = between;
+		const [first, second] = [poles.countAt(one) > 0, poles.countAt(other) > 0];
+		if (first !== second) victims.add(first ? other : one);
+	}
+	return (["hot", "neutral"] as const satisfies readonly PoleSort[]).flatMap((sort) =>
+		findBreaks(network, landings, {
+			sort,
+			victims: [...victims].filter((point) => landings.sortAt(point) === sort).toSorted((one, other) => one - other),
+			isReached: (point) => poles.sortsAt(point).has(sort),
+			joins: notABond,
+		}),
+	);
+}

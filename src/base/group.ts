@@ -1,0 +1,13 @@
+// Sorts items into groups; what the language itself does from a later version on.
+
+/** The items of each key, keys in the order in which they first occur, items in theirs. */
+export function groupBy<Item, Key>(items: Iterable<Item>, keyOf: (item: Item) => Key): Map<Key, Item[]> {
+	const groups = new Map<Key, Item[]>();
+	for (const item of items) {
+		const key = keyOf(item);
+		const group = groups.get(key);
+		if (group === undefined) groups.set(key, [item]);
+		else group.push(item);
+	}
+	return groups;
+}
