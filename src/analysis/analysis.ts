@@ -4,6 +4,7 @@ import { type NeutralIsland, traceBonds } from "./bonds.ts";
 import type { Break } from "./breaks.ts";
 import { type Coverage, traceCoverage } from "./coverage.ts";
 import { type Crossings, traceCrossings } from "./crossings.ts";
+import { type Demand, traceDemand } from "./demand.ts";
 import { type Feeder, traceFeeders } from "./feeders.ts";
 import { traceGround } from "./ground.ts";
 import { type Grounding, traceGrounding } from "./grounding.ts";
@@ -13,6 +14,7 @@ import { traceOpenings } from "./openings.ts";
 import { type PoleMap, tracePoles } from "./poles.ts";
 import { type Exposure, traceExposure } from "./protection.ts";
 import { type Return, traceReturns } from "./returns.ts";
+import { traceWaysBack, type WaysBack } from "./ways-back.ts";
 
 /** A circuit with what is known of each of its source modes. */
 export interface Analysis {
@@ -46,6 +48,10 @@ export interface ModeState {
 	readonly returns: readonly Return[];
 	/** The bonds of each live neutral. */
 	readonly bonds: readonly NeutralIsland[];
+	/** What neutral and ground conductors may have to carry. */
+	readonly waysBack: WaysBack;
+	/** What each pole of each protective device has to carry when every fixed load runs. */
+	readonly demand: ReadonlyMap<string, Demand>;
 }
 
 /** The analysis of a circuit. */
@@ -81,6 +87,8 @@ class LazyModeState implements ModeState {
 	readonly #feeders: () => ReadonlyMap<number, Feeder>;
 	readonly #returns: () => readonly Return[];
 	readonly #bonds: () => readonly NeutralIsland[];
+	readonly #waysBack: () => WaysBack;
+	readonly #demand: () => ReadonlyMap<string, Demand>;
 
 	constructor(network: Network, landings: () => Landings) {
 		this.network = network;
@@ -94,6 +102,8 @@ class LazyModeState implements ModeState {
 		this.#feeders = once(() => traceFeeders(network, this.crossings.poles));
 		this.#returns = once(() => traceReturns(network, landings(), this.crossings.poles, this.feeders));
 		this.#bonds = once(() => traceBonds(network, this.poles));
+		this.#waysBack = once(() => traceWaysBack(network, this.poles, this.ground, this.exposure));
+		this.#demand = once(() => traceDemand(network, this.poles, this.exposure));
 	}
 
 	get mode(): Mode {
@@ -138,6 +148,14 @@ class LazyModeState implements ModeState {
 
 	get bonds(): readonly NeutralIsland[] {
 		return this.#bonds();
+	}
+
+	get waysBack(): WaysBack {
+		return this.#waysBack();
+	}
+
+	get demand(): ReadonlyMap<string, Demand> {
+		return this.#demand();
 	}
 }
 
