@@ -84,7 +84,7 @@ class BoxWiring {
 		const { joints } = this.draft.plan.settings;
 		const splice = this.draft.addSplice(this.enclosure, like.role, like.role, {
 			connector: landing.connector ?? joints.connector,
-			ports: landing.ports ?? joints.ports ?? landing.members.length,
+			ports: landing.ports ?? this.draft.portsFor(landing.members.length),
 			said: true,
 			span: landing.span,
 		});

@@ -195,6 +195,16 @@ export class Draft {
 		return point.clamp === "cage" ? "ferrule" : "bare";
 	}
 
+	/**
+	 * Ports of a connector for so many members: the plan's usual one where it has enough, else the next that is sold:
+	 * 2, 3 and 5 are (common practice); larger joints take as many as they need.
+	 */
+	portsFor(members: number): number {
+		const usual = this.plan.settings.joints.ports;
+		if (usual !== undefined && usual >= members) return usual;
+		return [2, 3, 5].find((ports) => ports >= members) ?? members;
+	}
+
 	private addPoint(point: Point): void {
 		this.points.push(point);
 		this.pointByName.set(point.name, point.index);

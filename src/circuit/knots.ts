@@ -61,11 +61,10 @@ function splice(
 	terminals: readonly number[],
 ): void {
 	const { conductor, end } = certain(waiting[0], "a core to splice");
-	const { connector, ports } = draft.plan.settings.joints;
-	const members = waiting.length + terminals.length;
+	const { connector } = draft.plan.settings.joints;
 	const point = draft.addSplice(enclosure, knot.name, conductor.role, {
 		connector,
-		ports: ports ?? usualPorts(members),
+		ports: draft.portsFor(waiting.length + terminals.length),
 		said: false,
 		span: end.span,
 	});
@@ -84,11 +83,6 @@ function landOn(draft: Draft, { conductor, end }: Waiting, point: number): void 
 
 function whichEnd(conductor: DraftConductor, end: DraftEnd): 0 | 1 {
 	return conductor.ends[0] === end ? 0 : 1;
-}
-
-/** Connectors are sold with 2, 3, 5 and 8 ports (common practice); larger joints take as many as they need. */
-function usualPorts(members: number): number {
-	return [2, 3, 5, 8].find((ports) => ports >= members) ?? members;
 }
 
 function capacityOf(draft: Draft, point: number): number {

@@ -1,0 +1,169 @@
+// Fixed loads that together draw more than the device ahead of them carries for long.
+import type { Analysis } from "../analysis/analysis.ts";
+import type { Demand } from "../analysis/demand.ts";
+import { type Finding, finding, type LabelledSpan } from "../base/finding.ts";
+import { formatNumber } from "../base/quantity.ts";
+import { listNames, startSentence } from "../base/wording.ts";
+import { continuousLoad } from "../handbook/branch-circuits.ts";
+import { citation } from "../handbook/provenance.ts";
+import { modesOf } from "./mode-names.ts";
+import type { Rule } from "./rule.ts";
+
+export const circuitOverloaded: Rule = {
+	code: "circuit-overloaded",
+	level: "error",
+	what: "The fixed loads of a circuit draw more than its breaker carries for long; those that run for hours count 125 %.",
+	why: "The breaker opens just when everything runs, and until then it and its wires run hot for hours.",
+	help: "Move a load to another circuit.",
+	basis: `${citation(continuousLoad.provenance)}; in IEC countries the sum alone, IEC 60364-4-43`,
+	meter:
+		"With everything on, a clamp meter around the hot reads more than the breaker's rating, or than 80 % of it for hours.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit heat from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1500 W continuous
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit work from LC breaker 15 A by 14-2
+  8 ft to p1: pump 1000 W
+  4 ft to p2: pump 1000 W
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit heat from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1440 W continuous
+`,
+	],
+	check: (analysis) => {
+		const overloads = new Map<string, Overload>();
+		for (const state of analysis.states)
+			for (const demand of state.demand.values()) keepWorst(analysis, overloads, demand, state.mode.name);
+		return [...overloads.values()].flatMap((overload) => tell(analysis, overload));
+	},
+};
+
+/** A device's demand on the pole and in the mode in which it is greatest, and the modes in which it is too great or not known. */
+interface Overload {
+	demand: Demand;
+	readonly modes: Set<string>;
+}
+
+function keepWorst(analysis: Analysis, overloads: Map<string, Overload>, demand: Demand, mode: string): void {
+	const isOver = demand.device.rating !== undefined && amperesOf(analysis, demand) > demand.device.rating + rounding;
+	if (!isOver && (demand.unknown.length === 0 || demand.feedsDevices)) return;
+	const known = overloads.get(demand.device.part);
+	if (known === undefined) overloads.set(demand.device.part, { demand, modes: new Set([mode]) });
+	else {
+		if (amperesOf(analysis, demand) > amperesOf(analysis, known.demand)) known.demand = demand;
+		known.modes.add(mode);
+	}
+}
+
+/** 16 A at 125 % are 20 A and right on a 20 A circuit: a sum of quotients may miss that by a hair. */
+const rounding = 1e-6;
+
+/** What the demand counts for: continuous loads at 125 % where that is the rule, else as they are. */
+function amperesOf(analysis: Analysis, demand: Demand): number {
+	return demand.continuous * factorOf(analysis) + demand.other;
+}
+
+function factorOf(analysis: Analysis): number {
+	return analysis.circuit.plan.settings.region === "us" ? continuousLoad.factor : 1;
+}
+
+function tell(analysis: Analysis, { demand, modes }: Overload): Finding[] {
+	const rating = demand.device.rating;
+	const findings: Finding[] = [];
+	if (rating !== undefined && amperesOf(analysis, demand) > rating + rounding)
+		findings.push(demand.feedsDevices ? tellBoard(analysis, demand, modes) : tellCircuit(analysis, demand, modes));
+	if (demand.unknown.length > 0 && !demand.feedsDevices) findings.push(tellUnknown(analysis, demand, modes));
+	return findings;
+}
+
+function tellCircuit(analysis: Analysis, demand: Demand, modes: ReadonlySet<string>): Finding {
+	const { device } = demand;
+	const amperes = formatNumber(amperesOf(analysis, demand), 1);
+	return finding({
+		...sharedSlots(analysis, demand, modes),
+		level: "error",
+		title: `The loads on ${device.part} count ${amperes} A, and it is rated ${formatNumber(device.rating ?? 0, 1)} A`,
+		why: `${sum(analysis, demand)} ${circuitOverloaded.why}`,
+		help: `Move ${worstLoad(demand)} to a circuit of its own, or use a larger breaker if the wires allow.`,
+	});
+}
+
+/** A main or a source with several circuits: not everything runs at once, so it is told and not blamed. */
+function tellBoard(analysis: Analysis, demand: Demand, modes: ReadonlySet<string>): Finding {
+	const { device } = demand;
+	const amperes = formatNumber(amperesOf(analysis, demand), 1);
+	return finding({
+		...sharedSlots(analysis, demand, modes),
+		level: "note",
+		title: `All fixed loads together count ${amperes} A, and ${device.part} gives ${formatNumber(device.rating ?? 0, 1)} A`,
+		why: `${sum(analysis, demand)} With all of them on at once it opens or shuts down; outlets come on top.`,
+		help: "Decide what is never to run together, and write it down where you see it.",
+	});
+}
+
+function tellUnknown(analysis: Analysis, demand: Demand, modes: ReadonlySet<string>): Finding {
+	const names = [...new Set(demand.unknown.map((load) => load.part))];
+	return finding({
+		...sharedSlots(analysis, demand, modes),
+		level: "note",
+		title: `Load of ${demand.device.part} not checked: the power of ${listNames(names)} is missing`,
+		also: placesOfLoads(analysis, names),
+		marks: [demand.device.part, ...names],
+		figures: [],
+		key: `${circuitOverloaded.code}@${demand.device.part}/unknown`,
+		why: "Whether the breaker carries everything at once cannot be told.",
+		help: "Write what the plate says, in watts or amperes.",
+	});
+}
+
+function sharedSlots(analysis: Analysis, demand: Demand, modes: ReadonlySet<string>) {
+	const { device, loads } = demand;
+	const names = [...new Set(loads.map((load) => load.part))];
+	return {
+		code: circuitOverloaded.code,
+		span: device.span,
+		also: placesOfLoads(analysis, names),
+		marks: [device.part, ...names],
+		figures: [
+			{
+				name: "load",
+				found: amperesOf(analysis, demand),
+				limit: device.rating ?? 0,
+				unit: "A",
+				source: circuitOverloaded.basis,
+			},
+		],
+		modes: modesOf(analysis, modes),
+		basis: circuitOverloaded.basis,
+	};
+}
+
+/** The sum as it is counted: `12.5 A for hours count 15.6 A, and 2 A more.` */
+function sum(analysis: Analysis, { continuous, other }: Demand): string {
+	const factor = factorOf(analysis);
+	const figure = (amperes: number): string => `${formatNumber(amperes, 1)} A`;
+	if (continuous === 0) return `${figure(other)} flow with everything on.`;
+	const counted = factor === 1 ? "" : ` count ${figure(continuous * factor)}`;
+	const hours = `${figure(continuous)} that run for hours${counted}`;
+	return startSentence(other === 0 ? `${hours}.` : `${hours}, and ${figure(other)} come on top.`);
+}
+
+function worstLoad(demand: Demand): string {
+	return demand.loads.toSorted((one, other) => (other.watts ?? 0) - (one.watts ?? 0))[0]?.part ?? "a load";
+}
+
+function placesOfLoads(analysis: Analysis, names: readonly string[]): LabelledSpan[] {
+	return names.slice(0, 8).flatMap((name) => {
+		const part = analysis.circuit.partByName.get(name);
+		return part === undefined ? [] : [{ span: part.span, label: part.face.text }];
+	});
+}

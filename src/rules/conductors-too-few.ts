@@ -1,0 +1,187 @@
+// Cables that lack a conductor which what they feed cannot do without: a ground, a neutral, a second hot.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { listNames } from "../base/wording.ts";
+import type { Cable, Circuit } from "../circuit/circuit.ts";
+import { modesOf } from "./mode-names.ts";
+import type { Rule } from "./rule.ts";
+
+export const conductorsTooFew: Rule = {
+	code: "conductors-too-few",
+	level: "danger",
+	what: "A cable has no conductor for something that what it feeds needs: its ground, its neutral, or its second hot.",
+	why: "Without a ground, a fault makes a metal case live and no breaker opens; without a neutral or a second hot it does not run.",
+	help: "Pull a cable with the conductor that is missing.",
+	basis: "NFPA 70 250.114 and 300.3(B); IEC 60364-4-41 in IEC countries",
+	meter: "Dead: no continuity from the device's terminal to the same bar of the panel.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit fan from LC breaker 15 A by cord 14-2
+  8 ft to f1: fan 60 W
+`,
+		`inlet pole 50 A, 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+circuit heat from LC breaker 20 A two-pole by 12-2
+  15 ft to h1: heater 3500 W 240 V, no neutral
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit fan from LC breaker 15 A by 14-2
+  8 ft to f1: fan 60 W
+`,
+		`inlet pole 50 A, 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+circuit heat from LC breaker 20 A two-pole by 12-2
+  15 ft white marked red at both ends to h1: heater 3500 W 240 V, no neutral
+`,
+	],
+	check: (analysis) => {
+		const shortages = new Map<string, Shortage>();
+		for (const state of analysis.states) findShortages(analysis.circuit, state, shortages);
+		return [...shortages.values()].map((shortage) => tell(analysis, shortage));
+	},
+};
+
+type Needed = "ground" | "neutral" | "hot2";
+const needs = ["ground", "neutral", "hot2"] as const satisfies readonly Needed[];
+const words = { ground: "ground", neutral: "neutral", hot2: "second hot" } as const;
+
+/** A cable, what it lacks, and what goes without. */
+interface Shortage {
+	readonly cable: Cable;
+	readonly lacking: Set<Needed>;
+	/** Names of points that go without. */
+	readonly without: Set<string>;
+	readonly modes: Set<string>;
+}
+
+/** On the way of the hot to a point: for each need the first cable that lacks its conductor, and the box that it leads into. */
+type Lacks = Partial<Record<Needed, { readonly cable: Cable; readonly box: string }>>;
+
+function findShortages(circuit: Circuit, state: ModeState, shortages: Map<string, Shortage>): void {
+	const lacks = traceLacks(circuit, state);
+	const arriving = rolesArriving(circuit, state);
+	for (const { point, need, from } of wants(circuit, state)) {
+		const lack = lacks.get(from)?.[need];
+		// Where the conductor comes in by another cable, it is there and only not joined: that is told elsewhere.
+		if (lack === undefined || arriving.get(lack.box)?.has(need) === true) continue;
+		const known = shortages.get(lack.cable.tag);
+		const shortage = known ?? { cable: lack.cable, lacking: new Set(), without: new Set(), modes: new Set() };
+		shortage.lacking.add(need);
+		shortage.without.add(circuit.points[point]?.name ?? "");
+		shortage.modes.add(state.mode.name);
+		shortages.set(lack.cable.tag, shortage);
+	}
+}
+
+/** Points that go without, with a hot point of the same part or box from which the way back is looked at. */
+function wants(circuit: Circuit, state: ModeState): { point: number; need: Needed; from: number }[] {
+	const found: { point: number; need: Needed; from: number }[] = [];
+	const hasGround = state.poles.poles.some((pole) => pole.role === "ground");
+	const hasNeutral = state.poles.poles.some((pole) => pole.role === "neutral");
+	const liveIn = new Map<string, number>();
+	for (const point of state.exposure.keys()) {
+		const box = circuit.points[point]?.enclosure.name ?? "";
+		if (!liveIn.has(box)) liveIn.set(box, point);
+	}
+	if (hasGround)
+		for (const point of circuit.points) {
+			const from = liveIn.get(point.enclosure.name);
+			const isLanding = point.kind === "body" || (point.kind === "terminal" && point.capacity > 0);
+			if (from !== undefined && isLanding && point.role === "ground" && !state.ground.has(point.index))
+				found.push({ point: point.index, need: "ground", from });
+		}
+	for (const load of circuit.loads) {
+		const part = circuit.partByName.get(load.part);
+		const from = part?.points.find((point) => state.exposure.has(point));
+		if (from === undefined) continue;
+		for (const point of load.between) {
+			const role = circuit.points[point]?.role;
+			if (role === "neutral" && hasNeutral && !state.poles.rolesAt(point).has("neutral"))
+				found.push({ point, need: "neutral", from });
+			else if (role === "hot2" && !state.exposure.has(point)) found.push({ point, need: "hot2", from });
+		}
+	}
+	return found;
+}
+
+/** For every point a hot reaches, what the cables on its way lack. */
+function traceLacks(circuit: Circuit, { exposure }: ModeState): ReadonlyMap<number, Lacks> {
+	const lacks = new Map<number, Lacks>();
+	const roles = new Map(circuit.cables.map((cable) => [cable.tag, rolesOf(circuit, cable)]));
+	for (const [point, { by }] of exposure) {
+		const before = (by === undefined ? undefined : lacks.get(by.from)) ?? {};
+		const tag = by?.by.kind === "conductor" ? circuit.conductors[by.by.index]?.cable : undefined;
+		const cable = tag === undefined ? undefined : circuit.cableByTag.get(tag);
+		const box = circuit.points[point]?.enclosure.name ?? "";
+		lacks.set(point, cable === undefined ? before : lacksBehind(before, cable, roles.get(cable.tag) ?? noRoles, box));
+	}
+	return lacks;
+}
+
+function lacksBehind(before: Lacks, cable: Cable, roles: ReadonlySet<string>, box: string): Lacks {
+	const behind: { -readonly [Need in Needed]?: { readonly cable: Cable; readonly box: string } } = { ...before };
+	for (const need of needs)
+		if (!roles.has(need)) behind[need] ??= { cable, box };
+		// A second hot can begin anywhere, at a switch or a second pole; a ground or neutral only at the source.
+		else if (need === "hot2") delete behind.hot2;
+	return behind;
+}
+
+/** What comes into each box from its source, or lies there unjoined, by a conductor of that role. */
+function rolesArriving(circuit: Circuit, state: ModeState): ReadonlyMap<string, ReadonlySet<string>> {
+	const arriving = new Map<string, Set<string>>();
+	for (const { role, cable, ends } of circuit.conductors) {
+		if (cable === undefined) continue;
+		const isFed = ends.some(
+			({ point }) =>
+				point !== undefined &&
+				(role === "ground"
+					? state.ground.has(point)
+					: role === "hot2"
+						? state.exposure.has(point)
+						: state.poles.rolesAt(point).has(role)),
+		);
+		if (!isFed) continue;
+		for (const { enclosure } of ends) {
+			const here = arriving.get(enclosure.name) ?? new Set();
+			arriving.set(enclosure.name, here.add(role));
+		}
+	}
+	return arriving;
+}
+
+function rolesOf(circuit: Circuit, cable: Cable): ReadonlySet<string> {
+	return new Set(cable.conductors.map((index) => circuit.conductors[index]?.role ?? ""));
+}
+
+const noRoles: ReadonlySet<string> = new Set();
+
+function tell(analysis: Analysis, { cable, lacking, without, modes }: Shortage): Finding {
+	const names = [...without];
+	const missing = listNames(needs.filter((need) => lacking.has(need)).map((need) => words[need]));
+	const isDanger = lacking.has("ground");
+	return finding({
+		code: conductorsTooFew.code,
+		level: isDanger ? "danger" : "error",
+		title: `${cable.tag} (${cable.make}) has no ${missing.replace(" and ", " and no ")} for ${listNames(names)}`,
+		span: cable.span,
+		label: `no ${missing}`,
+		also: names.slice(0, 8).flatMap((name) => {
+			const point = analysis.circuit.points[analysis.circuit.pointByName.get(name) ?? -1];
+			return point === undefined || point.span === cable.span ? [] : [{ span: point.span, label: name }];
+		}),
+		marks: [cable.tag, ...names],
+		key: `${conductorsTooFew.code}@${cable.tag}`,
+		why: isDanger
+			? "When a hot touches metal there, it stays live until somebody touches it, and no breaker opens."
+			: `${listNames(names)} cannot work without it, and whoever finds it dead may borrow a wire that is not theirs.`,
+		help: `Pull a cable with one conductor more from ${cable.from.name} to ${cable.to.name}.`,
+		modes: modesOf(analysis, modes),
+		basis: conductorsTooFew.basis,
+	});
+}

@@ -1,0 +1,66 @@
+// Words for groups of exposed conductors, shared by the rules that report them.
+
+import type { Analysis } from "../analysis/analysis.ts";
+import type { Finding, LabelledSpan } from "../base/finding.ts";
+import { formatGauge } from "../base/gauge.ts";
+import { formatNumber } from "../base/quantity.ts";
+import { listNames } from "../base/wording.ts";
+import type { Protection } from "../circuit/circuit.ts";
+import type { ExposedConductor, ExposedGroup } from "./exposed-conductors.ts";
+import { modesOf } from "./mode-names.ts";
+
+/** `14 AWG in porch-1, porch-2 and 3 more`, or `the 14 AWG jumper b1.hot~b2.hot` where no cable is among them. */
+export function tellConductors({ first, all }: ExposedGroup): string {
+	const tags = cablesOf(all);
+	const size = formatGauge(first.conductor.gauge);
+	return tags.length === 0 ? `the ${size} conductor ${first.conductor.name}` : `${size} in ${listNames(tags)}`;
+}
+
+/** `the 20 A breaker LC.1`, `the 30 A breaker of the supply behind shore`, `inv, which gives 16.7 A`. */
+export function tellDevice(analysis: Analysis, device: Protection): string {
+	const amperes = device.rating === undefined ? "" : `${formatNumber(device.rating, 1)} A `;
+	if (device.sort !== "supply") return `the ${amperes}${device.sort} ${device.part}`;
+	const source = analysis.circuit.sources.find((candidate) => candidate.name === device.source);
+	return source?.sort === "inverter" || source?.sort === "inverter-charger"
+		? `${device.part}, which gives ${amperes.trim()}`
+		: `the ${amperes}breaker of the supply behind ${device.part}`;
+}
+
+/** Where a group stands: the end that was said to be landed, nearest the source, else the cable; with its way and its modes. */
+export function placeOf(
+	analysis: Analysis,
+	{ first, all, modes }: ExposedGroup,
+): Pick<Finding, "span" | "marks" | "path" | "modes"> {
+	const { conductor, cable, state } = first;
+	const said = conductor.ends.find((end) => end.said && end.state === "landed");
+	const point = conductor.ends.map((end) => end.point).find((end) => end !== undefined && state.exposure.has(end));
+	const reach =
+		point === undefined ? undefined : (state.poles.reachAt(point, "hot") ?? state.poles.reachAt(point, "hot2"));
+	return {
+		span: said?.span ?? cable?.span ?? conductor.span,
+		marks: [...cablesOf(all), ...all.flatMap((one) => (one.cable === undefined ? [one.conductor.name] : []))],
+		path: point === undefined ? [] : (reach?.pathTo(point) ?? []),
+		modes: modesOf(analysis, modes),
+	};
+}
+
+/** The other cables of a group, and the device that is too large for them. */
+export function otherPlaces({ all, first }: ExposedGroup, device: Protection | undefined): LabelledSpan[] {
+	const cables = new Map(all.flatMap(({ cable }) => (cable === undefined ? [] : [[cable.tag, cable] as const])));
+	const others = [...cables.values()].filter((cable) => cable !== first.cable).slice(0, mostPlaces);
+	return [
+		...(device === undefined ? [] : [{ span: device.span, label: deviceLabel(device) }]),
+		...others.map((cable) => ({ span: cable.span, label: cable.tag })),
+	];
+}
+
+/** More places than this tell a reader no more. */
+const mostPlaces = 8;
+
+function deviceLabel(device: Protection): string {
+	return device.rating === undefined ? "the device" : `opens at ${formatNumber(device.rating, 1)} A`;
+}
+
+function cablesOf(all: readonly ExposedConductor[]): string[] {
+	return [...new Set(all.flatMap(({ cable }) => (cable === undefined ? [] : [cable.tag])))];
+}

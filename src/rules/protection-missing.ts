@@ -1,0 +1,74 @@
+// A hot conductor with no device that would open for it: none at all, or only that of the supply or of the whole board.
+import type { Analysis } from "../analysis/analysis.ts";
+import { sizeFor } from "../analysis/conductor-limit.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { formatNumber } from "../base/quantity.ts";
+import { startSentence } from "../base/wording.ts";
+import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
+import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
+import type { Rule } from "./rule.ts";
+
+export const protectionMissing: Rule = {
+	code: "protection-missing",
+	level: "danger",
+	what: "No breaker or fuse stands before a hot conductor, or only one that is meant for the whole board.",
+	why: "In a short circuit or overload nothing opens before the conductor burns.",
+	help: "Feed it through a breaker of its own.",
+	basis: "NFPA 70 240.4 and 240.21; 33 CFR 183.455 on boats; IEC 60364-4-43 in IEC countries",
+	meter:
+		"With everything isolated and proved dead, the conductor still rings through to the supply with its breaker off.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`generator gen 3000 W 120 V, bonds neutral to frame, no breaker
+panel LC main 25 A from gen by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at LC
+  bunks-1.black on LC.bus.A
+`,
+	],
+	right: [
+		`generator gen 3000 W 120 V, bonds neutral to frame
+panel LC main 25 A from gen by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	],
+	check: (analysis) =>
+		exposedGroups(analysis).flatMap((group) =>
+			group.sort === "no-device" || group.sort === "no-own-device" ? [tellMissing(analysis, group)] : [],
+		),
+};
+
+function tellMissing(analysis: Analysis, group: ExposedGroup): Finding {
+	const { first } = group;
+	const { limit, exposure } = first;
+	const { device } = exposure;
+	const whole = device === undefined ? "" : `: only ${tellDevice(analysis, device)} stands before it`;
+	const size = sizeFor(exposure.amperes, first.conductor, first.cable, analysis.circuit.plan.settings);
+	return finding({
+		code: protectionMissing.code,
+		level: "danger",
+		title: `No breaker of its own protects ${tellConductors(group)}${whole}`,
+		...placeOf(analysis, group),
+		label: device === undefined ? "nothing opens before it" : "no breaker of its own",
+		also: otherPlaces(group, device),
+		figures:
+			limit === undefined || device === undefined
+				? []
+				: [{ name: "protection", found: exposure.amperes, limit: limit.largest, unit: "A", source: limit.source }],
+		why:
+			limit === undefined ? protectionMissing.why : `${startSentence(limit.because)}; nothing opens before it burns.`,
+		help: [
+			`Feed it through a breaker${limit === undefined ? "" : ` of ${formatNumber(limit.largest, 1)} A or less`}`,
+			device === undefined ? ` at ${exposure.source}.` : " of the panel.",
+			device === undefined || size === undefined ? "" : ` Or use ${size}, which the device ahead protects.`,
+		].join(""),
+		basis: protectionMissing.basis,
+	});
+}

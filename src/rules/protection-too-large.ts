@@ -1,0 +1,139 @@
+// A conductor behind a device that lets through more than it may carry for long.
+import type { Analysis } from "../analysis/analysis.ts";
+import { type ConductorLimit, sizeFor } from "../analysis/conductor-limit.ts";
+import { certain } from "../base/certain.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { formatNumber } from "../base/quantity.ts";
+import { startSentence } from "../base/wording.ts";
+import { standardRatings } from "../handbook/standard-ratings.ts";
+import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
+import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
+import type { Rule } from "./rule.ts";
+
+export const protectionTooLarge: Rule = {
+	code: "protection-too-large",
+	level: "danger",
+	what: "A breaker or fuse is larger than the thinnest conductor behind it may have.",
+	why: "The conductor can glow in the wall before the device opens.",
+	help: "Use a smaller breaker, or a thicker cable all the way.",
+	basis: "NFPA 70 240.4 and Table 310.16; 33 CFR 183.455 on boats; IEC 60364-5-52 in IEC countries",
+	meter: "No meter shows it: read the rating on the breaker and the size printed on the cable's jacket.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 14-2
+  14 ft to b1: receptacle
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 12-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+circuit lights from LC breaker 15 A by 14-2
+  14 ft to l1: light 9 W
+`,
+	],
+	check: (analysis) =>
+		exposedGroups(analysis).flatMap((group) => {
+			if (group.sort === "device-too-large") return [tellTooLarge(analysis, group)];
+			if (group.sort === "enclosed") return [tellEnclosed(analysis, group)];
+			return group.sort === "not-known" ? [tellNotKnown(analysis, group)] : [];
+		}),
+};
+
+function tellTooLarge(analysis: Analysis, group: ExposedGroup): Finding {
+	const { first } = group;
+	const limit = certain(first.limit, "the limit of an exposed conductor");
+	const device = certain(first.exposure.device, "the device ahead of an exposed conductor");
+	const size = sizeFor(first.exposure.amperes, first.conductor, first.cable, analysis.circuit.plan.settings);
+	const smaller = largestRatingBelow(limit.largest, analysis.circuit.plan.settings.region);
+	return finding({
+		code: protectionTooLarge.code,
+		basis: first.limit?.source ?? protectionTooLarge.basis,
+		...placeOf(analysis, group),
+		level: "danger",
+		title: `${startSentence(tellDevice(analysis, device))} is too large for ${tellConductors(group)}: ${most(limit)}`,
+		label: most(limit),
+		also: otherPlaces(group, device),
+		figures: [
+			{
+				name: "protection",
+				found: first.exposure.amperes,
+				limit: limit.largest,
+				unit: "A",
+				source: limit.source,
+			},
+		],
+		why: `${startSentence(limit.because)}; with more it can glow in the wall before the device opens.${caveat(limit)}`,
+		help: [
+			smaller === undefined ? "Protect it" : `Protect it with ${smaller} A or less`,
+			size === undefined ? "." : `, or use ${size} for ${first.cable?.tag ?? first.conductor.name}.`,
+			first.cable?.flexible === true ? " The cord that comes with a listed appliance is its maker's to size." : "",
+		].join(""),
+	});
+}
+
+function tellEnclosed(analysis: Analysis, group: ExposedGroup): Finding {
+	const { first } = group;
+	const limit = certain(first.limit, "the limit of an exposed conductor");
+	const enclosed = certain(limit.enclosed, "the limit where heat stays in");
+	const amperes = formatNumber(first.exposure.amperes, 1);
+	return finding({
+		code: protectionTooLarge.code,
+		basis: first.limit?.source ?? protectionTooLarge.basis,
+		...placeOf(analysis, group),
+		level: "note",
+		title: `${startSentence(tellConductors(group))} may have ${amperes} A only where it lies open on a wall`,
+		figures: [
+			{
+				name: "protection",
+				found: first.exposure.amperes,
+				limit: enclosed.largest,
+				unit: "A",
+				source: limit.source,
+			},
+		],
+		why: `${startSentence(limit.because)}; ${enclosed.where} only ${enclosed.largest} A, and in insulation less still.${caveat(limit)}`,
+		help: "Look how the cable runs; where heat cannot get away, use a smaller breaker or a thicker cable.",
+	});
+}
+
+function tellNotKnown(analysis: Analysis, group: ExposedGroup): Finding {
+	const { first } = group;
+	const { limit, exposure, conductor } = first;
+	const missing =
+		exposure.unrated !== undefined
+			? `the rating of ${exposure.unrated.part}`
+			: `a published limit for ${conductor.material === "copper" ? "so thin a conductor" : conductor.material}`;
+	return finding({
+		code: protectionTooLarge.code,
+		basis: first.limit?.source ?? protectionTooLarge.basis,
+		...placeOf(analysis, group),
+		level: "note",
+		title: `Protection of ${tellConductors(group)} not checked: ${missing} is missing`,
+		why: limit === undefined ? "Whether the device opens in time cannot be told." : `${startSentence(limit.because)}.`,
+		help:
+			exposure.unrated === undefined
+				? "Look it up in the maker's paper, and have a licensed person judge it."
+				: `Write what is printed on ${exposure.unrated.part}.`,
+	});
+}
+
+function most(limit: ConductorLimit): string {
+	return `${formatNumber(limit.largest, 1)} A at most`;
+}
+
+function caveat(limit: ConductorLimit): string {
+	return limit.recalled ? " This limit is recalled, not read: look it up before you rely on it." : "";
+}
+
+function largestRatingBelow(amperes: number, region: "us" | "iec"): number | undefined {
+	return standardRatings.rows.findLast((row) => row.region === region && row.ampere <= amperes)?.ampere;
+}

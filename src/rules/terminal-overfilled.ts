@@ -1,0 +1,159 @@
+// Terminals and joints that hold more conductors than they are made for, or thicker ones.
+import type { Analysis } from "../analysis/analysis.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { compareGauges, formatGauge } from "../base/gauge.ts";
+import { listNames } from "../base/wording.ts";
+import type { Circuit, Conductor, End, Splice, Terminal } from "../circuit/circuit.ts";
+import { foldName } from "../plan/names.ts";
+import type { Rule } from "./rule.ts";
+
+export const terminalOverfilled: Rule = {
+	code: "terminal-overfilled",
+	level: "error",
+	what: "More conductors are under a terminal or in a joint than it is made for, or one too thick for it.",
+	why: "What is not clamped by itself works loose, runs hot, and may fall out.",
+	help: "Join them with a connector that has enough ports, and take one pigtail to the terminal.",
+	basis: "NFPA 70 110.14(A) and 110.3(B); a terminal takes one conductor unless it is marked for more",
+	meter: "Pull every conductor by hand with everything dead: none may move.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit lights from LC breaker 15 A by 14-2
+  8 ft to l1: light 9 W
+  6 ft to l2: light 9 W
+at l1
+  lights-1.black, lights-2.black on l1.hot
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  8 ft to b1: receptacle
+  from b1
+    6 ft to b2: receptacle
+  from b1
+    6 ft to b3: receptacle
+at b1
+  join bunks-1.black, bunks-2.black, bunks-3.black, b1.hot by lever 3
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  8 ft to b1: receptacle
+  6 ft to b2: receptacle
+at b1
+  bunks-1.black, bunks-2.black on b1.hot
+`,
+	],
+	check: (analysis) => {
+		const landed = landedOn(analysis.circuit);
+		return analysis.circuit.points.flatMap((point) => {
+			const ends = landed.get(point.index) ?? [];
+			if (point.kind === "terminal") return [...tellTerminal(analysis, point, ends), ...tellThickness(point, ends)];
+			return point.kind === "splice" ? tellSplice(point, ends) : [];
+		});
+	},
+};
+
+/** An end on a point, with its conductor. */
+interface Landed {
+	readonly conductor: Conductor;
+	readonly end: End;
+}
+
+/** What is on each point, what the builder said last: the end that is too many is one that somebody put there. */
+function landedOn(circuit: Circuit): ReadonlyMap<number, readonly Landed[]> {
+	const landed = new Map<number, Landed[]>();
+	for (const conductor of circuit.conductors)
+		for (const end of conductor.ends) {
+			if (end.point === undefined) continue;
+			const here = landed.get(end.point);
+			if (here === undefined) landed.set(end.point, [{ conductor, end }]);
+			else here.push({ conductor, end });
+		}
+	for (const [point, ends] of landed)
+		if (ends.length > 1)
+			landed.set(point, [...ends.filter(({ end }) => !end.said), ...ends.filter(({ end }) => end.said)]);
+	return landed;
+}
+
+function tellTerminal(analysis: Analysis, terminal: Terminal, ends: readonly Landed[]): Finding[] {
+	const last = ends.at(-1);
+	if (last === undefined || ends.length <= terminal.capacity) return [];
+	const names = ends.map(({ conductor }) => conductor.name);
+	const bar = portsTakenFor(analysis, terminal);
+	const takes = terminal.capacity === 0 ? "no conductor at all" : `${terminal.capacity}`;
+	return [
+		finding({
+			...slots(terminal.name, ends, terminal.capacity),
+			level: bar === undefined ? "error" : "note",
+			title:
+				bar === undefined
+					? `${terminal.name} holds ${ends.length} conductors, and takes ${takes}`
+					: `${terminal.part} has more conductors than the ${bar} ports it is taken to have`,
+			span: last.end.span,
+			help:
+				bar !== undefined
+					? `Say how many it has: \`${terminal.part.split(".").at(-1)}-bar ports ${bar * 2}\` in the panel.`
+					: terminal.capacity === 0
+						? `Nothing lands on ${terminal.name}: it plugs on to its bus. Take ${listNames(names)} to a screw.`
+						: `Join ${listNames(names)} in a connector with ${ends.length + 1} ports, and take one pigtail to ${terminal.name}.`,
+		}),
+	];
+}
+
+/** The number of ports a bar is taken to have, where the builder did not say it. */
+function portsTakenFor(analysis: Analysis, terminal: Terminal): number | undefined {
+	const thing = analysis.circuit.plan.thingByName.get(foldName(terminal.part));
+	const isBar = thing?.blueprint.terminals.some((spec) => spec.gathers === true) === true;
+	return isBar && thing?.said.count("ports") === undefined ? thing?.blueprint.terminals.length : undefined;
+}
+
+function tellSplice(splice: Splice, ends: readonly Landed[]): Finding[] {
+	const last = ends.at(-1);
+	if (last === undefined || ends.length <= splice.ports) return [];
+	return [
+		finding({
+			...slots(splice.name, ends, splice.ports),
+			level: "error",
+			title: `The joint ${splice.name} holds ${ends.length} conductors, and its ${splice.connector} connector takes ${splice.ports}`,
+			span: splice.said ? splice.span : last.end.span,
+			help: `Use a connector with ${ends.length} ports, or two joints with a jumper between them.`,
+		}),
+	];
+}
+
+/** A binding screw is for 10 AWG at most (NFPA 70 110.14(A)); what a cage takes is marked on it, so that is only told. */
+function tellThickness(terminal: Terminal, ends: readonly Landed[]): Finding[] {
+	const thick = ends.find(({ conductor }) => compareGauges(conductor.gauge, terminal.largest) > 0);
+	if (thick === undefined) return [];
+	const isScrew = terminal.clamp === "screw";
+	return [
+		finding({
+			...slots(terminal.name, [thick], terminal.capacity),
+			level: isScrew ? "error" : "note",
+			title: `${thick.conductor.name} is ${formatGauge(thick.conductor.gauge)}, and ${terminal.name} takes ${formatGauge(terminal.largest)} at most`,
+			span: thick.end.span,
+			key: `${terminalOverfilled.code}@${terminal.name}/thick`,
+			figures: [],
+			why: "A thick conductor does not lie under the head, and a bent one works loose.",
+			help: isScrew
+				? "Splice a thinner pigtail to it that the breaker ahead still protects, or use a device with larger terminals."
+				: "Look at the marking on the terminal; this is only its usual size.",
+		}),
+	];
+}
+
+function slots(name: string, ends: readonly Landed[], limit: number) {
+	return {
+		code: terminalOverfilled.code,
+		label: `${ends.length} here`,
+		also: ends.slice(0, -1).map(({ conductor, end }) => ({ span: end.span, label: conductor.name })),
+		marks: [name, ...ends.map(({ conductor }) => conductor.name)],
+		figures: [{ name: "conductors", found: ends.length, limit, unit: "", source: terminalOverfilled.basis }],
+		why: terminalOverfilled.why,
+		basis: terminalOverfilled.basis,
+	};
+}
