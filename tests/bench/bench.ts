@@ -1,0 +1,85 @@
+// `npm run bench`: how fast Ferrule is, one figure a line. Figures depend on the machine; ratios and the exponent less so.
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { drawSheets } from "../../src/drawing/sheet-set.ts";
+import { checkPlan } from "../../src/pipeline.ts";
+import { writeSvg } from "../../src/svg/index.ts";
+import { medianOf, shareOf, tell, timesOf } from "./figures.ts";
+import { measureLarge } from "./large.ts";
+import { planOf } from "./plans.ts";
+import { measureProcesses } from "./process.ts";
+
+/** A usual plan, and a large one. */
+const usual = 50;
+const large = 2000;
+const self = fileURLToPath(import.meta.url);
+
+if (process.argv[2] === "large") process.stdout.write(JSON.stringify(await measureLarge(large)));
+else {
+	benchProcesses();
+	await benchWarm();
+	await benchGrowth();
+	benchLarge();
+}
+
+function benchProcesses(): void {
+	const folder = mkdtempSync(join(tmpdir(), "ferrule-bench-"));
+	const plan = join(folder, "plan.ferrule");
+	writeFileSync(plan, planOf(usual));
+	const command = fileURLToPath(new URL("ferrule.cjs", import.meta.url));
+	const { bare, ratios } = measureProcesses(
+		[
+			{ name: "check-process", words: [command, "check", plan] },
+			{ name: "draw-process", words: [command, "draw", plan] },
+		],
+		21,
+	);
+	rmSync(folder, { recursive: true });
+	tell("bare-node-start", bare, "ms");
+	for (const { name, ratio } of ratios) tell(name, ratio, "bare node starts");
+}
+
+async function benchWarm(): Promise<void> {
+	const text = planOf(usual);
+	const file = "plan.ferrule";
+	const { analysis, findings } = checkPlan(text, file);
+	const draw = async (): Promise<string[]> => {
+		const drawn: string[] = [];
+		for (const sheet of await drawSheets(analysis, findings, "all")) drawn.push(await writeSvg(sheet, file));
+		return drawn;
+	};
+	tell("check-warm-p95", shareOf(await timesOf(() => checkPlan(text, file), 100, 300), 0.95), "ms");
+	tell("scene-warm-p95", shareOf(await timesOf(() => drawSheets(analysis, findings, "all"), 30, 100), 0.95), "ms");
+	tell("scene-and-svg-warm-p95", shareOf(await timesOf(draw, 20, 60), 0.95), "ms");
+	const svg = (await draw()).join("");
+	tell("svg-elements-per-device", (svg.match(/<[a-z]/gi) ?? []).length / usual, "elements", 1);
+	tell("svg-size-per-device", svg.length / 1000 / usual, "kB");
+}
+
+async function benchGrowth(): Promise<void> {
+	const timeOf = async (devices: number, warmUps: number, runs: number): Promise<number> => {
+		const text = planOf(devices);
+		return medianOf(await timesOf(() => checkPlan(text, "plan.ferrule"), warmUps, runs));
+	};
+	const small = await timeOf(100, 100, 101);
+	const great = await timeOf(10_000, 1, 3);
+	tell("check-100-devices", small, "ms");
+	tell("check-10000-devices", great, "ms", 0);
+	tell("check-growth-100-to-10000", Math.log(great / small) / Math.log(100), "exponent");
+}
+
+function benchLarge(): void {
+	const { stdout, status } = spawnSync(process.execPath, [self, "large"], {
+		encoding: "utf8",
+		stdio: ["ignore", "pipe", "inherit"],
+	});
+	if (status !== 0) throw new Error("the large plan could not be measured");
+	const { laidOut, written, sheets, memory } = JSON.parse(stdout);
+	tell("large-checked-and-laid-out", laidOut, "s");
+	tell("large-all-sheets-written", written, "s");
+	tell("large-sheets", sheets, "sheets", 0);
+	tell("large-memory", memory, "MB", 0);
+}

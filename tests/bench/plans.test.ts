@@ -1,0 +1,23 @@
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
+import { medianOf, shareOf } from "./figures.ts";
+import { planOf } from "./plans.ts";
+
+describe("a plan to measure by", () => {
+	test.each([1, 50, 100, 1000])("has %d devices and nothing wrong in it", (devices) => {
+		const text = planOf(devices);
+		expect(text.match(/ to d\d+: /g)).toHaveLength(devices);
+		expect(planOf(devices)).toBe(text);
+		const { findings, understood } = checkPlan(text, "p");
+		expect(findings.map(({ code, span }) => `${span.line} ${code}`)).toEqual([]);
+		expect(understood).toBe(true);
+	});
+});
+
+test("figures are the ones they are called", () => {
+	expect(medianOf([5, 1, 9])).toBe(5);
+	const hundred = Array.from({ length: 100 }, (_, index) => 100 - index);
+	expect(shareOf(hundred, 0.95)).toBe(95);
+	expect(medianOf(hundred)).toBe(50);
+	expect(shareOf([7], 0.95)).toBe(7);
+});

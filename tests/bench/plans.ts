@@ -1,0 +1,64 @@
+// Plans of any size for measurements: always the same text for the same number of devices, with nothing wrong in them.
+
+/** Devices on one circuit, and circuits in one panel. */
+const perCircuit = 8;
+const perPanel = 12;
+/** Panels that one panel feeds at most. */
+const perFeeder = 12;
+
+/** A plan with this many devices in boxes, on panels that are fed from panels as far as it takes. */
+export function planOf(devices: number): string {
+	const circuits = Math.ceil(devices / perCircuit);
+	const leaves = Math.ceil(circuits / perPanel);
+	const lines = ['plan "A plan to measure by"', "  region us", "  rules building", "", 'place hall "Hall"', ""];
+	lines.push("inlet shore 50 A 120 V in hall");
+	feedLeaves(lines, "shore", "P", 0, leaves, (leaf, panel) => {
+		const first = leaf * perPanel;
+		for (let circuit = first; circuit < Math.min(first + perPanel, circuits); circuit++) {
+			const start = circuit * perCircuit;
+			lines.push(...circuitOf(circuit, panel, start, Math.min(perCircuit, devices - start)));
+		}
+	});
+	return `${lines.join("\n")}\n`;
+}
+
+/** Declares a panel fed from `source`: one with circuits for a single leaf, one that feeds others for several. */
+function feedLeaves(
+	lines: string[],
+	source: string,
+	panel: string,
+	first: number,
+	count: number,
+	fill: (leaf: number, panel: string) => void,
+): void {
+	lines.push(`panel ${panel} main 50 A, spaces 24 from ${source} by 6-2, 20 ft`);
+	if (count === 1) return fill(first, panel);
+	const parts = Math.min(perFeeder, count);
+	for (let part = 0; part < parts; part++) lines.push(`  slot ${part + 1}: breaker 50 A`);
+	for (let part = 0; part < parts; part++) {
+		const from = Math.floor((count * part) / parts);
+		const to = Math.floor((count * (part + 1)) / parts);
+		feedLeaves(lines, `${panel}.${part + 1}`, `${panel}-${part + 1}`, first + from, to - from, fill);
+	}
+}
+
+/** A circuit with its devices; four sorts take turns, so that every way of wiring is measured. */
+function circuitOf(circuit: number, panel: string, start: number, devices: number): string[] {
+	const name = (index: number): string => `d${start + index}`;
+	const sort = circuit % 4;
+	const lines = ["", `circuit c${circuit} "Circuit ${circuit}" from ${panel} breaker 20 A by 12-2`];
+	for (let index = 0; index < devices; index++) {
+		const length = 5 + ((start + index) % 7);
+		// A second way on from the first device.
+		if (sort === 3 && index === 4) lines.push(`  from ${name(0)}`);
+		const indent = sort === 3 && index >= 4 ? "    " : "  ";
+		lines.push(`${indent}${length} ft to ${name(index)}: ${deviceOf(sort, index)} "Device ${start + index}" in hall`);
+	}
+	return lines;
+}
+
+function deviceOf(sort: number, index: number): string {
+	if (sort === 1 && index === 0) return "gfci";
+	if (sort === 2) return index === 0 ? "switch" : "light 1 W";
+	return "receptacle";
+}
