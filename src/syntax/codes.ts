@@ -179,6 +179,13 @@ export const syntaxProblems = [
 		help: "Close the text with a double quote. Inches are written `in`, never with a quote mark.",
 	},
 	{
+		code: "reading-stopped",
+		meaning:
+			"More than 5,000 problems were found, and reading stopped there. A text with so many problems is seldom a plan: perhaps another sort of file was given, or one mistake repeats itself on every line.",
+		why: "Nothing from this line on is checked or drawn.",
+		help: "Check that the file is a plan. Put right what the first findings say, and read it again.",
+	},
+	{
 		code: "reason-missing",
 		meaning: "An `accept` line gives no reason. The reason is printed on the sheet beside the accepted deviation.",
 		why: "Whoever works on the wiring later must be able to see why the deviation was accepted.",

@@ -60,10 +60,10 @@ export class FigureJoiner {
 	}
 
 	#joinFigure(index: number, token: IToken): number {
+		const first = this.#readFigure(index, token);
 		// Behind the place word stands a name, even one that looks like a figure.
-		const isPlace = token.tokenType === tokens.Digits && this.#joined.at(-1)?.image === "in";
-		const first = isPlace ? undefined : this.#readFigure(index, token);
-		if (first === undefined) {
+		const isPlace = this.#joined.at(-1)?.image === "in" && first !== undefined && placeTypes.has(typeOf(first));
+		if (first === undefined || isPlace) {
 			this.#joined.push(newToken(tokens.Word, token.image, token.startOffset));
 			return index + 1;
 		}
@@ -318,6 +318,9 @@ function typeOf(reading: Reading): TokenType {
 	if (!isSolid || term.kind === "gauge" || term.kind === "pair") return tokens.Figure;
 	return term.kind === "number" ? tokens.Bare : tokens.SolidFigure;
 }
+
+/** What can be the name of a place, as it is written in one piece. */
+const placeTypes = new Set([tokens.Bare, tokens.SolidFigure]);
 
 /** Units that may follow one another in a sum, larger first. */
 const smallerUnits = new Map([

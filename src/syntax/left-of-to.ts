@@ -21,6 +21,11 @@ export class LeftOfTo {
 		this.#report = report;
 	}
 
+	/** Whether the hop has its length. */
+	get hasLength(): boolean {
+		return this.#length !== undefined || this.#within !== undefined;
+	}
+
 	/** The length of the hop; undefined where one was written that could not be read. */
 	setLength(length: Length | undefined, span: Span): void {
 		if (this.#length) this.#reportLength(span, "A hop has one length, and this is a second one");

@@ -17,8 +17,7 @@ export class Line {
 	readonly indentation: number;
 	/** Empty for a line without words. */
 	readonly tokens: readonly IToken[];
-	/** Something in it was left out or guessed while its tokens were made, so that its form says little. */
-	readonly isGuessed: boolean;
+	/** Takes what is wrong with its form. Where marks were left out or a text not closed, its form says nothing new. */
 	readonly report: (finding: Finding) => void;
 
 	/** Reads one line of a file. `report` takes what is wrong with its characters and figures, and later with its form. */
@@ -32,7 +31,8 @@ export class Line {
 		const closed = this.#withClosedText(lexed);
 		const joined = new FigureJoiner(closed, this.text, (start, end) => this.span(start, end), report).join();
 		this.tokens = this.#withoutStrays(joined);
-		this.isGuessed = this.tokens.length < joined.length || lexed.at(-1)?.tokenType === tokens.OpenText;
+		const isGuessed = this.tokens.length < joined.length || lexed.at(-1)?.tokenType === tokens.OpenText;
+		if (isGuessed) this.report = () => {};
 	}
 
 	/** The place of a stretch of the line, by offsets. */

@@ -12,78 +12,97 @@ import { lineWords, statementWords } from "./vocabulary.ts";
 export function explainFault(fault: IRecognitionException, rule: LineRule, line: Line): Finding {
 	const token = Number.isNaN(fault.token.startOffset) ? undefined : fault.token;
 	const help = `Write it like this: \`${examples[rule]}\`.`;
-	const misspelt = rule === "thing" ? misspeltStatement(line) : undefined;
-	if (misspelt) return misspelt;
-	if (token?.tokenType === tokens.Colon)
-		return problem("colon-unexpected", line.spanOf(token), {
-			title: `A colon cannot stand behind ${quoted(line.text.slice(0, token.startOffset).trim())}`,
-			label: "no colon here",
-			help: rule === "thing" ? swapped(line) : help,
-		});
-	const missing = /^(?<code>name|word|text|unit|colon|reason)-missing (?<what>.*)$/.exec(fault.message)?.groups;
-	if (missing?.code === undefined || missing.what === undefined) return unexpected(token, rule, line, help);
-	const span = token ? line.spanOf(token) : line.span(endOf(line), endOf(line) + 1);
-	const where = token ? ` before ${quoted(token.image)}` : " at the end of the line";
-	switch (missing.code) {
+	const isColon = token?.tokenType === tokens.Colon;
+	if (rule === "thing") {
+		const misspelt = misspeltStatement(line);
+		if (misspelt) return misspelt;
+		if (isColon) return unexpectedColon(token, line, swapped(line));
+	}
+	if (rule === "hop" && !line.tokens.some((word) => joiningWords.has(word.image)))
+		return missing("word", "`to`", token, line, help);
+	// The parser's own words may stand around what the rule says is missing.
+	const said = /(?<code>name|word|text|unit|colon|reason)-missing (?<what>.*)$/m.exec(fault.message)?.groups;
+	if (said?.code !== undefined && said.what !== undefined) return missing(said.code, said.what, token, line, help);
+	if (token === undefined) return missing("word", "", undefined, line, help);
+	return isColon ? unexpectedColon(token, line, help) : unexpected(token, rule, line, help);
+}
+
+/** The finding for a first word that is none of the notation's but looks like one that begins a statement. */
+export function misspeltStatement(line: Line): Finding | undefined {
+	const [first] = line.tokens;
+	const word = first?.image ?? "";
+	// Misspelt words keep their first letter; without it `fuse` would be taken for `use`.
+	const alike = statementWords.filter((statement) => statement[0] === word[0]?.toLowerCase());
+	const offer = didYouMean(word, alike);
+	if (first === undefined || offer === "") return undefined;
+	return problem("word-unknown", line.spanOf(first), {
+		title: `${quoted(word)} is no word that begins a statement`,
+		label: "misspelt?",
+		help: offer,
+	});
+}
+
+function missing(code: string, what: string, token: IToken | undefined, line: Line, help: string): Finding {
+	const end = endOf(line);
+	const span = token ? line.spanOf(token) : line.span(end, end + 1);
+	const where = token ? `before ${quoted(token.image)}` : "at the end of the line";
+	switch (code) {
 		case "word": {
-			const word = missing.what.replaceAll("`", "");
+			const word = what.replaceAll("`", "");
 			const near = nearWord(line, word);
-			return problem("word-missing", near ? line.spanOf(near) : span, {
-				title: `The word ${missing.what} is missing${where}`,
-				label: near ? `perhaps ${word}` : `${word} is missing`,
-				help: near ? `Did you mean \`${word}\`? ${help}` : help,
+			if (near === undefined)
+				return problem("word-missing", span, {
+					title: what === "" ? "The line breaks off too early" : `The word ${what} is missing ${where}`,
+					label: what === "" ? "something is missing" : `${word} is missing`,
+					help,
+				});
+			return problem("word-missing", line.spanOf(near), {
+				title: `The word ${what} is missing, and ${quoted(near.image)} looks like it`,
+				label: `perhaps ${word}`,
+				help: `Did you mean \`${word}\`? ${help}`,
 			});
 		}
 		case "text":
-			return problem("text-missing", span, { title: `The text of ${missing.what} is missing${where}`, help });
+			return problem("text-missing", span, { title: `${what} in double quotes is missing ${where}`, help });
 		case "reason":
-			return problem("reason-missing", span, { title: `The reason is missing${where}`, help });
+			return problem("reason-missing", span, { title: `${what} in double quotes is missing ${where}`, help });
 		case "unit":
-			return problem("unit-missing", span, { title: `Here ${missing.what} is needed, with its unit`, help });
+			return problem("unit-missing", span, { title: `Here ${what} is needed, with its unit`, help });
 		case "colon":
-			return problem("colon-missing", span, { title: `A colon is missing${where}`, help });
+			return problem("colon-missing", span, { title: `A colon is missing ${where}`, help });
 		default:
 			return problem("name-missing", span, {
-				title: `A name is missing${where}: ${missing.what}`,
+				title: `${what} is missing ${where}`,
 				label: "a name is missing",
 				help,
 			});
 	}
 }
 
-/** The first word of a line that is no thing but looks like a statement word. */
-export function misspeltStatement(line: Line): Finding | undefined {
-	const [first] = line.tokens;
-	const offer = first ? didYouMean(first.image, statementWords) : "";
-	if (first === undefined || offer === "") return undefined;
-	return problem("word-unknown", line.spanOf(first), {
-		title: `${quoted(first.image)} is no word that begins a statement`,
-		label: "misspelt?",
-		help: offer,
+function unexpectedColon(token: IToken, line: Line, help: string): Finding {
+	return problem("colon-unexpected", line.spanOf(token), {
+		title: `A colon cannot stand behind ${quoted(line.text.slice(0, token.startOffset).trim())}`,
+		label: "no colon here",
+		help,
 	});
 }
 
-function unexpected(token: IToken | undefined, rule: LineRule, line: Line, help: string): Finding {
-	if (token === undefined)
-		return problem("word-missing", line.span(endOf(line), endOf(line) + 1), {
-			title: "The line breaks off too early",
-			label: "something is missing",
-			help,
-		});
+function unexpected(token: IToken, rule: LineRule, line: Line, help: string): Finding {
 	return problem("word-unexpected", line.spanOf(token), {
 		title: `${quoted(token.image)} cannot stand here`,
 		label: "not here",
-		help: `${adviceFor(token, rule)}${help}`,
+		help: `${adviceFor(token, rule, line)}${help}`,
 	});
 }
 
 /** What else to say of a word that stands at the wrong place. */
-function adviceFor(token: IToken, rule: LineRule): string {
+function adviceFor(token: IToken, rule: LineRule, line: Line): string {
 	if (rule === "hop" && leftWords.has(token.tokenType))
 		return "What speaks of the cable stands left of `to`, what speaks of the thing right of its kind. ";
 	if (rule === "hop" && token.tokenType !== tokens.Row)
 		return "Words about a thing stand behind its kind, and the kind behind a colon. ";
-	if (rule === "thing" && token.tokenType === tokens.By) return "`by` needs `from` and a name before it. ";
+	const isFed = line.tokens.some((word) => word.image === "from");
+	if (rule === "thing" && !isFed) return "`by` needs `from` and a name before it. ";
 	if (rule === "thing") return "`from` and what follows it end the line; put everything else before it. ";
 	if ((rule === "run" || rule === "branch") && token.tokenType === tokens.Distance)
 		return "The length belongs to a hop, on an indented line of its own. ";
@@ -120,6 +139,8 @@ const leftWords = new Set([
 	tokens.Within,
 	tokens.Bolted,
 ]);
+
+const joiningWords = new Set(["to", "via", "bolted"]);
 
 /** A line that is right, for each rule. */
 const examples: Record<LineRule, string> = {

@@ -66,6 +66,7 @@ function checkShape(name: Parts, text: string, span: Span, report: (finding: Fin
 					level: "warning",
 					title: `The name ${quoted(text)} mixes Latin letters with ${other.name} ones (${codePoints(piece, other.letters)})`,
 					label: "mixed letters",
+					name: text,
 				}),
 			);
 	}

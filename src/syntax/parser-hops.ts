@@ -16,7 +16,7 @@ export class HopParser extends TermParser {
 		const token = this.CONSUME(tokens.Distance);
 		const place = this.OPTION(() => {
 			this.CONSUME(tokens.Through);
-			return this.SUBRULE(this.name, { ARGS: ["the place behind `through`"] });
+			return this.SUBRULE(this.name, { ARGS: ["The place behind `through`"] });
 		});
 		this.ACTION(() => {
 			const length = this.distanceOf(token);
@@ -26,17 +26,28 @@ export class HopParser extends TermParser {
 		});
 	});
 
-	/** A word of the run's own, or `white marked red at both ends`. */
+	/** A word of the run's own with its figure, such as `bundled 3`, or `white marked red at both ends`. */
 	private readonly wordPiece = this.RULE("wordPiece", (left: LeftOfTo) => {
 		const core = this.CONSUME(tokens.Word);
+		const figure = this.OPTION4({
+			// The first length is that of the hop, whatever stands before it.
+			GATE: () => this.LA(1).tokenType !== tokens.Distance || left.hasLength,
+			DEF: () =>
+				this.OR([
+					{ ALT: () => this.CONSUME(tokens.Bare) },
+					{ ALT: () => this.CONSUME(tokens.Distance) },
+					{ ALT: () => this.CONSUME(tokens.SolidFigure) },
+					{ ALT: () => this.CONSUME(tokens.Figure) },
+				]),
+		});
 		const marking = this.OPTION(() => {
 			this.CONSUME(tokens.Marked);
-			const colour = this.SUBRULE(this.name, { ARGS: ["the colour behind `marked`"] });
+			const colour = this.SUBRULE(this.name, { ARGS: ["The colour behind `marked`"] });
 			const at = this.OPTION2({
 				GATE: () => this.LA(1).image === "at",
 				DEF: () => {
 					this.CONSUME2(tokens.Word);
-					return this.SUBRULE2(this.name, { ARGS: ["the end behind `at`"] });
+					return this.SUBRULE2(this.name, { ARGS: ["The end behind `at`"] });
 				},
 			});
 			this.OPTION3({
@@ -47,7 +58,9 @@ export class HopParser extends TermParser {
 		});
 		this.ACTION(() => {
 			if (marking === undefined) left.terms.push(this.termOf(core));
-			else left.markings.push({ core: this.nameOf(core), ...marking, span: this.#between(core, marking.colour.span) });
+			if (figure) left.terms.push(this.termOf(figure));
+			if (marking)
+				left.markings.push({ core: this.nameOf(core), ...marking, span: this.#between(core, marking.colour.span) });
 		});
 	});
 
@@ -66,14 +79,14 @@ export class HopParser extends TermParser {
 			{
 				ALT: () => {
 					this.CONSUME(tokens.As);
-					const tag = this.SUBRULE(this.name, { ARGS: ["the cable's tag behind `as`"] });
+					const tag = this.SUBRULE(this.name, { ARGS: ["The tag behind `as`"] });
 					this.ACTION(() => left.setTag(tag));
 				},
 			},
 			{
 				ALT: () => {
 					const start = this.CONSUME(tokens.Through);
-					const place = this.SUBRULE2(this.name, { ARGS: ["the place behind `through`"] });
+					const place = this.SUBRULE2(this.name, { ARGS: ["The place behind `through`"] });
 					this.ACTION(() => left.through.push({ place, span: this.#between(start, place.span) }));
 				},
 			},
@@ -134,16 +147,20 @@ export class HopParser extends TermParser {
 			],
 			ERR_MSG: "word-missing `to`",
 		});
-		const name = this.SUBRULE(this.row, { ARGS: ["what the hop arrives at"] });
+		const name = this.SUBRULE(this.row, { ARGS: ["What the hop arrives at"] });
 		const colon = this.OPTION(() => this.CONSUME(tokens.Colon));
-		const thing = this.OPTION2(() => {
-			const type = this.CONSUME(tokens.Word);
-			const label = this.OPTION3(() => this.CONSUME(tokens.Text));
-			const attributes = this.SUBRULE(this.terms);
-			return this.ACTION(() => {
-				const labelled = label ? { label: this.textOf(label, "label") } : {};
-				return { type: this.nameOf(type), ...labelled, attributes };
-			});
+		const thing = this.OPTION2({
+			// Without a colon a reserved word is no kind: `to LC in galley`.
+			GATE: () => colon !== undefined || !this.isReserved(),
+			DEF: () => {
+				const type = this.CONSUME(tokens.Word);
+				const label = this.OPTION3(() => this.CONSUME(tokens.Text));
+				const attributes = this.SUBRULE(this.terms);
+				return this.ACTION(() => {
+					const labelled = label ? { label: this.textOf(label, "label") } : {};
+					return { type: this.nameOf(type), ...labelled, attributes };
+				});
+			},
 		});
 		return this.ACTION((): HopStatement & { members: Member[] } => {
 			this.#checkColon(name.span, colon, thing?.type);
@@ -156,7 +173,7 @@ export class HopParser extends TermParser {
 	/** `from g2`, `from g3.line by 14-2`. */
 	readonly branch = this.RULE("branch", () => {
 		this.CONSUME(tokens.From);
-		const from = this.SUBRULE(this.names, { ARGS: ["what the branch starts from", () => true] });
+		const from = this.SUBRULE(this.names, { ARGS: ["What the branch starts from", () => true] });
 		const cable = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
 		return this.ACTION(() => {
 			const links: Link[] = [];

@@ -22,7 +22,7 @@ export class StatementParser extends HopParser {
 	readonly setting = this.RULE("setting", () => {
 		const key = this.OR({
 			DEF: [{ ALT: () => this.CONSUME(tokens.Word) }, { ALT: () => this.CONSUME(tokens.Figure) }],
-			ERR_MSG: "name-missing the setting",
+			ERR_MSG: "name-missing The name of the setting",
 		});
 		const terms = this.SUBRULE(this.terms);
 		return this.ACTION(() => {
@@ -33,14 +33,14 @@ export class StatementParser extends HopParser {
 
 	/** `porch "Porch" outdoor`. */
 	readonly place = this.RULE("place", () => {
-		const { name, ...rest } = this.SUBRULE(this.declared, { ARGS: ["the place"] });
+		const { name, ...rest } = this.SUBRULE(this.declared, { ARGS: ["The name of the place"] });
 		return this.ACTION(() => ({ kind: "place" as const, name: name.first, ...rest, span: this.line.whole }));
 	});
 
 	/** `panel LC "Load centre" main 30 A from shore by 10-2, 12 ft`. */
 	readonly thing = this.RULE("thing", () => {
 		const type = this.CONSUME(tokens.Word);
-		const declared = this.SUBRULE(this.declared, { ARGS: ["the thing"] });
+		const declared = this.SUBRULE(this.declared, { ARGS: ["The name of the thing"] });
 		const supply = this.OPTION(() => this.SUBRULE(this.supply));
 		return this.ACTION(() => {
 			const members: Member[] = [];
@@ -53,7 +53,7 @@ export class StatementParser extends HopParser {
 	/** `from shore by 10-2, 12 ft`. */
 	private readonly supply = this.RULE("supply", () => {
 		const start = this.CONSUME(tokens.From);
-		const from = this.SUBRULE(this.names, { ARGS: ["what the thing is fed from", () => true] });
+		const from = this.SUBRULE(this.names, { ARGS: ["What the thing is fed from", () => true] });
 		const cable = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
 		const distance = this.OPTION2(() => this.CONSUME(tokens.Distance));
 		return this.ACTION((): Supply => {
@@ -72,12 +72,12 @@ export class StatementParser extends HopParser {
 		const name = this.OPTION2({
 			GATE: () => this.#isNameEnd(2),
 			DEF: () => {
-				const row = this.SUBRULE(this.row, { ARGS: ["the part"] });
+				const row = this.SUBRULE(this.row, { ARGS: ["The name of the part"] });
 				this.CONSUME(tokens.Colon, { ERR_MSG: "colon-missing a colon" });
 				return row;
 			},
 		});
-		const type = this.CONSUME2(tokens.Word, { ERR_MSG: "name-missing what it is" });
+		const type = this.CONSUME2(tokens.Word, { ERR_MSG: "name-missing The kind of the part" });
 		const label = this.OPTION3(() => this.CONSUME(tokens.Text));
 		const terms = this.SUBRULE(this.terms);
 		return this.ACTION(() => {
@@ -92,9 +92,9 @@ export class StatementParser extends HopParser {
 
 	/** `bunks from LC.1A by 12-2`. What follows `from NAME` without a comma describes the run. */
 	readonly run = this.RULE("run", (sort: "circuit" | "feed" | "bond") => {
-		const { name, terms, ...label } = this.SUBRULE(this.declared, { ARGS: ["the run"] });
+		const { name, terms, ...label } = this.SUBRULE(this.declared, { ARGS: ["The name of the run"] });
 		this.CONSUME(tokens.From, { ERR_MSG: "word-missing `from`" });
-		const from = this.SUBRULE(this.names, { ARGS: ["what the run starts from", () => this.hasCommaBefore()] });
+		const from = this.SUBRULE(this.names, { ARGS: ["What the run starts from", () => this.hasCommaBefore()] });
 		const behind = this.SUBRULE(this.terms);
 		const cable = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
 		return this.ACTION(() => {
@@ -106,7 +106,7 @@ export class StatementParser extends HopParser {
 
 	/** The box of `at g1`. */
 	readonly at = this.RULE("at", () => {
-		const box = this.SUBRULE(this.name, { ARGS: ["the box"] });
+		const box = this.SUBRULE(this.name, { ARGS: ["The name of the box"] });
 		return this.ACTION(() => {
 			const landings: Landing[] = [];
 			return { kind: "at" as const, box, landings, span: this.line.whole };
@@ -118,7 +118,7 @@ export class StatementParser extends HopParser {
 		const lists: Record<"sources" | "without" | "with", NameTerm[]> = { sources: [], without: [], with: [] };
 		const positions: ModeStatement["positions"][number][] = [];
 		let list = lists.sources;
-		const name = this.SUBRULE(this.name, { ARGS: ["the mode"] });
+		const name = this.SUBRULE(this.name, { ARGS: ["The name of the mode"] });
 		this.CONSUME(tokens.Colon, { ERR_MSG: "colon-missing a colon" });
 		this.MANY(() =>
 			this.OR([
@@ -136,10 +136,10 @@ export class StatementParser extends HopParser {
 				},
 				{
 					ALT: () => {
-						const thing = this.SUBRULE2(this.name, { ARGS: ["what is live"] });
+						const thing = this.SUBRULE2(this.name, { ARGS: ["What is live"] });
 						const position = this.OPTION(() => {
 							this.CONSUME(tokens.At);
-							return this.SUBRULE3(this.name, { ARGS: ["the position behind `at`"] });
+							return this.SUBRULE3(this.name, { ARGS: ["The position behind `at`"] });
 						});
 						this.ACTION(() => {
 							if (position) positions.push({ thing, position, span: spanning(thing, position) });
@@ -157,7 +157,7 @@ export class StatementParser extends HopParser {
 
 	/** `own-pair flexible` of a cable, `fridge-relay "Fridge relay"` of a part. */
 	readonly definition = this.RULE("definition", (sort: "cable" | "part") => {
-		const { name, ...rest } = this.SUBRULE(this.declared, { ARGS: [`the ${sort}`] });
+		const { name, ...rest } = this.SUBRULE(this.declared, { ARGS: [`The name of the ${sort}`] });
 		return this.ACTION(() => {
 			const lines: Setting[] = [];
 			return { kind: "definition" as const, sort, name: name.first, ...rest, lines, span: this.line.whole };
@@ -166,20 +166,20 @@ export class StatementParser extends HopParser {
 
 	/** `"common.ferrule"`. */
 	readonly use = this.RULE("use", () => {
-		const path = this.CONSUME(tokens.Text, { ERR_MSG: "text-missing the file" });
+		const path = this.CONSUME(tokens.Text, { ERR_MSG: "text-missing The name of the file" });
 		return this.ACTION(() => ({ kind: "use" as const, path: this.textOf(path, "text"), span: this.line.whole }));
 	});
 
 	/** `bond-doubled at LC because "..."`. */
 	readonly accept = this.RULE("accept", () => {
-		const rule = this.SUBRULE(this.name, { ARGS: ["what is accepted"] });
+		const rule = this.SUBRULE(this.name, { ARGS: ["The name of the rule"] });
 		const at = this.OPTION(() => {
 			this.CONSUME(tokens.At);
-			return this.SUBRULE2(this.name, { ARGS: ["the place behind `at`"] });
+			return this.SUBRULE2(this.name, { ARGS: ["The thing behind `at`"] });
 		});
 		const reason = this.OPTION2(() => {
 			this.CONSUME(tokens.Because);
-			return this.CONSUME(tokens.Text, { ERR_MSG: "reason-missing the reason" });
+			return this.CONSUME(tokens.Text, { ERR_MSG: "reason-missing The reason" });
 		});
 		return this.ACTION(() => {
 			if (reason === undefined) this.#reportMissingReason();
@@ -190,7 +190,7 @@ export class StatementParser extends HopParser {
 
 	/** `r1 b1.hot b1.neutral 118 V`: what a meter showed. */
 	readonly reading = this.RULE("reading", () => {
-		const name = this.SUBRULE(this.name, { ARGS: ["the reading"] });
+		const name = this.SUBRULE(this.name, { ARGS: ["The name of the reading"] });
 		this.OPTION(() => this.CONSUME(tokens.Colon));
 		const terms = this.SUBRULE(this.terms);
 		return this.ACTION(() => {

@@ -25,7 +25,7 @@ export class TermParser extends EmbeddedActionsParser {
 		const first = this.SUBRULE(this.name, { ARGS: [what] });
 		const last = this.OPTION(() => {
 			this.CONSUME(tokens.Row);
-			return this.SUBRULE2(this.name, { ARGS: ["the last of the row"] });
+			return this.SUBRULE2(this.name, { ARGS: ["The last name of the row"] });
 		});
 		return this.ACTION(() => this.#rowOf(first, last));
 	});
@@ -103,6 +103,11 @@ export class TermParser extends EmbeddedActionsParser {
 		const before = this.LA(0);
 		const end = before.startOffset + before.image.length;
 		return this.line.text.slice(end, this.LA(1).startOffset).includes(",");
+	}
+
+	/** Whether the next token is a word that cannot be a name. */
+	protected isReserved(): boolean {
+		return reserved.has(this.LA(1).image);
 	}
 
 	/** Whether the new name is plain, as new names must be. */

@@ -34,11 +34,11 @@ export class LineParser extends StatementParser {
 		this.CONSUME(tokens.Join);
 		this.MANY(() =>
 			this.OR([
-				{ ALT: () => members.push([this.SUBRULE(this.name, { ARGS: ["what is joined"] })]) },
+				{ ALT: () => members.push([this.SUBRULE(this.name, { ARGS: ["What is joined"] })]) },
 				{
 					ALT: () => {
 						this.CONSUME(tokens.Opening);
-						members.push(this.SUBRULE(this.names, { ARGS: ["what shares the port", () => true] }));
+						members.push(this.SUBRULE(this.names, { ARGS: ["What shares the port", () => true] }));
 						this.CONSUME(tokens.Closing, { ERR_MSG: "word-missing `)`" });
 					},
 				},
@@ -59,7 +59,7 @@ export class LineParser extends StatementParser {
 				// `link b1.hot, b2.hot by 12 AWG black`
 				ALT: () => {
 					this.CONSUME(tokens.Link);
-					const between = this.SUBRULE(this.names, { ARGS: ["what is linked", () => true] });
+					const between = this.SUBRULE(this.names, { ARGS: ["What is linked", () => true] });
 					const cable = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
 					return this.ACTION((): Landing[] => [{ kind: "link", between, cable, span: this.line.whole }]);
 				},
@@ -72,10 +72,10 @@ export class LineParser extends StatementParser {
 						if (this.LA(1).tokenType !== tokens.On) isLastListed = this.hasCommaBefore();
 						return true;
 					};
-					const names = this.SUBRULE2(this.names, { ARGS: ["the conductor", noteComma] });
+					const names = this.SUBRULE2(this.names, { ARGS: ["The conductor", noteComma] });
 					const on = this.OPTION2(() => {
 						this.CONSUME(tokens.On);
-						return this.SUBRULE(this.name, { ARGS: ["the terminal behind `on`"] });
+						return this.SUBRULE(this.name, { ARGS: ["The terminal behind `on`"] });
 					});
 					return this.ACTION(() => (on ? this.#landed(names, isLastListed, on) : this.#free(names)));
 				},
@@ -101,8 +101,11 @@ export class LineParser extends StatementParser {
 		});
 		const node: Node | undefined = call();
 		const [fault] = this.errors;
-		if (fault && !line.isGuessed) line.report(explainFault(fault, rule, line));
-		return node;
+		if (fault === undefined) return node;
+		const finding = explainFault(fault, rule, line);
+		line.report(finding);
+		// A statement under a misspelt word is nothing of the kind that it was read as.
+		return finding.code === "word-unknown" ? undefined : node;
 	}
 
 	/** The last plain word before `on` is how the end is made up, unless a comma makes it one more conductor. */

@@ -12,6 +12,8 @@ export interface ProblemSlots {
 	readonly help?: string;
 	readonly level?: Level;
 	readonly also?: readonly LabelledSpan[];
+	/** A name it is about wherever that stands: told once for a text. */
+	readonly name?: string;
 }
 
 /** Where the notation is written down; the basis of every finding of this room. */
@@ -27,6 +29,7 @@ export function problem(code: SyntaxCode, span: Span, slots: ProblemSlots): Find
 		span,
 		label: slots.label ?? "",
 		also: slots.also ?? [],
+		marks: slots.name === undefined ? [] : [slots.name],
 		why: entry?.why ?? "",
 		help: slots.help ?? entry?.help ?? "",
 		basis,

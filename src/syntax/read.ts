@@ -13,13 +13,19 @@ import { limits } from "./vocabulary.ts";
  */
 export function readText(text: string, file: string): { tree: Tree; findings: Finding[] } {
 	const findings = new Map<string, Finding>();
-	const report = (finding: Finding) => findings.set(finding.key, finding);
+	const report = (finding: Finding) => {
+		if (!findings.has(finding.key)) findings.set(finding.key, finding);
+	};
 	const reader = new Reader();
 	if (text.length > limits.text) report(textTooLong(text, file));
 	else {
 		const lines = text.replace(/^\ufeff/, "").split(/\r\n|\r|\n/);
 		const tabs = new TabWatch();
 		for (const [index, words] of lines.entries()) {
+			if (findings.size >= limits.findings) {
+				report(readingStopped(file, index + 1));
+				break;
+			}
 			if (words.length > limits.line) {
 				report(lineTooLong(words, file, index + 1));
 				continue;
@@ -41,7 +47,7 @@ class TabWatch {
 	#isReported = false;
 
 	watch(line: Line): void {
-		const indentation = line.text.slice(0, line.start.column - 1);
+		const indentation = /^[ \t]*/.exec(line.text)?.[0] ?? "";
 		if (line.tokens.length === 0 || indentation === "" || this.#isReported) return;
 		this.#mark ??= indentation.charAt(0);
 		if ([...indentation].every((mark) => mark === this.#mark)) return;
@@ -71,6 +77,17 @@ function textTooLong(text: string, file: string): Finding {
 		{
 			title: `The text has ${text.length} characters, and at most ${limits.text} are read`,
 			label: "too long",
+		},
+	);
+}
+
+function readingStopped(file: string, line: number): Finding {
+	return problem(
+		"reading-stopped",
+		{ file, line, column: 1, endColumn: 2 },
+		{
+			title: `More than ${limits.findings} problems were found, and the text is not read any further`,
+			label: "not read from here on",
 		},
 	);
 }

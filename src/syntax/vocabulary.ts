@@ -55,6 +55,8 @@ export const limits = {
 	text: 2_000_000,
 	/** Characters of one line. */
 	line: 10_000,
+	/** Findings on one text; reading stops at the next line. */
+	findings: 5_000,
 	/** Lines within lines. */
 	depth: 32,
 	/** Characters of a name, of a label, and of any other quoted text. */
