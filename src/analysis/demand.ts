@@ -70,16 +70,15 @@ function addLoad(demand: Growing, load: Load, amperes: number | undefined): void
 	else demand.other += amperes;
 }
 
-/** Volts of the source that feeds a load: those of one leg, or of both where each of its terminals is on another. */
+/** Volts of the source that feeds a load: those of one leg, or of both where its terminals are for two hots. */
 function voltsAcross(network: Network, poles: PoleMap, load: Load, hots: readonly number[]): number {
 	const reach = poles.reaches.findIndex(
 		(candidate, index) => isHotPole(poles, index) && hots.some((hot) => candidate.has(hot)),
 	);
 	const source = network.circuit.sources.find((candidate) => candidate.name === poles.poles[reach]?.source);
-	const [one, other] = load.between;
-	const acrossLegs =
-		(poles.rolesAt(one).has("hot") && poles.rolesAt(other).has("hot2")) ||
-		(poles.rolesAt(one).has("hot2") && poles.rolesAt(other).has("hot"));
+	// By what its terminals are for: one that lacks its second hot still asks for both legs.
+	const roles = load.between.map((point) => network.circuit.points[point]?.role);
+	const acrossLegs = roles.includes("hot") && roles.includes("hot2");
 	return (source?.volts ?? 120) * (acrossLegs ? 2 : 1);
 }
 

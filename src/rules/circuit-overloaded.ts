@@ -1,11 +1,12 @@
 // Fixed loads that together draw more than the device ahead of them carries for long.
-import type { Analysis } from "../analysis/analysis.ts";
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Demand } from "../analysis/demand.ts";
 import { type Finding, finding, type LabelledSpan } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames, startSentence } from "../base/wording.ts";
 import { continuousLoad } from "../handbook/branch-circuits.ts";
 import { citation } from "../handbook/provenance.ts";
+import { hotPathTo } from "./hot-path.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -42,7 +43,7 @@ circuit heat from LC breaker 15 A by 14-2
 	check: (analysis) => {
 		const overloads = new Map<string, Overload>();
 		for (const state of analysis.states)
-			for (const demand of state.demand.values()) keepWorst(analysis, overloads, demand, state.mode.name);
+			for (const demand of state.demand.values()) keepWorst(analysis, overloads, demand, state);
 		return [...overloads.values()].flatMap((overload) => tell(analysis, overload));
 	},
 };
@@ -50,17 +51,21 @@ circuit heat from LC breaker 15 A by 14-2
 /** A device's demand on the pole and in the mode in which it is greatest, and the modes in which it is too great or not known. */
 interface Overload {
 	demand: Demand;
+	state: ModeState;
 	readonly modes: Set<string>;
 }
 
-function keepWorst(analysis: Analysis, overloads: Map<string, Overload>, demand: Demand, mode: string): void {
+function keepWorst(analysis: Analysis, overloads: Map<string, Overload>, demand: Demand, state: ModeState): void {
 	const isOver = demand.device.rating !== undefined && amperesOf(analysis, demand) > demand.device.rating + rounding;
 	if (!isOver && (demand.unknown.length === 0 || demand.feedsDevices)) return;
 	const known = overloads.get(demand.device.part);
-	if (known === undefined) overloads.set(demand.device.part, { demand, modes: new Set([mode]) });
+	if (known === undefined) overloads.set(demand.device.part, { demand, state, modes: new Set([state.mode.name]) });
 	else {
-		if (amperesOf(analysis, demand) > amperesOf(analysis, known.demand)) known.demand = demand;
-		known.modes.add(mode);
+		if (amperesOf(analysis, demand) > amperesOf(analysis, known.demand)) {
+			known.demand = demand;
+			known.state = state;
+		}
+		known.modes.add(state.mode.name);
 	}
 }
 
@@ -76,20 +81,22 @@ function factorOf(analysis: Analysis): number {
 	return analysis.circuit.plan.settings.region === "us" ? continuousLoad.factor : 1;
 }
 
-function tell(analysis: Analysis, { demand, modes }: Overload): Finding[] {
+function tell(analysis: Analysis, overload: Overload): Finding[] {
+	const { demand } = overload;
 	const rating = demand.device.rating;
 	const findings: Finding[] = [];
 	if (rating !== undefined && amperesOf(analysis, demand) > rating + rounding)
-		findings.push(demand.feedsDevices ? tellBoard(analysis, demand, modes) : tellCircuit(analysis, demand, modes));
-	if (demand.unknown.length > 0 && !demand.feedsDevices) findings.push(tellUnknown(analysis, demand, modes));
+		findings.push(demand.feedsDevices ? tellBoard(analysis, overload) : tellCircuit(analysis, overload));
+	if (demand.unknown.length > 0 && !demand.feedsDevices) findings.push(tellUnknown(analysis, overload));
 	return findings;
 }
 
-function tellCircuit(analysis: Analysis, demand: Demand, modes: ReadonlySet<string>): Finding {
+function tellCircuit(analysis: Analysis, overload: Overload): Finding {
+	const { demand } = overload;
 	const { device } = demand;
 	const amperes = formatNumber(amperesOf(analysis, demand), 1);
 	return finding({
-		...sharedSlots(analysis, demand, modes),
+		...sharedSlots(analysis, overload),
 		level: "error",
 		title: `The loads on ${device.part} count ${amperes} A, and it is rated ${formatNumber(device.rating ?? 0, 1)} A`,
 		why: `${sum(analysis, demand)} ${circuitOverloaded.why}`,
@@ -98,11 +105,12 @@ function tellCircuit(analysis: Analysis, demand: Demand, modes: ReadonlySet<stri
 }
 
 /** A main or a source with several circuits: not everything runs at once, so it is told and not blamed. */
-function tellBoard(analysis: Analysis, demand: Demand, modes: ReadonlySet<string>): Finding {
+function tellBoard(analysis: Analysis, overload: Overload): Finding {
+	const { demand } = overload;
 	const { device } = demand;
 	const amperes = formatNumber(amperesOf(analysis, demand), 1);
 	return finding({
-		...sharedSlots(analysis, demand, modes),
+		...sharedSlots(analysis, overload),
 		level: "note",
 		title: `All fixed loads together count ${amperes} A, and ${device.part} gives ${formatNumber(device.rating ?? 0, 1)} A`,
 		why: `${sum(analysis, demand)} With all of them on at once it opens or shuts down; outlets come on top.`,
@@ -110,10 +118,11 @@ function tellBoard(analysis: Analysis, demand: Demand, modes: ReadonlySet<string
 	});
 }
 
-function tellUnknown(analysis: Analysis, demand: Demand, modes: ReadonlySet<string>): Finding {
+function tellUnknown(analysis: Analysis, overload: Overload): Finding {
+	const { demand } = overload;
 	const names = [...new Set(demand.unknown.map((load) => load.part))];
 	return finding({
-		...sharedSlots(analysis, demand, modes),
+		...sharedSlots(analysis, overload),
 		level: "note",
 		title: `Load of ${demand.device.part} not checked: the power of ${listNames(names)} is missing`,
 		also: placesOfLoads(analysis, names),
@@ -125,7 +134,7 @@ function tellUnknown(analysis: Analysis, demand: Demand, modes: ReadonlySet<stri
 	});
 }
 
-function sharedSlots(analysis: Analysis, demand: Demand, modes: ReadonlySet<string>) {
+function sharedSlots(analysis: Analysis, { demand, state, modes }: Overload) {
 	const { device, loads } = demand;
 	const names = [...new Set(loads.map((load) => load.part))];
 	return {
@@ -133,6 +142,7 @@ function sharedSlots(analysis: Analysis, demand: Demand, modes: ReadonlySet<stri
 		span: device.span,
 		also: placesOfLoads(analysis, names),
 		marks: [device.part, ...names],
+		path: hotPathTo(state, analysis.circuit.partByName.get(worstLoad(demand))),
 		figures: [
 			{
 				name: "load",

@@ -1,6 +1,6 @@
 // Cables that lack a conductor which what they feed cannot do without: a ground, a neutral, a second hot.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { type Finding, finding } from "../base/finding.ts";
+import { type Finding, finding, type PathStep } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Cable, Circuit } from "../circuit/circuit.ts";
 import { modesOf } from "./mode-names.ts";
@@ -56,6 +56,8 @@ interface Shortage {
 	readonly lacking: Set<Needed>;
 	/** Names of points that go without. */
 	readonly without: Set<string>;
+	/** The way of the hot to the first of them. */
+	readonly path: readonly PathStep[];
 	readonly modes: Set<string>;
 }
 
@@ -70,7 +72,13 @@ function findShortages(circuit: Circuit, state: ModeState, shortages: Map<string
 		// Where the conductor comes in by another cable, it is there and only not joined: that is told elsewhere.
 		if (lack === undefined || arriving.get(lack.box)?.has(need) === true) continue;
 		const known = shortages.get(lack.cable.tag);
-		const shortage = known ?? { cable: lack.cable, lacking: new Set(), without: new Set(), modes: new Set() };
+		const shortage = known ?? {
+			cable: lack.cable,
+			lacking: new Set(),
+			without: new Set(),
+			path: state.poles.reachOf(from, "hot")?.pathTo(from) ?? [],
+			modes: new Set(),
+		};
 		shortage.lacking.add(need);
 		shortage.without.add(circuit.points[point]?.name ?? "");
 		shortage.modes.add(state.mode.name);
@@ -161,7 +169,7 @@ function rolesOf(circuit: Circuit, cable: Cable): ReadonlySet<string> {
 
 const noRoles: ReadonlySet<string> = new Set();
 
-function tell(analysis: Analysis, { cable, lacking, without, modes }: Shortage): Finding {
+function tell(analysis: Analysis, { cable, lacking, without, path, modes }: Shortage): Finding {
 	const names = [...without];
 	const missing = listNames(needs.filter((need) => lacking.has(need)).map((need) => words[need]));
 	const isDanger = lacking.has("ground");
@@ -176,6 +184,7 @@ function tell(analysis: Analysis, { cable, lacking, without, modes }: Shortage):
 			return point === undefined || point.span === cable.span ? [] : [{ span: point.span, label: name }];
 		}),
 		marks: [cable.tag, ...names],
+		path,
 		key: `${conductorsTooFew.code}@${cable.tag}`,
 		why: isDanger
 			? "When a hot touches metal there, it stays live until somebody touches it, and no breaker opens."

@@ -6,7 +6,7 @@ import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
 import type { Protection } from "../circuit/circuit.ts";
-import type { ExposedConductor, ExposedGroup } from "./exposed-conductors.ts";
+import { type ExposedConductor, type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { modesOf } from "./mode-names.ts";
 
 /** `14 AWG in porch-1, porch-2 and 3 more`, or `the 14 AWG jumper b1.hot~b2.hot` where no cable is among them. */
@@ -34,14 +34,23 @@ export function placeOf(
 	const { conductor, cable, state } = first;
 	const said = conductor.ends.find((end) => end.said && end.state === "landed");
 	const point = conductor.ends.map((end) => end.point).find((end) => end !== undefined && state.exposure.has(end));
-	const reach =
-		point === undefined ? undefined : (state.poles.reachAt(point, "hot") ?? state.poles.reachAt(point, "hot2"));
 	return {
 		span: said?.span ?? cable?.span ?? conductor.span,
 		marks: [...cablesOf(all), ...all.flatMap((one) => (one.cable === undefined ? [one.conductor.name] : []))],
-		path: point === undefined ? [] : (reach?.pathTo(point) ?? []),
+		path: point === undefined ? [] : (state.poles.reachOf(point, "hot")?.pathTo(point) ?? []),
 		modes: modesOf(analysis, modes),
 	};
+}
+
+/** The key of the finding on a fault of protection behind a device, for what follows from it; undefined where there is none. */
+export function protectionFaultBehind(analysis: Analysis, device: Protection): string | undefined {
+	const group = exposedGroups(analysis).find(
+		({ sort, first }) =>
+			(sort === "no-own-device" || sort === "device-too-large") && first.exposure.device?.part === device.part,
+	);
+	if (group === undefined) return undefined;
+	const code = group.sort === "no-own-device" ? "protection-missing" : "protection-too-large";
+	return `${code}@${placeOf(analysis, group).marks[0] ?? ""}`;
 }
 
 /** The other cables of a group, and the device that is too large for them. */

@@ -23,12 +23,13 @@ export const groundUndersized: Rule = {
 		`inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft
 circuit bunks from LC breaker 20 A by 12-2
-  14 ft to b1: box
+  14 ft to b1: box metal
     r1: receptacle
     r2: receptacle
 at b1
-  bunks-1.bare on r1.ground
-  link r1.ground, r2.ground by single 14 AWG green
+  bunks-1.bare on b1.case
+  link b1.case, r1.ground by single 12 AWG green
+  link b1.case, r2.ground by single 14 AWG green
 `,
 	],
 	right: [
@@ -71,7 +72,6 @@ function tell(
 	// Never larger than the circuit's own conductors: 250.122(A). Those may be too thin themselves, which is told elsewhere.
 	if (hots === undefined || compareGauges(conductor.gauge, hots) >= 0) return [];
 	const needed = compareGauges(row.copper, hots) < 0 ? row.copper : hots;
-	const place = conductor.cable ?? conductor.name;
 	const amperes = `${formatNumber(rating, 1)} A`;
 	return [
 		finding({
@@ -81,7 +81,7 @@ function tell(
 			span: conductor.span,
 			label: formatGauge(conductor.gauge),
 			also: exposure.device === undefined ? [] : [{ span: exposure.device.span, label: amperes }],
-			marks: [conductor.name, place],
+			marks: [conductor.name, ...(conductor.cable === undefined ? [] : [conductor.cable])],
 			figures: [
 				{
 					name: "equipment ground",

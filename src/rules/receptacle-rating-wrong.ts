@@ -1,5 +1,5 @@
 // Receptacles whose rating does not go with the breaker of their circuit.
-import type { Analysis } from "../analysis/analysis.ts";
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Demand } from "../analysis/demand.ts";
 import { type Finding, finding, type Level } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
@@ -9,6 +9,8 @@ import { multiOutletRatings } from "../handbook/branch-circuits.ts";
 import { citation, type Provenance } from "../handbook/provenance.ts";
 import { receptacleRatingsFor, singleReceptacle, socketOutletOf } from "../handbook/receptacles.ts";
 import { foldName } from "../plan/names.ts";
+import { protectionFaultBehind } from "./exposed-wording.ts";
+import { hotPathTo } from "./hot-path.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -52,7 +54,7 @@ circuit hob from LC breaker 20 A by 12-2
 				for (const misfit of misfitsOf(analysis, demand)) {
 					const key = `${demand.device.part} ${misfit.parts[0]?.face.rating} ${misfit.level}`;
 					const known = misfits.get(key);
-					if (known === undefined) misfits.set(key, { ...misfit, modes: new Set([state.mode.name]) });
+					if (known === undefined) misfits.set(key, { ...misfit, state, modes: new Set([state.mode.name]) });
 					else known.modes.add(state.mode.name);
 				}
 		return [...misfits.values()].map((misfit) => tell(analysis, misfit));
@@ -68,10 +70,11 @@ interface Misfit {
 	readonly fitting: string;
 	readonly limit: number;
 	readonly provenance: Provenance;
+	readonly state: ModeState;
 	readonly modes: Set<string>;
 }
 
-function misfitsOf(analysis: Analysis, demand: Demand): Misfit[] {
+function misfitsOf(analysis: Analysis, demand: Demand): Omit<Misfit, "state" | "modes">[] {
 	const { device } = demand;
 	const { circuit } = analysis;
 	const source = circuit.sources.find((candidate) => candidate.name === device.source);
@@ -97,7 +100,7 @@ function misfitsOf(analysis: Analysis, demand: Demand): Misfit[] {
 		if (judged === undefined) return [];
 		// A rating that was not said is the usual one and may be smaller on the wall.
 		const blamed = rating > (device.rating ?? 0) ? parts.filter((part) => isRatingSaid(analysis, part)) : parts;
-		return blamed.length === 0 ? [] : [{ ...judged, demand, parts: blamed, modes: new Set<string>() }];
+		return blamed.length === 0 ? [] : [{ ...judged, demand, parts: blamed }];
 	});
 }
 
@@ -147,12 +150,13 @@ function isRatingSaid(analysis: Analysis, part: Part): boolean {
 	return analysis.circuit.plan.thingByName.get(foldName(part.name))?.said.quantity("rating") !== undefined;
 }
 
-function tell(analysis: Analysis, { demand, parts, level, fitting, limit, provenance, modes }: Misfit): Finding {
+function tell(analysis: Analysis, { demand, parts, level, fitting, limit, provenance, state, modes }: Misfit): Finding {
 	const { device } = demand;
 	const [first] = parts;
 	const rating = first?.face.rating ?? 0;
 	const names = parts.map((part) => part.name);
 	const said = first !== undefined && isRatingSaid(analysis, first);
+	const cause = protectionFaultBehind(analysis, device);
 	const recalled = provenance.known === "recalled" ? " This rule is recalled, not read: look it up." : "";
 	return finding({
 		code: receptacleRatingWrong.code,
@@ -165,6 +169,7 @@ function tell(analysis: Analysis, { demand, parts, level, fitting, limit, proven
 			...parts.slice(1, 8).map((part) => ({ span: part.span, label: `${rating} A` })),
 		],
 		marks: [...names, device.part],
+		path: hotPathTo(state, first),
 		figures: [{ name: "receptacle", found: rating, limit, unit: "A", source: citation(provenance) }],
 		why: `${level === "note" ? "Editions of the code differ on it, and a larger plug fits than the circuit can feed." : receptacleRatingWrong.why}${recalled}`,
 		help: said
@@ -172,6 +177,7 @@ function tell(analysis: Analysis, { demand, parts, level, fitting, limit, proven
 			: `Say the rating if it is another; else ${lowerFirst(receptacleRatingWrong.help)}`,
 		modes: modesOf(analysis, modes),
 		basis: citation(provenance),
+		...(cause === undefined ? {} : { consequenceOf: cause }),
 	});
 }
 
