@@ -42,16 +42,21 @@ export function textBox(mark: TextMark): Box {
 /** `text` in lines no wider than `width`; a word is broken only where it alone is wider. */
 export function wrapText(text: string, style: TextStyle, width: number): string[] {
 	const lines: string[] = [];
+	const space = textWidth(" ", style);
 	let line = "";
-	for (const word of text.split(/[ \t\r\n]/).filter((part) => part !== "")) {
-		const longer = line === "" ? word : `${line} ${word}`;
-		if (textWidth(longer, style) <= width) {
-			line = longer;
+	let used = 0;
+	for (const word of text.split(/[ \t\r\n]/)) {
+		if (word === "") continue;
+		const wide = textWidth(word, style);
+		if (line !== "" && used + space + wide <= width) {
+			line += ` ${word}`;
+			used += space + wide;
 			continue;
 		}
 		if (line !== "") lines.push(line);
-		const pieces = breakWord(word, style, width);
+		const pieces = wide <= width ? [word] : breakWord(word, style, width);
 		line = pieces.pop() ?? "";
+		used = pieces.length === 0 ? wide : textWidth(line, style);
 		lines.push(...pieces);
 	}
 	return line === "" ? lines : [...lines, line];

@@ -1,52 +1,37 @@
 // Where the furniture goes: in a strip along the foot of the sheet, in two rows there, or in a column down its right side.
+import type { Box } from "../bounds.ts";
 import type { Group } from "../scene.ts";
-import { type Block, drawBlock, gutter, type SetBlock, setBlock } from "./block.ts";
-import { type CautionBlock, cautionBlock } from "./caution.ts";
-import { blocksFor } from "./lists.ts";
+import { drawBlock, gutter, type SetBlock } from "./block.ts";
+import type { FurnitureSet } from "./furniture-set.ts";
 import { padding } from "./paper.ts";
-import type { SheetContent } from "./sheet-content.ts";
-import { type TitleBlock, titleBlock } from "./title-block.ts";
 
 /** Furniture set for one width or height of the space inside the frame. */
 export interface Arrangement {
 	/** What it takes away from the space inside the frame, on the right and below. */
 	readonly takes: { readonly width: number; readonly height: number };
-	/** The least height inside the frame that it can stand in. */
-	readonly leastHeight: number;
 	/** What it really covers, in square units. */
 	readonly covers: number;
 	/** Its groups; `inside` is the space inside the frame. */
-	readonly place: (inside: Inside, paper: string) => Group[];
-}
-interface Inside {
-	readonly x: number;
-	readonly y: number;
-	readonly width: number;
-	readonly height: number;
+	readonly place: (inside: Box, paper: string) => Group[];
 }
 
 /** Every way to place the furniture of a sheet with that much space inside its frame. */
-export function arrangements(content: SheetContent, inside: Inside): Arrangement[] {
-	return [oneRow(content, inside.width), twoRows(content, inside.width), column(content, inside.height)].filter(
+export function arrangements(set: FurnitureSet, inside: Box): Arrangement[] {
+	return [column(set, inside.height), oneRow(set, inside.width), twoRows(set, inside.width)].filter(
 		(arrangement) => arrangement !== undefined,
 	);
 }
 
 /** Lists, caution and title block side by side along the foot. */
-function oneRow(content: SheetContent, width: number): Arrangement | undefined {
-	const title = titleBlock(content, between(400, width * 0.36, 600));
+function oneRow(set: FurnitureSet, width: number): Arrangement | undefined {
+	const title = set.title(width * 0.36);
 	const room = width - title.width - 2 * padding;
-	const caution = cautionBlock(content.caution ?? [], between(270, room * 0.4, 400));
-	const list = between(200, room * 0.32, 330);
-	const row = setRow(blocksFor(content, { findings: list, legend: 190, notes: list }), room - caution.width, [
-		title.height - padding,
-		caution.height,
-	]);
-	if (row === undefined) return undefined;
+	const caution = set.caution(Math.min(400, room * 0.4));
+	const row = setRow(set, room * 0.32, room - caution.width);
+	if (row === undefined || caution.width > room) return undefined;
 	const height = Math.max(row.height, caution.height, title.height - padding) + padding;
 	return {
 		takes: { width: 0, height },
-		leastHeight: height,
 		covers: row.covers + areaOf(caution) + areaOf(title),
 		place: (inside, paper) => {
 			const bottom = inside.y + inside.height;
@@ -62,18 +47,16 @@ function oneRow(content: SheetContent, width: number): Arrangement | undefined {
 }
 
 /** The lists in one row across the sheet, caution and title block in a second one below. */
-function twoRows(content: SheetContent, width: number): Arrangement | undefined {
-	const title = titleBlock(content, between(400, width * 0.45, 600));
+function twoRows(set: FurnitureSet, width: number): Arrangement | undefined {
+	const title = set.title(width * 0.45);
 	const room = width - 2 * padding;
-	const caution = cautionBlock(content.caution ?? [], Math.min(640, width - title.width - 2 * padding));
-	const list = between(200, room * 0.36, 360);
-	const row = setRow(blocksFor(content, { findings: list, legend: 200, notes: list }), room, [0]);
-	if (row === undefined) return undefined;
+	const caution = set.caution(width - title.width - 2 * padding);
+	const row = setRow(set, room * 0.36, room);
+	if (row === undefined || caution.width > width - title.width - 2 * padding) return undefined;
 	const second = Math.max(caution.height + padding, title.height);
 	const height = row.height + padding + second;
 	return {
 		takes: { width: 0, height },
-		leastHeight: height,
 		covers: row.covers + areaOf(caution) + areaOf(title),
 		place: (inside, paper) => {
 			const bottom = inside.y + inside.height;
@@ -88,29 +71,26 @@ function twoRows(content: SheetContent, width: number): Arrangement | undefined 
 }
 
 /** Everything in one column on the right, the title block at its foot. */
-function column(content: SheetContent, height: number): Arrangement | undefined {
-	const width = 400;
-	const inner = width - padding;
-	const title = titleBlock(content, width);
-	const caution = cautionBlock(content.caution ?? [], inner);
-	const sets = blocksFor(content, { findings: inner, legend: inner, notes: inner })
-		.map((block) => setBlock(block, Number.MAX_SAFE_INTEGER))
-		.filter((set) => set !== undefined);
-	const need = sets.reduce((sum, set) => sum + set.height + padding, padding) + caution.height + padding + title.height;
+function column(set: FurnitureSet, height: number): Arrangement | undefined {
+	const title = set.title(400);
+	const inner = title.width - padding;
+	const caution = set.caution(inner);
+	const sets = set.blocks(inner).flatMap((block) => set.settingsOf(block).slice(0, 1));
+	const lists = sets.reduce((sum, list) => sum + list.height + padding, padding);
+	const need = lists + caution.height + padding + title.height;
 	if (need > height) return undefined;
 	return {
-		takes: { width: width + padding, height: 0 },
-		leastHeight: need,
-		covers: width * need,
+		takes: { width: title.width + padding, height: 0 },
+		covers: title.width * need,
 		place: (inside, paper) => {
-			const x = inside.x + inside.width - width;
+			const x = inside.x + inside.width - title.width;
 			const bottom = inside.y + inside.height;
 			const gap = Math.min(60, (inside.height - need) / (sets.length + 1));
 			let y = inside.y + padding;
 			const groups: Group[] = [];
-			for (const set of sets) {
-				groups.push(drawBlock(set, { x, y }));
-				y += set.height + padding + gap;
+			for (const list of sets) {
+				groups.push(drawBlock(list, { x, y }));
+				y += list.height + padding + gap;
 			}
 			groups.push(caution.groupAt({ x, y: bottom - title.height - padding - caution.height }));
 			groups.push(title.groupAt({ x, y: bottom - title.height }, paper));
@@ -126,29 +106,31 @@ interface Row {
 	readonly covers: number;
 }
 
-/** Blocks side by side in the lowest row that is no wider than `room`; `heights` are there anyway. Undefined when none is. */
-function setRow(blocks: readonly Block[], room: number, heights: readonly number[]): Row | undefined {
-	const least = Math.max(40, ...heights);
-	for (let allowed = least; allowed < least + highest; allowed += 15) {
-		const sets = blocks.map((block) => setBlock(block, allowed)).filter((set) => set !== undefined);
-		const width = sets.reduce((sum, set) => sum + set.width + gutter, 0);
-		if (sets.length < blocks.length || width > room + gutter) continue;
-		return {
-			sets,
-			width,
-			// As high as its highest block, not as high as it was allowed to be.
-			height: Math.max(0, ...sets.map((set) => set.height)),
-			covers: sets.reduce((sum, set) => sum + set.width * set.height, 0),
-		};
+/** The lists side by side within `room`: the highest is shared out among one more column as long as that fits. */
+function setRow(set: FurnitureSet, list: number, room: number): Row | undefined {
+	const settings = set.blocks(list).map((block) => set.settingsOf(block));
+	const chosen = settings.map(() => 0);
+	const widthOf = (places: readonly number[]): number =>
+		places.reduce((sum, place, index) => sum + (settings[index]?.[place]?.width ?? 0) + gutter, 0);
+	if (widthOf(chosen) > room + gutter) return undefined;
+	for (;;) {
+		const heights = chosen.map((place, index) => settings[index]?.[place]?.height ?? 0);
+		const highest = heights.indexOf(Math.max(...heights));
+		const next = chosen.map((place, index) => (index === highest ? place + 1 : place));
+		if (settings[highest]?.[next[highest] ?? 0] === undefined || widthOf(next) > room + gutter) break;
+		chosen.splice(0, chosen.length, ...next);
 	}
-	return undefined;
+	const sets = chosen.flatMap((place, index) => settings[index]?.slice(place, place + 1) ?? []);
+	return {
+		sets,
+		width: widthOf(chosen),
+		height: Math.max(0, ...sets.map((one) => one.height)),
+		covers: sets.reduce((sum, one) => sum + areaOf(one), 0),
+	};
 }
 
-/** A row higher than this leaves no room for a drawing. */
-const highest = 900;
-
 function drawRow(row: Row, corner: { x: number; y: number }, room: number): { groups: Group[]; end: number } {
-	const more = between(0, (room - row.width) / Math.max(1, row.sets.length), 50);
+	const more = Math.max(0, Math.min(50, (room - row.width) / Math.max(1, row.sets.length)));
 	let x = corner.x;
 	const groups = row.sets.map((set) => {
 		const group = drawBlock(set, { x, y: corner.y });
@@ -158,10 +140,6 @@ function drawRow(row: Row, corner: { x: number; y: number }, room: number): { gr
 	return { groups, end: x };
 }
 
-function areaOf(block: CautionBlock | TitleBlock): number {
+function areaOf(block: { readonly width: number; readonly height: number }): number {
 	return block.width * block.height;
-}
-
-function between(least: number, value: number, most: number): number {
-	return Math.max(least, Math.min(value, most));
 }

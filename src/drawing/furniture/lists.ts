@@ -46,7 +46,7 @@ const style: TextStyle = { size: 11 };
 const linePitch = 14.5;
 const sampleWidth = 34;
 const codeWidth = 38;
-const symbolHeight = 30;
+const symbolHeight = 32;
 
 function legendItem(entry: LegendEntry, width: number): Item {
 	const indent = sampleWidth + 10 + (entry.code === "" ? 0 : codeWidth);

@@ -1,5 +1,5 @@
 // What every sheet of a plan says about the plan: its title, system and rules, its modes and accepted deviations, its findings.
-import type { Finding } from "../../base/finding.ts";
+import type { NumberedFinding } from "../../base/finding.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
 import type { SheetContent } from "./sheet-content.ts";
 
@@ -10,10 +10,7 @@ export type PlanFurniture = Pick<
 >;
 
 /** That part, with the findings under the numbers they have in the list of `check`. */
-export function planFurniture(
-	circuit: Circuit,
-	findings: readonly (Finding & { readonly number: number })[],
-): PlanFurniture {
+export function planFurniture(circuit: Circuit, findings: readonly NumberedFinding[]): PlanFurniture {
 	const { plan } = circuit;
 	const file = plan.file.split("/").at(-1) ?? plan.file;
 	return {

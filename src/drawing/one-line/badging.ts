@@ -1,9 +1,6 @@
 // Which findings mark which step of a one-line diagram: the first of a finding's marks that is drawn here gets the number.
-import type { Finding } from "../../base/finding.ts";
+import type { NumberedFinding } from "../../base/finding.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
-
-/** A finding with the number it has in the list of `check`. */
-export type NumberedFinding = Finding & { readonly number: number };
 
 /** The findings that belong at each of the names a step may have. */
 export function findingsByName(

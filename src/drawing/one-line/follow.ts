@@ -64,15 +64,17 @@ class Walk {
 		const source = parts.find((part) => part.face.traits.includes("source"));
 		const root = this.states(enclosure, incoming, source);
 		const steps: Step[] = source === undefined ? [] : [this.sourceStep(source, incoming)];
+		const rest = this.tell(root, enclosure, incoming);
 		const isBare = parts.every((part) => part.face.traits.includes("junction"));
-		if (isBare && incoming !== undefined)
-			steps.push({
-				kind: "joint",
-				label: { name: enclosure.name, lines: [junctionWords(enclosure, parts)] },
-				names: [enclosure.name, ...parts.map((part) => part.name)],
-				span: enclosure.span,
-			});
-		return [...steps, ...this.tell(root, enclosure, incoming)];
+		if (!isBare || incoming === undefined) return [...steps, ...rest];
+		const about = {
+			label: { name: enclosure.name, lines: [junctionWords(enclosure, parts)] },
+			names: [enclosure.name, ...parts.map((part) => part.name)],
+			span: enclosure.span,
+		};
+		const [first, ...others] = rest;
+		if (first?.kind === "split") return [...steps, { ...first, ...about }, ...others];
+		return [...steps, { kind: "joint", ...about }, ...rest];
 	}
 
 	private states(enclosure: Enclosure, incoming: Cable | undefined, source: Part | undefined): State {

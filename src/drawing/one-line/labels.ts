@@ -26,14 +26,14 @@ export function breakerLabel(part: Part, circuit: Circuit): Label {
 	return { name: run.name, lines: [...words, `${slot} · ${part.face.text}`] };
 }
 
-/** What is written at a cable: its make, and its tag with its length. Cables drawn as one show their tags and the sum. */
-export function cableTexts(cables: readonly Cable[]): readonly [make: string, tag: string] {
+/** What is written at a cable: its make, then its tag with its length; cables drawn as one show their tags and their lengths. */
+export function cableTexts(cables: readonly Cable[]): { readonly make: string; readonly lines: readonly string[] } {
 	const first = cables[0];
 	const last = cables.at(-1);
-	if (first === undefined || last === undefined) return ["", ""];
-	const tags = first === last ? first.tag : `${first.tag} to ${last.tag}`;
+	if (first === undefined || last === undefined) return { make: "", lines: [] };
 	const length = lengthText(cables);
-	return [first.make, length === "" ? tags : `${tags} · ${length}`];
+	if (first === last) return { make: first.make, lines: [length === "" ? first.tag : `${first.tag} · ${length}`] };
+	return { make: first.make, lines: [`${first.tag} to ${last.tag}`, ...(length === "" ? [] : [length])] };
 }
 
 /** The symbol of a part in its region; by what it is where its kind names none. */

@@ -1,9 +1,9 @@
 // From chains to pieces: a line runs straight down, a bus spans what hangs from it, branches open to the right.
-import type { Box } from "../bounds.ts";
 import { boundsOfMark, joinBoxes, moveMark } from "../bounds.ts";
 import { badgeRadius } from "../furniture/badge.ts";
-import type { Group, Mark } from "../scene.ts";
+import type { Mark } from "../scene.ts";
 import { textWidth } from "../text-metrics.ts";
+import { foldLine } from "./fold.ts";
 import { moveBoxes, type Piece, pack, stack } from "./piece.ts";
 import {
 	badgeRow,
@@ -20,11 +20,15 @@ import {
 } from "./step-pieces.ts";
 import type { Chain, PartingStep, Step } from "./steps.ts";
 
-/** All chains side by side, in groups around the origin; each bus in at most `rows` rows. */
-export function layOutChains(chains: readonly Chain[], findingsOf: FindingsOf, rows: number): Group[] {
+/** All chains side by side; each long bus in at most `rows` rows. */
+export function layOutChains(chains: readonly Chain[], findingsOf: FindingsOf, rows: number): Piece {
 	const pieces = chains.map((chain, index) => layOutChain(chain, { findingsOf, rows, path: String(index + 1) }));
 	const axes = pack(pieces, chainGap);
-	return pieces.flatMap((piece, index) => piece.draw({ x: axes[index] ?? 0, y: 0 }));
+	return {
+		boxes: pieces.flatMap((piece, index) => moveBoxes(piece.boxes, axes[index] ?? 0, 0)),
+		height: 0,
+		draw: (at) => pieces.flatMap((piece, index) => piece.draw({ x: at.x + (axes[index] ?? 0), y: at.y })),
+	};
 }
 
 interface Context {
@@ -34,8 +38,27 @@ interface Context {
 	readonly path: string;
 }
 
+/** One chain without partings in several columns; undefined when it parts somewhere. */
+export function layOutInColumns(chain: Chain, findingsOf: FindingsOf, columns: number): Piece | undefined {
+	const steps = straighten(chain);
+	if (steps.some((step) => (step.kind === "bus" || step.kind === "split") && step.branches.length > 0))
+		return undefined;
+	return foldLine(
+		steps.map((step) => layOutStep(step, { findingsOf, rows: 1, path: "1" })),
+		columns,
+	);
+}
+
 function layOutChain(chain: Chain, context: Context): Piece {
-	return stack(chain.map((step) => layOutStep(step, context)));
+	return stack(straighten(chain).map((step) => layOutStep(step, context)));
+}
+
+/** A bus with one branch is passed on the way: the branch is part of the same line. */
+function straighten(chain: Chain): Chain {
+	return chain.flatMap((step) => {
+		const only = step.kind === "bus" && step.branches.length === 1 ? step.branches[0] : undefined;
+		return only === undefined || step.kind !== "bus" ? [step] : [{ ...step, branches: [] }, ...straighten(only)];
+	});
 }
 
 function layOutStep(step: Step, context: Context): Piece {
@@ -96,7 +119,7 @@ function busPiece(step: PartingStep, context: Context): Piece {
 	const about = { name, label: [step.label.name, ...step.label.lines].join(", "), sort: "object" as const };
 	return {
 		boxes: [...marks.map(boundsOfMark), ...hung.flatMap(({ piece, x, y }) => moveBoxes(piece.boxes, x, y))],
-		height: top,
+		height: branches.length === 0 ? head : top,
 		draw: (at) => [
 			{
 				...about,
@@ -136,35 +159,47 @@ function bar(fromX: number, fromY: number, toX: number, toY: number): Mark {
 	};
 }
 
-/** The first branch goes straight on, the others leave to the right; a dot where three lines meet. */
+/** The first branch goes straight on, the others leave to the right; a dot where three lines meet. A box it happens in is named. */
 function splitPiece(step: PartingStep, context: Context): Piece {
 	const branches = step.branches.map((branch, index) =>
 		layOutChain(branch, { ...context, path: `${context.path}.${index + 1}` }),
 	);
-	const top = 16;
+	const lines = labelLines(step.label, 110);
+	const labelHeight = lines.length * 13.5;
+	const top = Math.max(16, 8 + labelHeight);
 	const axes = pack(branches, branchGap);
-	const last = axes.at(-1) ?? 0;
+	const across = [
+		{ x: 0, y: top },
+		{ x: axes.at(-1) ?? 0, y: top },
+	];
 	const marks: Mark[] = [
 		vertical(0, top),
-		{
-			kind: "line",
-			as: "conductor",
-			points: [
-				{ x: 0, y: top },
-				{ x: last, y: top },
-			],
-			stroke: "ink",
-			strokeWidth: conductorWidth,
-		},
-		...axes.slice(0, -1).map((x): Mark => ({ kind: "circle", as: "dot", x, y: top, radius: 3.6, fill: "ink" })),
+		{ kind: "line", as: "conductor", points: across, stroke: "ink", strokeWidth: conductorWidth },
+		...axes.slice(0, -1).map(jointAt(top)),
+		...lines.map(({ text, bold }, index) =>
+			write(text, { x: -12, y: top - labelHeight + 6 + index * 13.5 }, "end", bold ? 12 : 10.5, bold),
+		),
+		...badgeRow(context.findingsOf(step.names), { x: 12 + badgeRadius, y: top - badgeRadius - 5 }, 1),
 	];
-	const hung: Box[] = branches.flatMap((piece, index) => moveBoxes(piece.boxes, axes[index] ?? 0, top));
+	const label = step.label.name === "" ? "" : [step.label.name, ...step.label.lines].join(", ");
+	const about = { name: `parting ${context.path}`, ...(step.span === undefined ? {} : { span: step.span }) };
 	return {
-		boxes: [...marks.map(boundsOfMark), ...hung],
+		boxes: [
+			...marks.map(boundsOfMark),
+			...branches.flatMap((branch, index) => moveBoxes(branch.boxes, axes[index] ?? 0, top)),
+		],
 		height: top,
 		draw: (at) => [
-			{ name: `parting ${context.path}`, sort: "decoration", marks: marks.map((mark) => moveMark(mark, at.x, at.y)) },
-			...branches.flatMap((piece, index) => piece.draw({ x: at.x + (axes[index] ?? 0), y: at.y + top })),
+			{
+				...about,
+				...(label === "" ? { sort: "decoration" } : { sort: "object", label }),
+				marks: marks.map((mark) => moveMark(mark, at.x, at.y)),
+			},
+			...branches.flatMap((branch, index) => branch.draw({ x: at.x + (axes[index] ?? 0), y: at.y + top })),
 		],
 	};
+}
+
+function jointAt(y: number): (x: number) => Mark {
+	return (x) => ({ kind: "circle", as: "dot", x, y, radius: 3.6, fill: "ink" });
 }

@@ -1,14 +1,16 @@
 // The one-line sheet of a plan: every source on top, power running down to the loads, findings under their numbers.
 import type { Analysis } from "../../analysis/analysis.ts";
+import type { NumberedFinding } from "../../base/finding.ts";
 import { findSymbol } from "../../symbols/index.ts";
-import { boundsOf } from "../bounds.ts";
+import { joinBoxes } from "../bounds.ts";
 import { composeSheet, type LegendEntry, type SheetContent } from "../furniture/compose-sheet.ts";
 import { planFurniture } from "../furniture/plan-furniture.ts";
 import type { Group, Sheet } from "../scene.ts";
-import { findingsByName, type NumberedFinding } from "./badging.ts";
+import { findingsByName } from "./badging.ts";
 import { followPower } from "./follow.ts";
 import { groupAlike } from "./grouping.ts";
-import { layOutChains } from "./lay-out.ts";
+import { layOutChains, layOutInColumns } from "./lay-out.ts";
+import type { Piece } from "./piece.ts";
 import type { FindingsOf } from "./step-pieces.ts";
 import type { Chain } from "./steps.ts";
 
@@ -37,20 +39,29 @@ export function drawOneLine(
 
 /** The layout whose shape is nearest to that of a sheet: long buses are set in rows where that helps. */
 function bestShape(chains: readonly Chain[], findingsOf: FindingsOf): Group[] {
-	let best: { groups: Group[]; off: number } | undefined;
+	let best: { piece: Piece; off: number } | undefined;
 	for (let rows = 1; rows <= mostRows; rows++) {
-		const groups = layOutChains(chains, findingsOf, rows);
-		const box = boundsOf(groups);
-		const off = Math.abs(Math.log(box.width / Math.max(1, box.height) / goodShape));
+		const piece = layOutChains(chains, findingsOf, rows);
+		const box = joinBoxes(piece.boxes);
+		const shape = box.width / Math.max(1, box.height);
+		const off = Math.abs(Math.log(shape / goodShape));
 		if (best !== undefined && off >= best.off) break;
-		best = { groups, off };
+		best = { piece, off };
+		if (shape <= goodShape) break;
 	}
-	return best?.groups ?? [];
+	const [only] = chains;
+	if (only !== undefined && chains.length === 1 && best !== undefined && best.off > narrow) {
+		const columns = layOutInColumns(only, findingsOf, 2);
+		if (columns !== undefined) return columns.draw({ x: 0, y: 0 });
+	}
+	return best?.piece.draw({ x: 0, y: 0 }) ?? [];
 }
 
 const mostRows = 6;
 /** Width to height of the space for a drawing on a landscape sheet. */
 const goodShape = 1.7;
+/** A single line this far from it, as a logarithm, is better set in columns. */
+const narrow = Math.log(goodShape / 0.6);
 
 /** Every symbol that occurs, once, with what it stands for. */
 function legendOf(groups: readonly Group[]): LegendEntry[] {

@@ -1,7 +1,7 @@
 // Each step of a one-line diagram as a piece: symbol, line, label and badges, with what they occupy.
 
 import { certain } from "../../base/certain.ts";
-import type { Finding } from "../../base/finding.ts";
+import type { NumberedFinding } from "../../base/finding.ts";
 import { findSymbol, type SymbolDesign } from "../../symbols/index.ts";
 import { type Box, boundsOfMark, moveMark } from "../bounds.ts";
 import { badgeMarks, badgeRadius } from "../furniture/badge.ts";
@@ -12,10 +12,10 @@ import type { Piece } from "./piece.ts";
 import type { CableStep, DeviceStep, FlagStep, JointStep, Label } from "./steps.ts";
 
 /** What steps are drawn with: the findings that mark a name. */
-export type FindingsOf = (names: readonly string[]) => readonly (Finding & { readonly number: number })[];
+export type FindingsOf = (names: readonly string[]) => readonly NumberedFinding[];
 
-/** Width of a conductor line and of a bus, in units. */
-export const conductorWidth = 1.8;
+/** Width of a conductor line, the same as of a symbol's own strokes, and of a bus, in units. */
+export const conductorWidth = 1.5;
 export const busWidth = 5.5;
 
 /** A device on its line, beside it, or at its end. */
@@ -41,11 +41,11 @@ export function devicePiece(step: DeviceStep, findingsOf: FindingsOf): Piece {
 /** The line between two devices, with its cable to the left. */
 export function cablePiece(step: CableStep, findingsOf: FindingsOf): Piece {
 	const tags = step.cables.map((cable) => cable.tag);
-	const [make, tag] = cableTexts(step.cables);
+	const { make, lines } = cableTexts(step.cables);
 	const span = step.cables[0]?.span;
 	const about = {
 		name: `cable ${tags.join(" ")}`,
-		label: `cable ${make}, ${tag}`,
+		label: ["cable", make, ...lines].join(" "),
 		...(span === undefined ? {} : { span }),
 	};
 	const middle = cableHeight / 2;
@@ -61,8 +61,15 @@ export function cablePiece(step: CableStep, findingsOf: FindingsOf): Piece {
 			stroke: "ink",
 			strokeWidth: 1.3,
 		},
-		write(make, { x: -12, y: middle - 1 }, "end", 11, true),
-		write(tag, { x: -12, y: middle + 12 }, "end", 10.5, false),
+		...[make, ...lines].map((text, index) =>
+			write(
+				text,
+				{ x: -12, y: middle - 8 - lines.length * 6 + (index + 1) * 13 },
+				"end",
+				index === 0 ? 11 : 10.5,
+				index === 0,
+			),
+		),
 		...badgeRow(findingsOf(tags), { x: 12 + badgeRadius, y: middle }, 1),
 	]);
 }

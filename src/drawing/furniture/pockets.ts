@@ -1,0 +1,87 @@
+// The furniture set into the free corners of a drawing: between its branches, beside its short rows, wherever a block fits whole.
+import { type Box, growBox } from "../bounds.ts";
+import { cell, Occupancy } from "../occupancy.ts";
+import type { Group } from "../scene.ts";
+import { drawBlock, gutter } from "./block.ts";
+import type { FurnitureSet } from "./furniture-set.ts";
+import { padding } from "./paper.ts";
+
+/** Furniture that found its places. */
+export interface Pockets {
+	readonly covers: number;
+	readonly place: (paper: string) => Group[];
+}
+
+/**
+ * Places for all furniture inside `inside`, clear of `taken`: the boxes of the drawing and the heading where they will stand.
+ * Undefined when a block finds no room.
+ */
+export function findPockets(set: FurnitureSet, inside: Box, taken: readonly Box[]): Pockets | undefined {
+	const title = set.title(inside.width * 0.36);
+	const corner = { x: inside.x + inside.width - title.width, y: inside.y + inside.height - title.height };
+	const occupancy = new Occupancy(inside);
+	for (const box of taken) occupancy.take(growBox(box, clearance));
+	// The outermost squares reach over the frame, where nothing else can stand.
+	const titleBox = { ...corner, width: title.width - cell, height: title.height - cell };
+	if (!occupancy.isFree(titleBox)) return undefined;
+	occupancy.take(growBox({ ...corner, width: title.width, height: title.height }, clearance));
+	const wanted: Placeable[][] = [
+		...set
+			.blocks(300)
+			.map((block) => set.settingsOf(block).map((one) => ({ ...one, draw: (at: Corner) => drawBlock(one, at) }))),
+		[420, 340, 280].map((width) => {
+			const caution = set.caution(width);
+			return { ...caution, draw: caution.groupAt };
+		}),
+	];
+	const need = wanted.reduce((sum, [first]) => sum + (first === undefined ? 0 : first.width * first.height), 0);
+	if (need > occupancy.freeShare() * inside.width * inside.height) return undefined;
+	const groups: Group[] = [];
+	for (const settings of wanted) {
+		const found = findPlace(occupancy, inside, settings);
+		if (found === undefined) return undefined;
+		const { at, what } = found;
+		occupancy.take(growBox({ ...at, width: what.width, height: what.height }, clearance));
+		groups.push(what.draw(at));
+	}
+	return {
+		covers: need + title.width * title.height,
+		place: (paper) => [...groups, title.groupAt(corner, paper)],
+	};
+}
+
+interface Corner {
+	readonly x: number;
+	readonly y: number;
+}
+interface Placeable {
+	readonly width: number;
+	readonly height: number;
+	readonly draw: (at: Corner) => Group;
+}
+
+/** Units kept clear around everything. */
+const clearance = 12;
+
+/** The highest place for one of the settings, the rightmost of these; settings are tried in their order. */
+function findPlace(
+	occupancy: Occupancy,
+	inside: Box,
+	wanted: readonly Placeable[],
+): { readonly at: Corner; readonly what: Placeable } | undefined {
+	const right = inside.x + inside.width - padding;
+	const bottom = inside.y + inside.height - padding;
+	const left = inside.x + padding;
+	for (const what of wanted) {
+		const isFree = (x: number, y: number): boolean =>
+			occupancy.isFree({ x, y, width: what.width, height: what.height });
+		for (let y = inside.y + padding; y + what.height <= bottom; y += gutter)
+			for (let x = right - what.width; x >= left; x -= gutter) {
+				if (!isFree(x, y)) continue;
+				// In the left half of the sheet, flush with its left edge where that is free too.
+				const flush = x + what.width / 2 < inside.x + inside.width / 2 && isFree(left, y);
+				return { at: { x: flush ? left : x, y }, what };
+			}
+	}
+	return undefined;
+}

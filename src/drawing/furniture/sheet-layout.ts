@@ -1,0 +1,192 @@
+// Which paper, how large the drawing, and where the furniture: the smallest sheet that holds all, filled best.
+import type { Box } from "../bounds.ts";
+import type { Group } from "../scene.ts";
+import { type Arrangement, arrangements } from "./arrangement.ts";
+import { FurnitureSet } from "./furniture-set.ts";
+import { margin, type Paper, padding, papersFor } from "./paper.ts";
+import { findPockets } from "./pockets.ts";
+import type { SheetContent } from "./sheet-content.ts";
+
+/** A sheet with everything in its place. */
+export interface Layout {
+	readonly paper: string;
+	readonly width: number;
+	readonly height: number;
+	/** The drawing is scaled about the origin, then moved. */
+	readonly scale: number;
+	readonly dx: number;
+	readonly dy: number;
+	/** The space that the drawing could have spread into. */
+	readonly area: Box;
+	readonly furniture: () => Group[];
+	/** About which part of the space inside the frame is filled. */
+	readonly fill: number;
+}
+
+/** What is known of a drawing before it is placed. */
+export interface Drawing {
+	readonly box: Box;
+	/** Boxes that hold all its ink. */
+	readonly ink: readonly Box[];
+	/** About how many square units it covers, the air around its ink included. */
+	readonly covers: number;
+}
+
+/** The layout of a sheet; `headingWidth` is what the title at its upper left takes. */
+export function chooseLayout(content: SheetContent, drawing: Drawing, headingWidth: number): Layout {
+	const wanted: Wanted = { set: new FurnitureSet(content), drawing, headingWidth };
+	for (const paper of papersFor(content.paper, content.region)) {
+		const whole = layoutOn(wanted, paper);
+		if (whole === undefined) continue;
+		if (whole.fill >= goodFill) return whole;
+		for (const cut of cutPapers(paper, whole)) {
+			const layout = layoutOn(wanted, cut);
+			if (layout !== undefined && layout.fill > whole.fill) return layout;
+		}
+		return whole;
+	}
+	return madeToMeasure(wanted);
+}
+
+/** Height of the title line at the top. */
+export const headingHeight = 34;
+
+interface Wanted {
+	readonly set: FurnitureSet;
+	readonly drawing: Drawing;
+	readonly headingWidth: number;
+}
+
+/** A drawing may be enlarged this much to fill its sheet. */
+const mostScale = 1.3;
+/** Below this a sheet of standard size is cut to the drawing. */
+const goodFill = 0.62;
+/** Limits of width to height of the space inside the frame of a sheet that is cut to its drawing. */
+const aspect = { least: 1.22, most: 2.15 };
+/** Ten millimetres. */
+const step = 40;
+
+/** The best filled layout on one sheet of paper; undefined when nothing fits. */
+function layoutOn(wanted: Wanted, paper: Paper): Layout | undefined {
+	const inside = insideOf(paper);
+	const { box } = wanted.drawing;
+	const whole = areaOf(inside, 0, 0);
+	if (box.width > whole.width || box.height > whole.height) return undefined;
+	const layouts = arrangements(wanted.set, inside).flatMap((arrangement) => arranged(wanted, paper, arrangement));
+	const pockets = pocketed(wanted, paper);
+	return [...layouts, ...pockets].reduce<Layout | undefined>(
+		(found, layout) => (found === undefined || layout.fill > found.fill ? layout : found),
+		undefined,
+	);
+}
+
+/** The drawing in the middle of what an arrangement leaves; none where it does not fit. */
+function arranged({ drawing }: Wanted, paper: Paper, arrangement: Arrangement): Layout[] {
+	const inside = insideOf(paper);
+	const area = areaOf(inside, arrangement.takes.width, arrangement.takes.height);
+	const scale = Math.min(mostScale, area.width / drawing.box.width, area.height / drawing.box.height);
+	if (scale < 1) return [];
+	const furniture = (): Group[] => arrangement.place(inside, paper.name);
+	return [layoutAt(drawing, paper, area, scale, middle, arrangement.covers, furniture)];
+}
+
+/** The drawing over the whole sheet and the furniture in its free corners; none where a block finds no room. */
+function pocketed({ set, drawing, headingWidth }: Wanted, paper: Paper): Layout[] {
+	const inside = insideOf(paper);
+	const area = areaOf(inside, 0, 0);
+	const most = Math.min(mostScale, area.width / drawing.box.width, area.height / drawing.box.height);
+	const heading = { x: inside.x, y: inside.y, width: headingWidth, height: headingHeight + padding };
+	for (const scale of most > 1.12 ? [most, 1 + (most - 1) / 2] : [most])
+		for (const share of [middle, { x: 0, y: 0 }]) {
+			const { dx, dy } = moved(drawing.box, area, scale, share);
+			const ink = drawing.ink.map((box) => ({
+				x: box.x * scale + dx,
+				y: box.y * scale + dy,
+				width: box.width * scale,
+				height: box.height * scale,
+			}));
+			const pockets = findPockets(set, inside, [heading, ...ink]);
+			if (pockets !== undefined)
+				return [layoutAt(drawing, paper, area, scale, share, pockets.covers, () => pockets.place(paper.name))];
+		}
+	return [];
+}
+
+const middle = { x: 0.5, y: 0.5 };
+
+function layoutAt(
+	drawing: Drawing,
+	paper: Paper,
+	area: Box,
+	scale: number,
+	share: { readonly x: number; readonly y: number },
+	covers: number,
+	furniture: () => Group[],
+): Layout {
+	const inside = insideOf(paper);
+	return {
+		paper: paper.name,
+		width: paper.width,
+		height: paper.height,
+		scale,
+		...moved(drawing.box, area, scale, share),
+		area,
+		furniture,
+		fill: (drawing.covers * scale * scale + covers) / (inside.width * inside.height),
+	};
+}
+
+/** What moves a scaled drawing to its share of the spare room: 0 is the left or upper edge, 0.5 the middle. */
+function moved(box: Box, area: Box, scale: number, share: { x: number; y: number }): { dx: number; dy: number } {
+	return {
+		dx: area.x + (area.width - box.width * scale) * share.x - box.x * scale,
+		dy: area.y + (area.height - box.height * scale) * share.y - box.y * scale,
+	};
+}
+
+/** The sheets that can be cut from a paper, smallest first; none so small that the furniture and the drawing cannot fit by area. */
+function cutPapers(paper: Paper, whole: Layout): Paper[] {
+	const inside = insideOf(paper);
+	const filled = (whole.fill * inside.width * inside.height) / (whole.scale * whole.scale);
+	const papers: Paper[] = [];
+	for (let width = paper.width; width > paper.width / 2; width -= 2 * step)
+		for (let height = paper.height; height > paper.height / 2; height -= 2 * step) {
+			const space = insideOf({ width, height });
+			const shape = space.width / space.height;
+			if (shape < aspect.least || shape > aspect.most || space.width * space.height < filled) continue;
+			papers.push({ name: `${paper.name} cut`, width, height });
+		}
+	return papers.sort((one, other) => one.width * one.height - other.width * other.height).slice(0, mostCuts);
+}
+
+/** Enough to reach from the smallest that could hold everything to one that does. */
+const mostCuts = 40;
+
+/** A sheet around a drawing that no paper holds. */
+function madeToMeasure(wanted: Wanted): Layout {
+	const { box } = wanted.drawing;
+	for (let growth = 0; ; growth += 4 * step) {
+		const height = box.height + 2 * (margin + padding) + headingHeight + 160 + growth;
+		const width = Math.max(box.width + 2 * (margin + padding), height * aspect.least, 1600) + growth;
+		const paper = {
+			name: "made to measure",
+			width: Math.ceil(width),
+			height: Math.ceil(Math.max(height, width / aspect.most)),
+		};
+		const found = layoutOn(wanted, paper);
+		if (found !== undefined) return found;
+	}
+}
+
+function insideOf(paper: { readonly width: number; readonly height: number }): Box {
+	return { x: margin, y: margin, width: paper.width - 2 * margin, height: paper.height - 2 * margin };
+}
+
+function areaOf(inside: Box, takenWidth: number, takenHeight: number): Box {
+	return {
+		x: inside.x + padding,
+		y: inside.y + headingHeight + padding,
+		width: inside.width - 2 * padding - takenWidth,
+		height: inside.height - headingHeight - 2 * padding - takenHeight,
+	};
+}

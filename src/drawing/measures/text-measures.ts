@@ -1,0 +1,136 @@
+// Measures of lettering: nothing on it, nothing cut by it, inside the frame, large enough, dark enough in both themes.
+import { type Box, boxesMeet, boxHolds, growBox } from "../bounds.ts";
+import { contrast, paintValue, type Theme } from "../palette.ts";
+import type { Paint } from "../scene.ts";
+import { capitalHeight } from "../text-metrics.ts";
+import { BoxIndex } from "./box-index.ts";
+import { atLeast, countFaults, type Measure } from "./measure.ts";
+import { lengthOf, type PlacedText, type Segment, type SheetFacts, tell } from "./sheet-facts.ts";
+
+/** All measures of lettering. */
+export function textMeasures(facts: SheetFacts): Measure[] {
+	return [
+		textOnText(facts),
+		textOnLine(facts),
+		textOnSymbol(facts),
+		textOnEdge(facts),
+		outsideFrame(facts),
+		smallestPrint(facts),
+		...(["light", "dark"] as const).map((theme) => weakestContrast(facts, theme)),
+	];
+}
+
+/** Two letters may come this near without touching: what a box adds around its ink. */
+const hair = 0.5;
+
+function textOnText({ texts }: SheetFacts): Measure {
+	const index = new BoxIndex<PlacedText>();
+	const where: string[] = [];
+	for (const text of texts) {
+		for (const other of index.meeting(growBox(text.box, -hair))) where.push(`${tell(text.of)} on ${tell(other.of)}`);
+		index.add(text.box, text);
+	}
+	return countFaults("text on text", where);
+}
+
+/** Wires, sheaths and lines alike; a line counts with its own width. */
+function textOnLine({ texts, segments }: SheetFacts): Measure {
+	const index = new BoxIndex<Segment>();
+	for (const segment of segments) index.add(segment.box, segment);
+	const where: string[] = [];
+	for (const text of texts)
+		for (const segment of index.meeting(growBox(text.box, -hair)))
+			if (segmentMeets(segment, growBox(text.box, -hair))) where.push(`${tell(text.of)} on ${tell(segment.of)}`);
+	return countFaults("text on wire or line", where);
+}
+
+function textOnSymbol({ texts, symbols }: SheetFacts): Measure {
+	const where: string[] = [];
+	const index = new BoxIndex<(typeof symbols)[number]>();
+	for (const symbol of symbols) index.add(symbol.box, symbol);
+	for (const text of texts)
+		for (const symbol of index.meeting(growBox(text.box, -hair))) where.push(`${tell(text.of)} on ${tell(symbol.of)}`);
+	return countFaults("text on symbol", where);
+}
+
+/** A text stands wholly inside a rectangle or wholly outside; it may not lie on an edge, nor on a device that is not its own. */
+function textOnEdge({ texts, rectangles }: SheetFacts): Measure {
+	const where: string[] = [];
+	const index = new BoxIndex<(typeof rectangles)[number]>();
+	for (const rectangle of rectangles) index.add(rectangle.mark, rectangle);
+	for (const text of texts)
+		for (const rectangle of index.meeting(growBox(text.box, -hair))) {
+			const solid = rectangle.mark.as === "gland" || rectangle.mark.as === "bar";
+			const own = rectangle.mark.of !== undefined && rectangle.mark.of === text.of.mark.of;
+			if (!boxHolds(rectangle.mark, growBox(text.box, -hair)) || (solid && !own))
+				where.push(`${tell(text.of)} on ${rectangle.mark.as} of ${tell(rectangle)}`);
+		}
+	return countFaults("text on an edge", where);
+}
+
+function outsideFrame({ texts, rectangles, segments, symbols, frame }: SheetFacts): Measure {
+	const inside = growBox(frame, 1);
+	const all = [...texts, ...symbols, ...segments, ...rectangles.map((of) => ({ of, box: of.mark }))];
+	return countFaults(
+		"outside the frame",
+		all.filter(({ box }) => !boxHolds(inside, box)).map(({ of }) => tell(of)),
+	);
+}
+
+/** Height of the smallest capital on paper, in millimetres. */
+function smallestPrint({ texts }: SheetFacts): Measure {
+	let smallest = Number.POSITIVE_INFINITY;
+	let where = "";
+	for (const { of } of texts) {
+		const height = of.mark.size * capitalHeight * 0.25;
+		if (height >= smallest) continue;
+		smallest = height;
+		where = tell(of);
+	}
+	return atLeast("smallest capital, mm", texts.length === 0 ? 1.8 : smallest, 1.8, [where]);
+}
+
+/** The weakest contrast of a text against what it stands on, by WCAG 2. */
+function weakestContrast(facts: SheetFacts, theme: Theme): Measure {
+	let weakest = 21;
+	let where = "";
+	for (const text of facts.texts) {
+		const value = contrast(paintValue(text.of.mark.paint, theme), paintValue(groundOf(text, facts), theme));
+		if (value >= weakest) continue;
+		weakest = value;
+		where = tell(text.of);
+	}
+	return atLeast(`text contrast, ${theme}`, weakest, 4.5, [where]);
+}
+
+/** The fill under a text: the last rectangle or circle painted that holds it. */
+function groundOf(text: PlacedText, { sheet }: SheetFacts): Paint {
+	let ground: Paint = "paper";
+	const [x, y] = [text.box.x + text.box.width / 2, text.box.y + text.box.height / 2];
+	for (const group of sheet.groups) {
+		for (const mark of group.marks) {
+			if (mark.kind === "rectangle" && mark.fill !== undefined && boxHolds(mark, { x, y, width: 0, height: 0 }))
+				ground = mark.fill;
+			if (mark.kind === "circle" && mark.fill !== undefined && Math.hypot(mark.x - x, mark.y - y) < mark.radius)
+				ground = mark.fill;
+		}
+		if (group === text.of.group) break;
+	}
+	return ground;
+}
+
+/** Whether a straight piece, with its width, passes through a box. */
+export function segmentMeets(segment: Segment, box: Box): boolean {
+	if (!boxesMeet(segment.box, box)) return false;
+	const { from, to } = segment;
+	if (Math.abs(from.x - to.x) < 0.01 || Math.abs(from.y - to.y) < 0.01) return true;
+	// An oblique piece: points along it, close enough that none of a text's width is stepped over.
+	const steps = Math.ceil(lengthOf(segment) / 2);
+	for (let step = 0; step <= steps; step++) {
+		const share = step / steps;
+		const x = from.x + (to.x - from.x) * share;
+		const y = from.y + (to.y - from.y) * share;
+		if (boxesMeet({ x: x - 0.8, y: y - 0.8, width: 1.6, height: 1.6 }, box)) return true;
+	}
+	return false;
+}

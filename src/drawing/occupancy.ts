@@ -1,0 +1,116 @@
+// What of a sheet is taken and what is free, on a grid of small squares: for finding room, and for measuring emptiness.
+import { type Box, boundsOfMark, boundsOfPoints, growBox } from "./bounds.ts";
+import type { Group, Mark } from "./scene.ts";
+
+/** A grid over part of a sheet. */
+export class Occupancy {
+	private readonly area: Box;
+	private readonly columns: number;
+	private readonly rows: number;
+	private readonly taken: Uint8Array;
+	/** Sums of `taken` over everything above and to the left; undefined when out of date. */
+	private sums: Uint32Array | undefined;
+
+	constructor(area: Box) {
+		this.area = area;
+		this.columns = Math.max(1, Math.floor(area.width / cell));
+		this.rows = Math.max(1, Math.floor(area.height / cell));
+		this.taken = new Uint8Array(this.columns * this.rows);
+	}
+
+	/** Takes every square that `box` touches. */
+	take(box: Box): void {
+		const { left, top, right, bottom } = this.squares(box);
+		for (let row = top; row < bottom; row++)
+			this.taken.fill(1, row * this.columns + left, row * this.columns + Math.max(left, right));
+		this.sums = undefined;
+	}
+
+	/** Whether `box` lies inside the area and touches no square that is taken. */
+	isFree(box: Box): boolean {
+		if (box.x < this.area.x || box.x + box.width > this.area.x + this.columns * cell) return false;
+		if (box.y < this.area.y || box.y + box.height > this.area.y + this.rows * cell) return false;
+		this.sums ??= this.sumUp();
+		const { left, top, right, bottom } = this.squares(box);
+		const sum = (column: number, row: number): number => this.sums?.[row * (this.columns + 1) + column] ?? 0;
+		return sum(right, bottom) - sum(left, bottom) - sum(right, top) + sum(left, top) === 0;
+	}
+
+	/** The part of the area that is free, 0 to 1. */
+	freeShare(): number {
+		let taken = 0;
+		for (const square of this.taken) taken += square;
+		return 1 - taken / this.taken.length;
+	}
+
+	/** What is taken as few boxes, one for each stretch of squares in a row. */
+	stretches(): Box[] {
+		const boxes: Box[] = [];
+		for (let row = 0; row < this.rows; row++) {
+			let start = -1;
+			for (let column = 0; column <= this.columns; column++) {
+				const isTaken = column < this.columns && this.taken[row * this.columns + column] === 1;
+				if (isTaken && start < 0) start = column;
+				if (isTaken || start < 0) continue;
+				boxes.push({
+					x: this.area.x + start * cell,
+					y: this.area.y + row * cell,
+					width: (column - start) * cell,
+					height: cell,
+				});
+				start = -1;
+			}
+		}
+		return boxes;
+	}
+
+	private squares(box: Box): { left: number; top: number; right: number; bottom: number } {
+		return {
+			left: clamp(Math.floor((box.x - this.area.x) / cell), this.columns),
+			top: clamp(Math.floor((box.y - this.area.y) / cell), this.rows),
+			right: clamp(Math.ceil((box.x + box.width - this.area.x) / cell), this.columns),
+			bottom: clamp(Math.ceil((box.y + box.height - this.area.y) / cell), this.rows),
+		};
+	}
+
+	private sumUp(): Uint32Array {
+		const wide = this.columns + 1;
+		const sums = new Uint32Array(wide * (this.rows + 1));
+		for (let row = 0; row < this.rows; row++) {
+			let line = 0;
+			for (let column = 0; column < this.columns; column++) {
+				line += this.taken[row * this.columns + column] ?? 0;
+				sums[(row + 1) * wide + column + 1] = (sums[row * wide + column + 1] ?? 0) + line;
+			}
+		}
+		return sums;
+	}
+}
+
+/** Side of a square: 3 mm. */
+export const cell = 12;
+
+/** The boxes that a mark's ink lies in: one a segment for what is drawn as a line. */
+export function inkBoxes(mark: Mark): Box[] {
+	if (mark.kind !== "line" && mark.kind !== "wire" && mark.kind !== "jacket") return [boundsOfMark(mark)];
+	const width = mark.kind === "line" ? mark.strokeWidth : mark.width;
+	return mark.points.slice(1).map((point, index) => {
+		const before = mark.points[index];
+		return growBox(boundsOfPoints(before === undefined ? [point] : [before, point]), width / 2);
+	});
+}
+
+/** The part of `area` that is further than `air` from anything drawn in `groups`, 0 to 1. */
+export function emptyShare(groups: readonly Group[], area: Box): number {
+	const occupancy = new Occupancy(area);
+	for (const group of groups)
+		for (const mark of group.marks) for (const box of inkBoxes(mark)) occupancy.take(growBox(box, air));
+	return occupancy.freeShare();
+}
+
+/** What is nearer to ink than this does not look empty: 5 mm. */
+export const air = 20;
+
+function clamp(value: number, most: number): number {
+	return Math.max(0, Math.min(value, most));
+}
