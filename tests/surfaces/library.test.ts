@@ -2,6 +2,7 @@
 import * as fs from "node:fs";
 import { fileURLToPath } from "node:url";
 import { createContext, runInContext } from "node:vm";
+import fc from "fast-check";
 import { rolldown } from "rolldown";
 import { expect, test } from "vitest";
 import { checkPlan, drawPlan } from "../../src/pipeline.ts";
@@ -48,4 +49,26 @@ test("where there is nothing but the language it checks and draws the same", asy
 	expect(report.sheets.length).toBeGreaterThan(0);
 	expect(report.parts).toBe(result.analysis.circuit.parts.length);
 	expect(report.shown.text).not.toBe("");
+});
+
+test("the built library says of any text what the rooms say", async () => {
+	const built: { check: typeof checkPlan } = await import(library);
+	const samples = new URL("../../samples/", import.meta.url);
+	const texts = fs.readdirSync(samples).map((name) => fs.readFileSync(new URL(name, samples), "utf8"));
+	const words = [...new Set(texts.join(" ").split(/\s+/))];
+	const soup = fc.array(fc.array(fc.constantFrom(...words), { maxLength: 10 }), { maxLength: 8 });
+	const any = fc.oneof(
+		fc.constantFrom(...texts),
+		soup.map((lines) => lines.map((line) => line.join(" ")).join("\n  ")),
+		fc.tuple(fc.constantFrom(...texts), soup, fc.nat()).map(([text, lines, at]) => {
+			const rows = text.split("\n");
+			return rows.toSpliced(at % rows.length, 1, ...lines.map((line) => line.join(" "))).join("\n");
+		}),
+	);
+	fc.assert(
+		fc.property(any, (text) => {
+			expect(built.check(text, "van.ferrule").findings).toEqual(checkPlan(text, "van.ferrule").findings);
+		}),
+		{ numRuns: 300 },
+	);
 });
