@@ -1,6 +1,7 @@
 // The one way in which tests check a plan: its text with the findings that must stand in it written under their lines.
 import { expect } from "vitest";
-import { type CheckResult, checkPlan, type NumberedFinding } from "../src/pipeline.ts";
+import type { NumberedFinding } from "../src/base/finding.ts";
+import { type CheckResult, checkPlan } from "../src/pipeline.ts";
 
 /**
  * Checks a plan whose comment lines say what must be found, and fails on anything missing or beyond it.

@@ -115,7 +115,7 @@ export function alwaysClosed(edge: Edge): boolean {
 }
 
 /** A way as path steps: the start, then each point with what leads to it. */
-function tellWay(circuit: Circuit, way: readonly Edge[], end: number): PathStep[] {
+export function tellWay(circuit: Circuit, way: readonly Edge[], end: number): PathStep[] {
 	const nameOf = (point: number): string => circuit.points[point]?.name ?? "";
 	const start = way[0]?.from ?? end;
 	return [

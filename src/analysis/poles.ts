@@ -1,6 +1,7 @@
 // Which poles of the live sources each point can be joined to in a mode, with every intended bond taken away.
 import type { Role } from "../kinds/kind.ts";
-import { type Edge, type Network, type Reach, reachFrom } from "./network.ts";
+import { reachPossible } from "./choices.ts";
+import type { Edge, Network, Reach } from "./network.ts";
 
 /** The three things a conductor can be for, whatever the leg or the system: live, its return, or protective ground. */
 export type PoleSort = "hot" | "neutral" | "ground";
@@ -51,7 +52,7 @@ export function tracePoles(network: Network, allow: (edge: Edge) => boolean = no
 			});
 		if (source.ground !== undefined) poles.push({ source: source.name, role: "ground", points: [source.ground] });
 	}
-	const reaches = poles.map((pole) => reachFrom(network, pole.points, allow));
+	const reaches = poles.map((pole) => reachPossible(network, pole.points, allow));
 	const roles = new Map<number, Set<Role>>();
 	const sorts = new Map<number, Set<PoleSort>>();
 	const counts = new Map<number, number>();
