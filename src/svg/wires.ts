@@ -1,18 +1,11 @@
 // Wires and sheaths: paper halo, dark casing, coloured core. One path for all halos and casings of a batch, one core per conductor.
 import { conductorLook, type Hue } from "../drawing/palette.ts";
 import type { JacketMark, WireMark } from "../drawing/scene.ts";
+import { bandWidth, casingWidth, haloWidth, sheathWidth, tickWidth } from "../drawing/strokes.ts";
 import type { Attributes, Canvas } from "./canvas.ts";
 import { batchWires } from "./crossings.ts";
 import type { InkPot } from "./ink.ts";
 import { figure, roundedPolyline } from "./path-data.ts";
-
-/** What the halo and the casing stand out on both sides together, in units. */
-const halo = 5;
-const casing = 1.5;
-const sheathEdge = 1.8;
-/** A finding's band and the ticks across it, which also show without colour. */
-const band = 9;
-const ticks = 13;
 
 /** Writes wires in their order. */
 export function writeWires(canvas: Canvas, wires: readonly WireMark[], inks: InkPot): void {
@@ -28,8 +21,8 @@ export function writeJackets(canvas: Canvas, jackets: readonly JacketMark[], ink
 		const d = same.map((mark) => roundedPolyline(mark.points, mark.radius)).join("");
 		const stroke = (more: number): Attributes => ({ "stroke-width": figure(jacket.width + more) });
 		const group = canvas.add("g", { fill: "none" });
-		group.add("path", { d, ...inks.stroke("paper"), ...stroke(sheathEdge + halo) });
-		group.add("path", { d, ...inks.jacketEdge(jacket.colour), ...stroke(sheathEdge) });
+		group.add("path", { d, ...inks.stroke("paper"), ...stroke(sheathWidth + haloWidth) });
+		group.add("path", { d, ...inks.jacketEdge(jacket.colour), ...stroke(sheathWidth) });
 		group.add("path", { d, ...inks.jacketSurface(jacket.colour), ...stroke(0) });
 	}
 }
@@ -46,14 +39,14 @@ function writeBatch(canvas: Canvas, batch: readonly WireMark[], inks: InkPot): v
 				"stroke-width": figure(first.wire.width + more),
 			});
 	};
-	layer(lit, inks.stroke("fault-soft"), band);
-	layer(lit, { ...inks.stroke("fault"), "stroke-dasharray": "1.5 6.5" }, ticks);
+	layer(lit, inks.stroke("fault-soft"), bandWidth);
+	layer(lit, { ...inks.stroke("fault"), "stroke-dasharray": "1.5 6.5" }, tickWidth);
 	layer(
 		ways.filter(({ wire }) => wire.run !== "strand" && wire.finding === undefined),
 		inks.stroke("paper"),
-		halo,
+		haloWidth,
 	);
-	layer(ways, inks.stroke("casing"), casing);
+	layer(ways, inks.stroke("casing"), casingWidth);
 	for (const way of ways) writeCore(group, way, inks);
 }
 

@@ -17,7 +17,15 @@ export interface Pockets {
  * Undefined when a block finds no room.
  */
 export function findPockets(set: FurnitureSet, inside: Box, taken: readonly Box[]): Pockets | undefined {
-	const title = set.title(inside.width * 0.36);
+	for (const width of [inside.width * 0.36, 480, 400]) {
+		const pockets = pocketsBeside(set, inside, taken, width);
+		if (pockets !== undefined) return pockets;
+	}
+	return undefined;
+}
+
+function pocketsBeside(set: FurnitureSet, inside: Box, taken: readonly Box[], titleWidth: number): Pockets | undefined {
+	const title = set.title(titleWidth);
 	const corner = { x: inside.x + inside.width - title.width, y: inside.y + inside.height - title.height };
 	const occupancy = new Occupancy(inside);
 	for (const box of taken) occupancy.take(growBox(box, clearance));

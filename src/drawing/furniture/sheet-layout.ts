@@ -39,7 +39,7 @@ export function chooseLayout(content: SheetContent, drawing: Drawing, headingWid
 		const whole = layoutOn(wanted, paper);
 		if (whole === undefined) continue;
 		if (whole.fill >= goodFill) return whole;
-		for (const cut of cutPapers(paper, whole)) {
+		for (const cut of cutPapers(wanted, paper, whole)) {
 			const layout = layoutOn(wanted, cut);
 			if (layout !== undefined && layout.fill > whole.fill) return layout;
 		}
@@ -145,12 +145,14 @@ function moved(box: Box, area: Box, scale: number, share: { x: number; y: number
 }
 
 /** The sheets that can be cut from a paper, smallest first; none so small that the furniture and the drawing cannot fit by area. */
-function cutPapers(paper: Paper, whole: Layout): Paper[] {
+function cutPapers({ drawing }: Wanted, paper: Paper, whole: Layout): Paper[] {
+	const around = 2 * (margin + padding);
+	const least = { width: drawing.box.width + around, height: drawing.box.height + around + headingHeight };
 	const inside = insideOf(paper);
 	const filled = (whole.fill * inside.width * inside.height) / (whole.scale * whole.scale);
 	const papers: Paper[] = [];
-	for (let width = paper.width; width > paper.width / 2; width -= 2 * step)
-		for (let height = paper.height; height > paper.height / 2; height -= 2 * step) {
+	for (let width = paper.width; width >= least.width; width -= 2 * step)
+		for (let height = paper.height; height >= least.height; height -= 2 * step) {
 			const space = insideOf({ width, height });
 			const shape = space.width / space.height;
 			if (shape < aspect.least || shape > aspect.most || space.width * space.height < filled) continue;

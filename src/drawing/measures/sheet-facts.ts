@@ -2,6 +2,7 @@
 
 import { type Box, boundsOfMark, boundsOfPoints, growBox } from "../bounds.ts";
 import type { JacketMark, LineMark, RectangleMark, Sheet, SymbolMark, TextMark, WireMark, XY } from "../scene.ts";
+import { casingWidth, sheathWidth, tickWidth } from "../strokes.ts";
 import { textBox } from "../text-metrics.ts";
 import { type Placed, placedMarks } from "./measure.ts";
 
@@ -90,11 +91,18 @@ export function readSheet(sheet: Sheet): SheetFacts {
 /** A mark's straight pieces. */
 export function segmentsOf(of: Placed<WireMark | JacketMark | LineMark>): Segment[] {
 	const { mark } = of;
-	const width = mark.kind === "line" ? mark.strokeWidth : mark.width;
+	const width = paintedWidth(mark);
 	return mark.points.slice(1).map((to, index) => {
 		const from = mark.points[index] ?? to;
 		return { from, to, of, index, box: growBox(boundsOfPoints([from, to]), width / 2) };
 	});
+}
+
+/** How wide a way is painted, its casing or edge included. */
+function paintedWidth(mark: WireMark | JacketMark | LineMark): number {
+	if (mark.kind === "line") return mark.strokeWidth;
+	if (mark.kind === "jacket") return mark.width + sheathWidth;
+	return mark.width + (mark.finding === undefined ? casingWidth : tickWidth);
 }
 
 /** Length of a piece. */
