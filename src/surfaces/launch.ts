@@ -18,7 +18,8 @@ try {
 /** Runs the command's code, compiled before if it is there for this Node. */
 function launch(folder: string): void {
 	const file = join(folder, "ferrule.cjs");
-	const script = new Script(Module.wrap(readFileSync(file, "utf8")), {
+	// The build leaves nothing but ASCII in it, and this is the quickest way to read that.
+	const script = new Script(Module.wrap(readFileSync(file, "latin1")), {
 		filename: file,
 		cachedData: readCompiled(`${file}.${process.version}-${process.arch}`),
 	});

@@ -1,7 +1,7 @@
 // The pages that `--help` prints: one for the whole command, one for each verb. They fit in 80 columns.
 import { wrap } from "../report/visible.ts";
 import { helpOption } from "./options.ts";
-import { settingsVariable } from "./settings.ts";
+import { settable, settingsVariable } from "./settings.ts";
 import type { Example, Verb } from "./verb.ts";
 
 /** The page of the whole command. */
@@ -12,7 +12,7 @@ export function writeHelp(verbs: readonly Verb[]): string {
 			columns,
 		),
 		["Verbs:", ...table(verbs.map((verb) => [`${verb.name} ${verb.operands.words}`, verb.summary]))],
-		["`ferrule VERB --help` tells all about a verb; `ferrule --version` tells the version."],
+		wrap("`ferrule VERB --help` tells all about a verb, `ferrule --version` the version.", columns),
 		examples([
 			{ call: "ferrule new van.ferrule --from camper-shore", says: "begin from a commented starter" },
 			{ call: "ferrule check van.ferrule", says: "what is miswired, and why it matters" },
@@ -33,6 +33,10 @@ export function writeHelp(verbs: readonly Verb[]): string {
 				["141", "whoever read the output went away"],
 			]),
 		],
+		wrap(
+			`${settingsVariable} may hold options that are always meant unless a call says otherwise: ${settable.map(({ name }) => `--${name}`).join(", ")}.`,
+			columns,
+		),
 		wrap(caution, columns),
 	);
 }

@@ -1,5 +1,4 @@
 // The options that several verbs share, each written once.
-import { levels } from "../../base/finding.ts";
 import { sheetChoices } from "../checker.ts";
 import type { Option } from "./verb.ts";
 
@@ -19,7 +18,7 @@ export const asOption: Option = {
 export const failOnOption: Option = {
 	name: "fail-on",
 	value: { word: "LEVEL", choices: failLevels },
-	summary: `end with status 1 from this level up: ${levels.slice(1).join(", ")}; never to end with 0`,
+	summary: "end with status 1 from this level up, error if not said; never: always end with 0",
 };
 
 export const colourOption: Option = {
