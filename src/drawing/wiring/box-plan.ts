@@ -1,5 +1,4 @@
 // What laying out the inside of an enclosure gives: places of everything in it, in its own coordinates. No marks yet.
-import type { Part } from "../../circuit/circuit.ts";
 import type { Box } from "../bounds.ts";
 import type { XY } from "../scene.ts";
 import type { BoxContent, Entry, Wire } from "./box-content.ts";
@@ -30,9 +29,10 @@ export interface Joint {
 	readonly columns: readonly number[];
 	readonly y: number;
 }
-/** A device with its terminals on the edges of its plate. */
+/** A device, or the stud on a metal box, with its terminals on the edges of its plate. */
 export interface Plate {
-	readonly device: Part;
+	/** The part or the point it is. */
+	readonly of: string;
 	readonly box: Box;
 	readonly terminals: readonly TerminalSpot[];
 	/** Symbols on it, by their origins. */
@@ -70,6 +70,8 @@ export interface Stub {
 }
 /** What only a panel has: its bus, bars and their notes. */
 export interface PanelWork {
+	/** Screws on the bars, one for each conductor. */
+	readonly screws: readonly { readonly point: number; readonly at: XY }[];
 	readonly bars: readonly Bar[];
 	readonly brackets: readonly { readonly box: Box; readonly text: string; readonly at: XY }[];
 	readonly texts: readonly PlateText[];

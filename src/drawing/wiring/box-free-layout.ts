@@ -1,0 +1,186 @@
+// The inside of a box of any shape: conductors on rows, devices on one side of them, every wire with at most one bend or a jog.
+import { certain } from "../../base/certain.ts";
+import type { Box } from "../bounds.ts";
+import { type BoxContent, isCore, pointOf, type Wire } from "./box-content.ts";
+import { codeRoom, glandsOf, hasFreeEnd, rowHeights, stubRoom, studAt } from "./box-frame.ts";
+import { type FreePlan, freeChoices, planFree } from "./box-free.ts";
+import type { BoxPlan, Joint, Plate } from "./box-plan.ts";
+import { countCrossings } from "./crossings.ts";
+import { columnPitch, fanDepth, headerHeight, innerMargin, rowPitch } from "./dimensions.ts";
+import { captionHeight, type FreePlateSize, placeFreePlate, type Screw, sizeFreePlate } from "./free-plate.ts";
+import { packTracks } from "./pack-tracks.ts";
+import { type Arrival, type Places, routeAll } from "./places.ts";
+
+/** Lays out any box; of the orders worth trying the one with the fewest crossings. It is at least `leastWidth` wide. */
+export function layOutFree(content: BoxContent, leastWidth: number): BoxPlan {
+	let best: { plan: BoxPlan; crossings: number } | undefined;
+	for (const choice of freeChoices(content)) {
+		const plan = layOut(content, planFree(content, choice), leastWidth);
+		const crossings = countCrossings(plan.routes);
+		if (best === undefined || crossings < best.crossings) best = { plan, crossings };
+	}
+	return certain(best, "a layout").plan;
+}
+
+function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPlan {
+	const room = codeRoom(content);
+	const sizes = content.devices.map((device) => sizeFreePlate(content, device, content.devices.length > 1));
+	const start =
+		content.left.length === 0 ? innerMargin + 8 : fanDepth + room + (hasFreeEnd(content, "left") ? stubRoom : 0);
+	const { xs, spans } = placeColumns(free, sizes, start, Math.max(columnPitch, room + 8));
+	const columnOf = wireColumns(free, xs);
+	const tracks = packTracks(
+		free.jogs.map((wire) => {
+			const ends = [wire.from, wire.to].map((tie) => columnOf(certain(pointOf(tie), "a jog's end"), wire));
+			return { item: wire, from: Math.min(...ends), to: Math.max(...ends) };
+		}),
+	);
+	const trackCount = Math.max(0, ...[...tracks.values()].map((track) => track + 1));
+	const band = bandDepth + trackCount * trackStep;
+	const hasPlates = spans.size > 0;
+	const above = free.side === "above";
+	const reach = Math.max(
+		0,
+		...sizes.map((size) => size.depth + captionHeight(size)),
+		spans.size > sizes.length ? studReach : 0,
+	);
+	const top = headerHeight + (above && hasPlates ? 12 + reach + band : 26);
+	const heights = rowHeights(free.rows.rows, top);
+	const lastRow = heights.at(-1) ?? top;
+	const screwY = above ? top - band : lastRow + band;
+
+	const right =
+		Math.max(0, ...xs, start - columnPitch) +
+		(content.right.length === 0
+			? innerMargin + 12
+			: 8 + room + fanDepth + (hasFreeEnd(content, "right") ? stubRoom : 0));
+	const plateEdge = Math.max(0, ...[...spans.values()].map((span) => span[1])) + innerMargin;
+	const width = Math.ceil(Math.max(right, plateEdge, leastWidth));
+	const plates = placePlates(content, free, sizes, xs, spans, screwY);
+	const joints = placeJoints(free, xs, heights);
+	const glands = glandsOf(content, free.rows, heights, width);
+	const places: Places = {
+		content,
+		width,
+		glands,
+		rowY: (wire) => certain(heights[free.rows.rowOf.get(wire) ?? -1], "a core's row"),
+		arrivalOn: (point, wire) => {
+			const joint = joints.get(point);
+			if (joint === undefined) return { at: { x: columnOf(point, wire), y: screwY }, along: "column" };
+			return onRow(free, joint, wire) ?? { at: { x: columnOf(point, wire), y: joint.y }, along: "column" };
+		},
+		trackOf: (wire) => {
+			const track = tracks.get(wire);
+			if (track === undefined) return undefined;
+			return above ? top - rowClearance - track * trackStep : lastRow + rowClearance + track * trackStep;
+		},
+		stubDepth: fanDepth + room,
+		freeHeading: above ? "up" : "down",
+	};
+	const { routes, stubs } = routeAll(places);
+	const height = Math.ceil(Math.max(lastRow + 26, above || !hasPlates ? 0 : screwY + reach + innerMargin));
+	return { content, width, height, glands, joints: [...joints.values()], plates, routes, stubs };
+}
+
+/** Columns from left to right, each device's plate clear of the one before. */
+function placeColumns(
+	free: FreePlan,
+	sizes: readonly FreePlateSize[],
+	start: number,
+	pitch: number,
+): { xs: number[]; spans: Map<number, [number, number]> } {
+	const { slots } = free;
+	const xs: number[] = [];
+	const spans = new Map<number, [number, number]>();
+	let edge = innerMargin;
+	for (const [index, slot] of slots.entries()) {
+		const before = slots[index - 1];
+		const lastX = xs[index - 1];
+		const oneSplice =
+			before !== undefined && slot.splice !== undefined && before.splice === slot.splice && slot.terminal === undefined;
+		xs.push(lastX === undefined ? start : lastX + (oneSplice ? rowPitch : pitch));
+		const device = slot.device;
+		if (device === undefined || slots.slice(index + 1).some((later) => later.device === device)) continue;
+		const first = slots.findIndex((candidate) => candidate.device === device);
+		const [left = 0, right = 0] = [xs[first], xs[index]];
+		const width = Math.max(sizes[device]?.width ?? studWidth, right - left + 2 * screwMargin);
+		const shift = Math.max(0, edge - ((left + right) / 2 - width / 2));
+		for (let moved = first; moved <= index; moved++) xs[moved] = (xs[moved] ?? 0) + shift;
+		const middle = (left + right) / 2 + shift;
+		spans.set(device, [middle - width / 2, middle + width / 2]);
+		edge = middle + width / 2 + plateGap;
+	}
+	return { xs, spans };
+}
+
+/** The column on which a wire stands at a point. */
+function wireColumns(free: FreePlan, xs: readonly number[]): (point: number, wire: Wire) => number {
+	const columns = new Map<number, Map<Wire, number>>();
+	const put = (point: number, wire: Wire, x: number): void => {
+		const there = columns.get(point);
+		if (there === undefined) columns.set(point, new Map([[wire, x]]));
+		else if (!there.has(wire)) there.set(wire, x);
+	};
+	for (const [index, slot] of free.slots.entries())
+		if (slot.terminal !== undefined && slot.wire !== undefined) put(slot.terminal, slot.wire, xs[index] ?? 0);
+	const toward = free.side === "above" ? "up" : "down";
+	for (const [splice, ports] of free.ports) {
+		const own = free.slots.flatMap((slot, index) => (slot.splice === splice ? [{ slot, x: xs[index] ?? 0 }] : []));
+		const straight = own.filter(({ slot }) => slot.wire !== undefined && ports[toward].includes(slot.wire));
+		for (const { slot, x } of straight) if (slot.wire !== undefined) put(splice, slot.wire, x);
+		const rest = own.filter((column) => !straight.includes(column));
+		const waiting = ports[toward].filter((wire) => !straight.some(({ slot }) => slot.wire === wire));
+		for (const [index, wire] of waiting.entries()) put(splice, wire, certain(rest[index], "a free column").x);
+		for (const [index, wire] of ports[toward === "up" ? "down" : "up"].entries())
+			put(splice, wire, certain(own[index], "a column").x);
+	}
+	return (point, wire) => certain(columns.get(point)?.get(wire), "the column of a wire");
+}
+
+function placePlates(
+	content: BoxContent,
+	free: FreePlan,
+	sizes: readonly FreePlateSize[],
+	xs: readonly number[],
+	spans: ReadonlyMap<number, [number, number]>,
+	y: number,
+): Plate[] {
+	const away = free.side === "above" ? -1 : 1;
+	return [...spans].map(([device, span]) => {
+		const screws = free.slots.flatMap((slot, index): Screw[] =>
+			slot.device === device && slot.terminal !== undefined ? [{ terminal: slot.terminal, x: xs[index] ?? 0 }] : [],
+		);
+		const size = sizes[device];
+		if (size !== undefined) return placeFreePlate(content, size, screws, span, y, away);
+		const stud = studAt(content, certain(screws[0], "the stud's screw").terminal, (span[0] + span[1]) / 2, y);
+		const box: Box = { ...stud.box, y: away === 1 ? y : y - stud.box.height };
+		const terminals = stud.terminals.map((spot) => ({ ...spot, screws: screws.map(({ x }) => ({ x, y })) }));
+		const texts = stud.texts.map((text) => ({ ...text, at: { x: text.at.x, y: away === 1 ? text.at.y : box.y + 14 } }));
+		return { ...stud, box: { ...box, x: span[0], width: span[1] - span[0] }, terminals, texts };
+	});
+}
+
+function placeJoints(free: FreePlan, xs: readonly number[], heights: readonly number[]): Map<number, Joint> {
+	const joints = new Map<number, Joint>();
+	for (const [splice, home] of free.rows.homeOf) {
+		const columns = free.slots.flatMap((slot, index) => (slot.splice === splice ? [xs[index] ?? 0] : []));
+		joints.set(splice, { point: splice, columns, y: certain(heights[home], "a splice's row") });
+	}
+	return joints;
+}
+
+/** A core that comes along the splice's own row meets it at its near end. */
+function onRow(free: FreePlan, joint: Joint, wire: Wire): Arrival | undefined {
+	if (!isCore(wire) || free.rows.rowOf.get(wire) !== free.rows.homeOf.get(joint.point)) return undefined;
+	const column = wire.from.at === "wall" && wire.from.side === "left" ? joint.columns[0] : joint.columns.at(-1);
+	return { at: { x: certain(column, "a column"), y: joint.y }, along: "row" };
+}
+
+/** From the rows to the screws where no wire jogs; from the rows to the first track; between tracks. */
+const bandDepth = 44;
+const rowClearance = 24;
+const trackStep = 20;
+const screwMargin = 18;
+const plateGap = 16;
+const studWidth = 40;
+const studReach = 24;

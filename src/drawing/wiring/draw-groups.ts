@@ -1,0 +1,87 @@
+// A layout as groups in reading order: each box as power reaches it, each cable behind the two boxes it joins, then findings.
+import type { NumberedFinding } from "../../base/finding.ts";
+import { moveGroup } from "../bounds.ts";
+import type { Group, XY } from "../scene.ts";
+import { cableMarks } from "./cable-marks.ts";
+import type { PlacedBox, PlacedCable } from "./lanes.ts";
+import { placeBadges } from "./place-badges.ts";
+import type { BoxDrawing, SheetBox } from "./sheet-box.ts";
+import { placeTag, placeTagBeside } from "./tags.ts";
+import { TakenBoxes } from "./taken-boxes.ts";
+import type { LaneLayout } from "./tree-layout.ts";
+
+/** The groups of a laid-out sheet. */
+export function drawGroups(drawing: BoxDrawing, layout: LaneLayout, findings: readonly NumberedFinding[]): Group[] {
+	const anchors = new Map<string, XY>();
+	const cables = drawCables(drawing, layout, anchors);
+	const groups: Group[] = [];
+	const drawn = new Set<SheetBox>();
+	for (const placed of layout.boxes) {
+		groups.push(boxGroup(placed));
+		drawn.add(placed.box);
+		noteAnchors(placed, anchors);
+		for (const { placed: cable, group } of cables.get(placed.box) ?? [])
+			if (drawn.has(cable.from) && drawn.has(cable.to)) groups.push(group);
+	}
+	if (findings.length === 0) return groups;
+	const taken = new TakenBoxes();
+	for (const group of groups) for (const mark of group.marks) taken.takeMark(mark);
+	return [...groups, ...placeBadges(drawing.circuit, findings, anchors, taken)];
+}
+
+function boxGroup({ box, x, y }: PlacedBox): Group {
+	const { interior } = box;
+	const group: Group =
+		interior === undefined
+			? { name: `flag ${box.name}`, sort: "object", label: `${box.name} is on another sheet`, marks: box.marks }
+			: {
+					name: `box ${box.name}`,
+					sort: "object",
+					label: interior.words,
+					span: interior.content.enclosure.span,
+					marks: box.marks,
+				};
+	return moveGroup(group, x, y);
+}
+
+/** The group of each cable with its tag, under both boxes it joins. */
+function drawCables(
+	drawing: BoxDrawing,
+	layout: LaneLayout,
+	anchors: Map<string, XY>,
+): Map<SheetBox, { placed: PlacedCable; group: Group }[]> {
+	const taken = new TakenBoxes();
+	for (const { box, x, y } of layout.boxes) taken.take({ x: x - 6, y, width: box.width + 12, height: box.height });
+	const jackets = layout.cables.map((placed) => ({
+		placed,
+		marks: cableMarks(placed, drawing.circuit, drawing.strands, drawing.lit),
+	}));
+	for (const { marks } of jackets) for (const mark of marks) if (mark.kind === "jacket") taken.takeMark(mark);
+	const groups = new Map<SheetBox, { placed: PlacedCable; group: Group }[]>();
+	for (const { placed, marks } of jackets) {
+		const { cable, points } = placed;
+		const tag = placeTag(cable, points, taken) ?? placeTagBeside(cable, points, taken);
+		for (const mark of tag?.marks ?? []) taken.takeMark(mark);
+		if (tag !== undefined) anchors.set(cable.tag, tag.at);
+		const length = cable.lengthText === "" ? "length not known" : cable.lengthText;
+		const group: Group = {
+			name: `cable ${cable.tag}`,
+			sort: "object",
+			label: `${cable.make} cable ${cable.tag} from ${cable.from.name} to ${cable.to.name}, ${length}`,
+			span: cable.span,
+			marks: [...marks, ...(tag?.marks ?? [])],
+		};
+		for (const box of new Set([placed.from, placed.to])) {
+			const there = groups.get(box);
+			if (there === undefined) groups.set(box, [{ placed, group }]);
+			else there.push({ placed, group });
+		}
+	}
+	return groups;
+}
+
+/** The first place at which a name is drawn counts: that is nearest to where power comes from. */
+function noteAnchors({ box, x, y }: PlacedBox, anchors: Map<string, XY>): void {
+	for (const [name, at] of box.interior?.anchors ?? [])
+		if (!anchors.has(name)) anchors.set(name, { x: at.x + x, y: at.y + y });
+}

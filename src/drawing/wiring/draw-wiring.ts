@@ -1,0 +1,98 @@
+// The wiring sheets of a plan: every conductor on its terminal, one sheet a panel, findings under their numbers.
+import type { Analysis } from "../../analysis/analysis.ts";
+import type { NumberedFinding } from "../../base/finding.ts";
+import type { Circuit } from "../../circuit/circuit.ts";
+import { composeSheet } from "../furniture/compose-sheet.ts";
+import { type PlanFurniture, planFurniture } from "../furniture/plan-furniture.ts";
+import type { Group, Sheet } from "../scene.ts";
+import { drawGroups } from "./draw-groups.ts";
+import { type SheetShare, shareSheets } from "./feed-graph.ts";
+import { litConductors } from "./lit-conductors.ts";
+import { type BoxDrawing, drawNode } from "./sheet-box.ts";
+import { legendOf, panelNotes } from "./sheet-legend.ts";
+import { orderStrands } from "./strand-order.ts";
+import { type LaneLayout, layOutTree, stackTrees } from "./tree-layout.ts";
+
+/** Sheets of the set that stand before and after the wiring sheets. */
+export interface SetPlace {
+	readonly before: number;
+	readonly after: number;
+}
+
+/** The wiring sheets, one a panel; more where a panel has more than about 12 circuits. */
+export async function drawWiring(
+	{ circuit }: Analysis,
+	findings: readonly NumberedFinding[],
+	place: SetPlace,
+): Promise<Sheet[]> {
+	const shares = shareSheets(circuit);
+	const furniture = planFurniture(circuit, findings);
+	const lit = litConductors(circuit, findings);
+	const names = shares.map((share) =>
+		shares.length === 1 || share.suffix === "" ? "wiring" : `wiring-${share.suffix}`,
+	);
+	const sheetOf = sheetFinder(shares, names);
+	const of = place.before + shares.length + place.after;
+	const sheets: Sheet[] = [];
+	for (const [index, share] of shares.entries()) {
+		const strands = orderStrands(circuit, share.roots);
+		const drawing: BoxDrawing = { circuit, strands, lit, sheetOf };
+		const layout = await layOutShare(drawing, share);
+		const groups = drawGroups(drawing, layout, findings);
+		sheets.push(
+			composeShare(circuit, share, furniture, groups, {
+				name: names[index] ?? "wiring",
+				number: place.before + index + 1,
+				of,
+			}),
+		);
+	}
+	return sheets;
+}
+
+async function layOutShare(drawing: BoxDrawing, share: SheetShare): Promise<LaneLayout> {
+	if (!share.isTree) {
+		// The layout engine takes long to load: only a net that is no tree needs it.
+		const { layOutNet } = await import("./layered.ts");
+		return await layOutNet(drawing, share);
+	}
+	return stackTrees(share.roots.map((root) => layOutTree(drawNode(drawing, root))));
+}
+
+/** Where each enclosure is drawn: flags name the sheet they lead to. */
+function sheetFinder(shares: readonly SheetShare[], names: readonly string[]): (enclosure: string) => string {
+	const sheetByBox = new Map<string, string>();
+	for (const [index, share] of shares.entries()) {
+		const waiting = [...share.roots];
+		for (const node of waiting) {
+			waiting.push(...node.left, ...node.right);
+			const name = node.stock?.enclosure.name;
+			if (name !== undefined && !sheetByBox.has(name)) sheetByBox.set(name, names[index] ?? "");
+		}
+	}
+	return (enclosure) => sheetByBox.get(enclosure) ?? "";
+}
+
+function composeShare(
+	circuit: Circuit,
+	share: SheetShare,
+	furniture: PlanFurniture,
+	groups: readonly Group[],
+	place: { readonly name: string; readonly number: number; readonly of: number },
+): Sheet {
+	const boxes = new Set(groups.flatMap((group) => (group.name.startsWith("box ") ? [group.name.slice(4)] : [])));
+	const { part } = share;
+	const title =
+		share.suffix === "" || place.name === "wiring" ? "Wiring diagram" : `Wiring diagram ${part?.panel ?? share.suffix}`;
+	const circuits = part === undefined ? "" : `, circuits ${part.first} to ${part.last} of ${part.total}`;
+	return composeSheet({
+		...furniture,
+		...place,
+		title: `${title}${circuits}`,
+		subtitle: "every conductor on its terminal · read from left to right, one lane for each home run",
+		description: `Wiring diagram. ${furniture.description}`,
+		groups,
+		legend: legendOf(circuit, groups),
+		notes: [...panelNotes(circuit, boxes), ...furniture.notes],
+	});
+}

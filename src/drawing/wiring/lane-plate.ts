@@ -1,0 +1,185 @@
+// The plate of a device that sits on the rows: its size, and once its place is known its face, contact, screws and letters.
+import type { Circuit, Part } from "../../circuit/circuit.ts";
+import type { XY } from "../scene.ts";
+import { textWidth } from "../text-metrics.ts";
+import type { BoxContent } from "./box-content.ts";
+import type { LanePlan, LanePort } from "./box-lane.ts";
+import type { Plate, PlateText, TerminalSpot } from "./box-plan.ts";
+import { columnPitch, rowPitch, screwRadius, type } from "./dimensions.ts";
+import { contactOf, type FaceSymbol, faceOf } from "./face-symbols.ts";
+import { sideOf, sideText, terminalLetter } from "./terminal-letters.ts";
+
+/** What a lane plate will take. */
+export interface LanePlateSize {
+	readonly width: number;
+	/** From the first row up to its upper edge, and from the last row down to its lower. */
+	readonly above: number;
+	readonly below: number;
+	readonly face?: FaceSymbol;
+	readonly contact?: FaceSymbol;
+	/** Width of the letters at each edge. */
+	readonly letters: number;
+	readonly sided: boolean;
+	/** What the row below the plate stands lower than usual. */
+	readonly drop: number;
+}
+
+/** The size of the plate of a device on the rows. */
+export function sizeLanePlate(content: BoxContent, plan: LanePlan): LanePlateSize {
+	const { circuit } = content;
+	const rows = plan.last - plan.first + 1;
+	const span = (rows - 1) * rowPitch;
+	const both = plan.ports.some((port) => port.side === "left") && plan.ports.some((port) => port.side === "right");
+	const passes = plan.ports.some((port) => port.side === "right" && content.landings.has(port.point)) && both;
+	const contact = passes && rows <= 2 ? contactOf(plan.device, rows, circuit.plan.settings.region) : undefined;
+	const letters = Math.max(
+		...plan.device.points.map((point) =>
+			textWidth(letterOf(circuit, plan.device, point), { size: type.letter, bold: true }),
+		),
+	);
+	const sided = both && sideText(circuit, plan.device, "line") !== undefined;
+	const bottomWidth = plan.bottom.length * columnPitch + 12;
+	if (contact !== undefined) {
+		const face = faceOf(plan.device, false);
+		return {
+			width: Math.max((face?.width ?? 0) + 20, contact.width + 2 * (letters + 20), bottomWidth, 2 * (sideRoom + 6)),
+			above: letterRise + (sided ? sideHeight + sideLift : 0) + (face === undefined ? 6 : face.height + 12),
+			below: plan.bottom.length > 0 ? letterStrip : 12,
+			...(face === undefined ? {} : { face }),
+			contact,
+			letters,
+			sided,
+			drop: plan.bottom.length > 0 ? 12 : 0,
+		};
+	}
+	const upright = span >= rowPitch * 2 && !passes;
+	const face = faceOf(plan.device, upright);
+	const edges = (letters + 14) * (both ? 2 : 1) + (both ? 8 : 18);
+	const passing = plan.rows.rows.length - 1 > plan.last;
+	const room = plan.bottom.length > 0 ? letterStrip : passing ? 12 : 18;
+	const sideExtra = sided ? sideHeight + sideLift + letterRise + 4 : 0;
+	const height = Math.max((face?.height ?? 0) + 14, span + 18 + room);
+	const below = Math.max(room, passing ? 0 : (height - span) / 2);
+	return {
+		width: Math.max((face?.width ?? 24) + edges, bottomWidth, sided ? 2 * (sideRoom + 6) : 0),
+		above: Math.max(height - span - below, 18, sideExtra),
+		below,
+		...(face === undefined ? {} : { face }),
+		letters,
+		sided,
+		drop: plan.bottom.length > 0 && passing ? 12 : 0,
+	};
+}
+
+/** The plate at its place. `rowY` gives the height of a row; `bottom` the columns of the terminals on the lower edge. */
+export function placeLanePlate(
+	content: BoxContent,
+	plan: LanePlan,
+	size: LanePlateSize,
+	x: number,
+	rowY: (row: number) => number,
+	bottom: readonly number[],
+): Plate {
+	const { circuit } = content;
+	const top = rowY(plan.first) - size.above;
+	const box = { x, y: top, width: size.width, height: rowY(plan.last) + size.below - top };
+	const spot = (port: LanePort): TerminalSpot => {
+		const left = port.side === "left";
+		const y = rowY(port.row);
+		const edge = left ? x : x + size.width;
+		return {
+			point: port.point,
+			screws: [{ x: edge, y }],
+			letter: letterOf(circuit, plan.device, port.point),
+			letterAt: { x: edge + (left ? 1 : -1) * (screwRadius + 4), y: y + letterDrop },
+			anchor: left ? "start" : "end",
+		};
+	};
+	const under = plan.bottom.map((point, index): TerminalSpot => {
+		const column = bottom[index] ?? x;
+		return {
+			point,
+			screws: [{ x: column, y: box.y + box.height }],
+			letter: letterOf(circuit, plan.device, point),
+			letterAt: { x: column + screwRadius + 3, y: box.y + box.height - 3.5 },
+			anchor: "start",
+		};
+	});
+	const mid = x + size.width / 2;
+	const rowsMid = (rowY(plan.first) + rowY(plan.last)) / 2;
+	return {
+		of: plan.device.name,
+		box,
+		terminals: [...plan.ports.map(spot), ...under],
+		symbols: symbolsOn(plan, size, { mid, rowsMid, top }),
+		leads: size.contact === undefined ? [] : leadsTo(plan, size, x, rowY),
+		texts: sideTexts(circuit, plan, size, x, rowY(plan.first)),
+	};
+}
+
+function symbolsOn(
+	plan: LanePlan,
+	size: LanePlateSize,
+	{ mid, rowsMid, top }: { mid: number; rowsMid: number; top: number },
+) {
+	const symbols: { symbol: string; at: XY }[] = [];
+	if (size.contact !== undefined) symbols.push({ symbol: size.contact.symbol, at: { x: mid, y: rowsMid } });
+	if (size.face === undefined) return symbols;
+	if (size.contact !== undefined)
+		symbols.push({ symbol: size.face.symbol, at: { x: mid, y: top + 8 + size.face.height / 2 } });
+	else {
+		// A face between letters stands in the middle of what is left of the plate.
+		const lefts = plan.ports.some((port) => port.side === "left");
+		const rights = plan.ports.some((port) => port.side === "right");
+		const shift = lefts && !rights ? (size.letters + 6) / 2 : rights && !lefts ? -(size.letters + 6) / 2 : 0;
+		const height = size.above + size.below + (plan.last - plan.first) * rowPitch;
+		symbols.push({ symbol: size.face.symbol, at: { x: mid + shift, y: top + height / 2 } });
+	}
+	return symbols;
+}
+
+/** Thin lines from the letters to the contact between them. */
+function leadsTo(plan: LanePlan, size: LanePlateSize, x: number, rowY: (row: number) => number): XY[][] {
+	const from = screwRadius + 4 + size.letters + 4;
+	const gap = (size.width - (size.contact?.width ?? 0)) / 2;
+	if (gap <= from) return [];
+	return plan.ports.map((port) => {
+		const y = rowY(port.row);
+		const [outer, inner] = port.side === "left" ? [x + from, x + gap] : [x + size.width - from, x + size.width - gap];
+		return [
+			{ x: outer, y },
+			{ x: inner, y },
+		];
+	});
+}
+
+function sideTexts(circuit: Circuit, plan: LanePlan, size: LanePlateSize, x: number, firstY: number): PlateText[] {
+	if (!size.sided) return [];
+	const y = firstY - letterRise - sideLift;
+	return (["left", "right"] as const).flatMap((side): PlateText[] => {
+		const port = plan.ports.find(
+			(candidate) => candidate.side === side && sideOf(circuit, candidate.point) !== undefined,
+		);
+		const known = port === undefined ? undefined : sideOf(circuit, port.point);
+		const text = known === undefined ? undefined : sideText(circuit, plan.device, known);
+		if (text === undefined) return [];
+		return side === "left"
+			? [{ text, at: { x: x + 7, y }, anchor: "start", bold: true }]
+			: [{ text, at: { x: x + size.width - 7, y }, anchor: "end", bold: true }];
+	});
+}
+
+function letterOf(circuit: Circuit, device: Part, point: number): string {
+	const terminal = circuit.points[point];
+	return terminal?.kind === "terminal" ? terminalLetter(circuit, device, terminal) : "";
+}
+
+/** How far a letter stands above and below its row. */
+const letterRise = 6;
+const letterDrop = 3.8;
+/** Height of a line with LINE and LOAD, how far it stands clear of the contact, and the width of one of them. */
+const sideHeight = 10;
+const sideLift = 9;
+const sideRoom = 36;
+/** From the last row to the lower edge where terminals with letters stand on it. */
+const letterStrip = 25;

@@ -1,0 +1,166 @@
+// The conducting bars of a panel: the hot bus with a stub to each breaker, neutral and ground rails, and how they are bonded.
+import type { Part } from "../../circuit/circuit.ts";
+import type { XY } from "../scene.ts";
+import { type BoxContent, pointOf } from "./box-content.ts";
+import type { Bar, PlateText, Route } from "./box-plan.ts";
+import type { PanelParts } from "./panel-parts.ts";
+import type { PanelRows, PoleRows } from "./panel-rows.ts";
+
+/** What is written over a bar, and whether it is joined to the case. */
+export interface BarState {
+	readonly lines: readonly string[];
+	readonly bonded: boolean;
+	readonly neutral: boolean;
+}
+
+/** How each bar stands to the case, by the links of the circuit and by nothing else. */
+export function barStates(content: BoxContent, bars: readonly Part[]): BarState[] {
+	const body = content.enclosure.body;
+	return bars.map((bar) => {
+		const own = new Set(bar.points);
+		const bonded =
+			body !== undefined &&
+			content.links.some(
+				({ between: [one, other] }) => (own.has(one) && other === body) || (own.has(other) && one === body),
+			);
+		const neutral = bar.face.traits.includes("neutral-bar");
+		const state = bonded ? "bonded" : body === undefined && !neutral ? "case not metal" : "isolated";
+		return { lines: [neutral ? "NEUTRAL" : "GROUND", state], bonded, neutral };
+	});
+}
+
+/** The rails, long enough for all that lands on them, with their words and the start of each bond to the case. */
+export function placeBars(
+	parts: readonly Part[],
+	states: readonly BarState[],
+	xs: readonly number[],
+	rows: PanelRows,
+	routes: readonly Route[],
+): {
+	bars: Bar[];
+	screws: { point: number; at: XY }[];
+	texts: PlateText[];
+	bonds: { from: XY; part: string }[];
+	lowest: number;
+} {
+	const bars: Bar[] = [];
+	const screws: { point: number; at: XY }[] = [];
+	const texts: PlateText[] = [];
+	const bonds: { from: XY; part: string }[] = [];
+	const top = rows.firstRow - 22;
+	let lowest = 0;
+	for (const [index, part] of parts.entries()) {
+		const state = states[index];
+		const x = xs[index];
+		if (state === undefined || x === undefined) continue;
+		let last = rows.firstRow + 24;
+		const own = new Set(part.points);
+		for (const { wire, points } of routes)
+			for (const [tie, at] of [
+				[wire.from, points[0]],
+				[wire.to, points.at(-1)],
+			] as const) {
+				const point = pointOf(tie);
+				if (point === undefined || !own.has(point) || at === undefined) continue;
+				last = Math.max(last, at.y);
+				screws.push({ point, at });
+			}
+		// A bond leaves from below every row, so that it crosses none.
+		const bottom = state.bonded ? Math.max(last, rows.lastRow) + 14 : last + 14;
+		lowest = Math.max(lowest, bottom);
+		bars.push({
+			box: { x: x - railWidth / 2, y: top, width: railWidth, height: bottom - top },
+			paint: state.neutral ? "neutral-bar" : "ground-bar",
+			of: part.name,
+		});
+		texts.push({ text: state.lines[0] ?? "", at: { x, y: top - 19 }, anchor: "middle", bold: true });
+		texts.push({ text: state.lines[1] ?? "", at: { x, y: top - 7 }, anchor: "middle", soft: true });
+		if (state.bonded) bonds.push({ from: { x, y: bottom }, part: part.name });
+	}
+	return { bars, screws, texts, bonds, lowest };
+}
+
+/** Measures of the bus. */
+export interface BusFrame {
+	readonly busX: number;
+	readonly busWidth: number;
+	readonly busStep: number;
+	readonly mainX: number;
+	readonly mainWidth: number;
+	readonly poleX: number;
+}
+
+/** One upright bar for each leg, fed by the main or its lugs, with a stub to every breaker that is plugged on to it. */
+export function placeBus(
+	content: BoxContent,
+	parts: PanelParts,
+	rows: PanelRows,
+	frame: BusFrame,
+): { bars: Bar[]; texts: PlateText[] } {
+	const { bus } = parts;
+	if (bus === undefined) return { bars: [], texts: [] };
+	const bars: Bar[] = [];
+	const head = rows.main ?? rows.lugs;
+	const legs = bus.points.length;
+	// The first leg stands nearest the breakers and starts highest, so that no feed crosses a leg.
+	const legX = (leg: number): number => frame.busX + (legs - 1 - leg) * frame.busStep;
+	const bottoms = bus.points.map((_, leg) => (head?.targets[leg]?.y ?? rows.firstRow) + 20);
+	const stubs: Bar[] = [];
+	for (const pole of rows.poles)
+		for (const { leg, y } of stabsOf(content, bus, pole)) {
+			bottoms[leg] = Math.max(bottoms[leg] ?? 0, y + stubReach);
+			const from = legX(leg) + frame.busWidth / 2 - 1;
+			stubs.push({
+				box: { x: from, y: y - stubReach, width: frame.poleX - from, height: 2 * stubReach },
+				paint: "hot-bus",
+				of: bus.name,
+			});
+		}
+	for (const [leg] of bus.points.entries()) {
+		const feed = head?.targets[leg]?.y ?? rows.firstRow - 20;
+		const x = legX(leg);
+		const top = feed - stubReach;
+		if (head !== undefined) {
+			const from = head.part === bus ? frame.mainX + 40 : frame.mainX + frame.mainWidth - 34;
+			if (from < x)
+				bars.push({ box: { x: from, y: top, width: x - from, height: 2 * stubReach }, paint: "hot-bus", of: bus.name });
+		}
+		bars.push({
+			box: { x: x - frame.busWidth / 2, y: top, width: frame.busWidth, height: (bottoms[leg] ?? feed) - top },
+			paint: "hot-bus",
+			of: bus.name,
+		});
+	}
+	const text = legs > 1 ? "HOT BUS A · B" : "HOT BUS";
+	const lowest = Math.max(...bottoms);
+	return {
+		bars: [...stubs, ...bars],
+		texts: [
+			{ text, at: { x: frame.busX + ((legs - 1) * frame.busStep) / 2, y: lowest + 15 }, anchor: "middle", soft: true },
+		],
+	};
+}
+
+/** Which leg each pole of a breaker is plugged on to, and at what height. */
+function stabsOf(content: BoxContent, bus: Part, pole: PoleRows): { leg: number; y: number }[] {
+	const hots = pole.targets.filter(({ point }) => {
+		const role = content.circuit.points[point]?.role;
+		return role === "hot" || role === "hot2";
+	});
+	const found: { leg: number; y: number }[] = [];
+	const own = new Set(pole.part.points);
+	let rank = 0;
+	for (const { between, nature } of content.links) {
+		if (nature !== "solid") continue;
+		const [one, other] = between;
+		const stab = own.has(one) ? one : own.has(other) ? other : undefined;
+		const leg = bus.points.indexOf(stab === one ? other : one);
+		if (stab === undefined || leg < 0) continue;
+		found.push({ leg, y: hots[rank]?.y ?? pole.top + 16 });
+		rank++;
+	}
+	return found;
+}
+
+const railWidth = 20;
+const stubReach = 4;

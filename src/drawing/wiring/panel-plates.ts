@@ -1,0 +1,91 @@
+// The breakers of a panel: contact, slot and rating, screws on the edge that wires come to.
+import type { Circuit, Part } from "../../circuit/circuit.ts";
+import { findSymbol } from "../../symbols/index.ts";
+import { textWidth } from "../text-metrics.ts";
+import type { BoxContent } from "./box-content.ts";
+import type { Plate, PlateText, TerminalSpot } from "./box-plan.ts";
+import { screwRadius, type } from "./dimensions.ts";
+import { type PanelParts, slotName } from "./panel-parts.ts";
+import type { PoleRows } from "./panel-rows.ts";
+
+/** The width that all breakers of a panel have: the widest label's. */
+export function poleWidth(parts: PanelParts): number {
+	const labels = [...parts.poles, ...(parts.main === undefined ? [] : [parts.main])].flatMap(labelLines);
+	return Math.ceil(Math.max(104, ...labels.map((label) => textWidth(label, { size: type.note, bold: true }) + 24)));
+}
+
+/** A breaker's plate with its left edge at `x`; its screws on the edge it faces with. */
+export function placePole(
+	content: BoxContent,
+	pole: PoleRows,
+	x: number,
+	width: number,
+	faces: "left" | "right",
+): Plate {
+	const { circuit } = content;
+	const edge = faces === "left" ? x : x + width;
+	const terminals = pole.targets.map((target): TerminalSpot => {
+		const ys = target.screws.size === 0 ? [target.y] : [...target.screws.values()];
+		return {
+			point: target.point,
+			screws: ys.map((y) => ({ x: edge, y })),
+			letter: letterOf(circuit, pole.part, target.point),
+			letterAt: { x: edge + (faces === "left" ? 1 : -1) * (screwRadius + 4), y: (ys[0] ?? target.y) - 5 },
+			anchor: faces === "left" ? "start" : "end",
+		};
+	});
+	const contact = `contact-breaker-${circuit.plan.settings.region}`;
+	const hots = pole.targets.filter((target) => {
+		const point = circuit.points[target.point];
+		return point?.kind === "terminal" && point.clamp !== "lead" && point.role !== "neutral";
+	});
+	const reach = (findSymbol(contact)?.box.width ?? 0) / 2;
+	const middle = faces === "left" ? x + width - reach - 30 : x + 4 + reach;
+	const isBus = pole.part.face.traits.includes("panel");
+	return {
+		of: pole.part.name,
+		box: { x, y: pole.top, width, height: pole.bottom - pole.top },
+		terminals,
+		symbols: isBus ? [] : hots.map(({ y }) => ({ symbol: contact, at: { x: middle, y } })),
+		leads: isBus
+			? []
+			: hots.map(({ y }) =>
+					faces === "left"
+						? [
+								{ x: edge + screwRadius, y },
+								{ x: middle - reach, y },
+							]
+						: [
+								{ x: middle + reach, y },
+								{ x: edge - screwRadius, y },
+							],
+				),
+		texts: labelTexts(pole, x, width, faces),
+	};
+}
+
+function labelTexts(pole: PoleRows, x: number, width: number, faces: "left" | "right"): PlateText[] {
+	const lines = pole.part.face.traits.includes("panel") ? ["lugs"] : labelLines(pole.part);
+	const last = pole.bottom - 6;
+	return lines.map((text, index) => {
+		const y = last - (lines.length - 1 - index) * 13;
+		return faces === "left"
+			? { text, at: { x: x + 10, y }, anchor: "start", bold: true }
+			: { text, at: { x: x + width - 12, y }, anchor: "end", bold: true };
+	});
+}
+
+/** Slot and rating; a second line for what else it does. */
+function labelLines(part: Part): string[] {
+	const rating = part.face.rating === undefined ? "" : ` · ${part.face.rating} A`;
+	const first = `${slotName(part)}${rating}`;
+	return part.face.text.includes("ground-fault") ? ["ground-fault", first] : [first];
+}
+
+/** Load screws need no letter; the others say what they are. */
+function letterOf(circuit: Circuit, part: Part, point: number): string {
+	const terminal = circuit.points[point];
+	if (terminal?.kind !== "terminal" || part.face.traits.includes("panel")) return "";
+	if (terminal.clamp === "lead") return "tail";
+	return terminal.role === "neutral" ? "N" : "";
+}

@@ -1,0 +1,155 @@
+// Every box of a sheet with its inside drawn and its cables sorted to its walls; flags stand in for boxes of other sheets.
+import type { Cable, Circuit } from "../../circuit/circuit.ts";
+import type { Mark } from "../scene.ts";
+import { textWidth } from "../text-metrics.ts";
+import { type Approach, fillBox, type Stock } from "./box-content.ts";
+import { type } from "./dimensions.ts";
+import type { FeedNode } from "./feed-graph.ts";
+import { drawInterior, type Interior } from "./interior.ts";
+import type { Strands } from "./strand-order.ts";
+
+/** A box of a sheet, not yet placed. */
+export interface SheetBox {
+	readonly name: string;
+	readonly width: number;
+	readonly height: number;
+	readonly marks: readonly Mark[];
+	/** Height of each cable end's gland, by cable and end, and the wall it is in. */
+	readonly glands: ReadonlyMap<string, { readonly x: number; readonly y: number }>;
+	readonly interior?: Interior;
+	/** The enclosure on another sheet that a flag leads to. */
+	readonly flagTo?: string;
+	readonly right: readonly { readonly box: SheetBox; readonly links: readonly Cable[] }[];
+	readonly left: readonly { readonly box: SheetBox; readonly links: readonly Cable[] }[];
+	readonly loops: readonly Cable[];
+	/** Which end of the cables between it and its children is there. */
+	readonly end: 0 | 1;
+}
+
+/** All that drawing a box needs to know of its sheet. */
+export interface BoxDrawing {
+	readonly circuit: Circuit;
+	readonly strands: Strands;
+	readonly lit: ReadonlyMap<string, number>;
+	/** The name of the sheet an enclosure is on. */
+	readonly sheetOf: (enclosure: string) => string;
+}
+
+/** A node with all that hangs on it, drawn. `side` is where it leads on to; it comes in on the other. Walked with a list, not by recursion. */
+export function drawNode(drawing: BoxDrawing, root: FeedNode): SheetBox {
+	const built = new Map<FeedNode, SheetBox>();
+	const order: { node: FeedNode; outward: "left" | "right" }[] = [{ node: root, outward: "right" }];
+	for (const { node, outward } of order) {
+		for (const child of node.right) order.push({ node: child, outward });
+		for (const child of node.left) order.push({ node: child, outward: "left" });
+	}
+	for (const { node, outward } of order.toReversed()) {
+		const childrenOf = (nodes: readonly FeedNode[]) =>
+			nodes.flatMap((child) => {
+				const box = built.get(child);
+				return box === undefined ? [] : [{ box, links: child.links }];
+			});
+		const box =
+			node.stock === undefined ? drawFlag(drawing, node, outward) : drawBox(drawing, node, node.stock, outward);
+		built.set(node, { ...box, right: childrenOf(node.right), left: childrenOf(node.left) });
+	}
+	const whole = built.get(root);
+	if (whole === undefined) throw new RangeError("a tree without a root");
+	return whole;
+}
+
+/** The key of a cable's end. */
+export function endKey(cable: Cable, end: 0 | 1): string {
+	return `${end}${cable.tag}`;
+}
+
+function drawBox(
+	drawing: BoxDrawing,
+	node: FeedNode,
+	stock: Stock,
+	outward: "left" | "right",
+): Omit<SheetBox, "right" | "left"> {
+	const inward = outward === "right" ? "left" : "right";
+	const approaches: Approach[] = [
+		...node.links.map((cable): Approach => ({ cable, end: node.end, side: inward })),
+		...node.right.flatMap((child) =>
+			child.links.map((cable): Approach => ({ cable, end: child.end === 0 ? 1 : 0, side: outward })),
+		),
+		...node.left.flatMap((child) =>
+			child.links.map((cable): Approach => ({ cable, end: child.end === 0 ? 1 : 0, side: "left" })),
+		),
+		...node.loops.flatMap((cable): Approach[] => [
+			{ cable, end: 0, side: outward },
+			{ cable, end: 1, side: outward },
+		]),
+	];
+	const content = fillBox(drawing.circuit, stock, approaches, drawing.strands);
+	const interior = drawInterior(content, drawing.lit);
+	return {
+		name: stock.enclosure.name,
+		width: interior.width,
+		height: interior.height,
+		marks: interior.marks,
+		glands: new Map(interior.glands.map(({ entry, x, y }) => [endKey(entry.cable, entry.end), { x, y }])),
+		interior,
+		loops: node.loops,
+		end: node.end,
+	};
+}
+
+/** A flag where a cable goes on on another sheet: what is there, and which sheet it is. */
+function drawFlag(drawing: BoxDrawing, node: FeedNode, outward: "left" | "right"): Omit<SheetBox, "right" | "left"> {
+	const name = node.flagTo ?? "";
+	const lines = [`${outward === "right" ? "to" : "from"} ${name}`, `sheet ${drawing.sheetOf(name)}`];
+	const width = Math.ceil(Math.max(...lines.map((line) => textWidth(line, { size: type.tag, bold: true })))) + 34;
+	const height = 44 + (node.links.length - 1) * flagPitch;
+	const tip = 14;
+	const [back, front] = outward === "right" ? [0, width] : [width, 0];
+	const shoulder = outward === "right" ? width - tip : tip;
+	const of = `flag ${name}`;
+	const textX = outward === "right" ? 10 : width - 10;
+	const anchor = outward === "right" ? "start" : "end";
+	return {
+		name,
+		width,
+		height,
+		marks: [
+			{
+				kind: "line",
+				as: "rule",
+				of,
+				points: [
+					{ x: back, y: 0 },
+					{ x: shoulder, y: 0 },
+					{ x: front, y: height / 2 },
+					{ x: shoulder, y: height },
+					{ x: back, y: height },
+					{ x: back, y: 0 },
+				],
+				stroke: "ink",
+				strokeWidth: 1.3,
+			},
+			{
+				kind: "text",
+				x: textX,
+				y: height / 2 - 3,
+				text: lines[0] ?? "",
+				size: type.tag,
+				bold: true,
+				anchor,
+				paint: "ink",
+				of,
+			},
+			{ kind: "text", x: textX, y: height / 2 + 12, text: lines[1] ?? "", size: type.note, anchor, paint: "soft", of },
+		],
+		glands: new Map(
+			node.links.map((cable, index) => [endKey(cable, node.end), { x: back, y: 22 + index * flagPitch }]),
+		),
+		flagTo: name,
+		loops: [],
+		end: node.end,
+	};
+}
+
+/** Between several cables that lead to one flag. */
+const flagPitch = 96;

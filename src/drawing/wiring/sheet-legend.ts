@@ -1,0 +1,78 @@
+// What the legend and the notes of a wiring sheet say: only of what is drawn on it.
+import type { Circuit } from "../../circuit/circuit.ts";
+import type { Role } from "../../kinds/kind.ts";
+import type { LegendEntry } from "../furniture/compose-sheet.ts";
+import type { Group } from "../scene.ts";
+import { codeOf } from "./codes.ts";
+
+/** Colours with their codes and uses, bars, splices and free ends, as they occur. */
+export function legendOf(circuit: Circuit, groups: readonly Group[]): LegendEntry[] {
+	const uses = new Map<string, { code: string; roles: Set<Role> }>();
+	const symbols = new Set<string>();
+	const bars = new Set<string>();
+	let isLit = false;
+	for (const { marks } of groups)
+		for (const mark of marks) {
+			if (mark.kind === "symbol") symbols.add(mark.symbol);
+			if (mark.kind === "rectangle" && mark.as === "bar" && mark.fill !== undefined) bars.add(mark.fill);
+			if (mark.kind === "rectangle" && mark.as === "item" && mark.fill === "gland") symbols.add("splice-lever");
+			if (mark.kind !== "wire") continue;
+			if (mark.finding !== undefined) isLit = true;
+			const conductor = circuit.conductors[circuit.conductorByName.get(mark.of) ?? -1];
+			if (conductor === undefined) continue;
+			const use = uses.get(mark.colour) ?? { code: codeOf(conductor), roles: new Set<Role>() };
+			use.roles.add(conductor.role);
+			uses.set(mark.colour, use);
+		}
+	const entries: LegendEntry[] = [...uses]
+		.toSorted(([, one], [, other]) => firstRank(one.roles) - firstRank(other.roles))
+		.map(([colour, { code, roles }]) => ({
+			sample: { kind: "conductor", colour },
+			code,
+			text: `${colour}: ${[...roles]
+				.toSorted((one, other) => roleOrder.indexOf(one) - roleOrder.indexOf(other))
+				.map((role) => roleNames[role])
+				.join(", ")}`,
+		}));
+	for (const [paint, text] of barTexts)
+		if (bars.has(paint)) entries.push({ sample: { kind: "bar", paint }, code: "", text });
+	for (const [symbol, text] of symbolTexts)
+		if (symbols.has(symbol)) entries.push({ sample: { kind: "symbol", symbol }, code: "", text });
+	if (isLit) entries.push({ sample: { kind: "bar", paint: "fault-soft" }, code: "", text: "way of a finding" });
+	return entries;
+}
+
+/** How neutral and ground stand in each panel, as drawn. */
+export function panelNotes(circuit: Circuit, drawn: ReadonlySet<string>): string[] {
+	return circuit.parts.flatMap((part) => {
+		const isBar = part.face.traits.includes("neutral-bar") || part.face.traits.includes("ground-bar");
+		return isBar && drawn.has(part.enclosure.name) ? [`${part.enclosure.name}: ${part.face.text}.`] : [];
+	});
+}
+
+function firstRank(roles: ReadonlySet<Role>): number {
+	return Math.min(...[...roles].map((role) => roleOrder.indexOf(role)));
+}
+
+const roleOrder: readonly Role[] = ["hot", "hot2", "positive", "neutral", "negative", "ground"];
+const roleNames: Record<Role, string> = {
+	hot: "hot",
+	hot2: "second hot",
+	neutral: "neutral",
+	ground: "ground",
+	positive: "positive",
+	negative: "negative",
+};
+const barTexts = [
+	["hot-bus", "hot bus"],
+	["neutral-bar", "neutral bar"],
+	["ground-bar", "ground bar"],
+] as const;
+const symbolTexts = [
+	["splice-lever", "splice, lever"],
+	["splice-push-in", "splice, push-in"],
+	["splice-twist-on", "splice, twist-on"],
+	["splice-crimp", "splice, crimp"],
+	["conductor-capped", "capped end"],
+	["conductor-loose", "loose end"],
+] as const;

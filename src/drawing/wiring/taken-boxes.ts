@@ -1,0 +1,71 @@
+// What is taken on a sheet or in a box, to the unit, so that a label finds a free spot. Boxes are kept by cells, so a look costs little.
+import { type Box, boundsOfMark, boxesMeet } from "../bounds.ts";
+import type { Mark, XY } from "../scene.ts";
+
+/** A list of taken boxes that answers whether a box would be free. */
+export class TakenBoxes {
+	private readonly cells = new Map<number, Box[]>();
+
+	/** Takes a box. */
+	take(box: Box): void {
+		for (const cell of cellsOf(box)) {
+			const there = this.cells.get(cell);
+			if (there === undefined) this.cells.set(cell, [box]);
+			else there.push(box);
+		}
+	}
+
+	/** Takes all that a mark paints; lines and wires stretch by stretch. Enclosures, frames and bars may be stood on. */
+	takeMark(mark: Mark): void {
+		if (mark.kind === "rectangle" && (mark.as === "enclosure" || mark.as === "frame")) return;
+		if (mark.kind === "wire")
+			this.takeStretches(mark.points, mark.width / 2 + (mark.finding === undefined ? wireClearance : litClearance));
+		else if (mark.kind === "jacket") this.takeStretches(mark.points, mark.width / 2 + 1);
+		else if (mark.kind === "line") this.takeStretches(mark.points, mark.strokeWidth / 2 + 1);
+		else this.take(boundsOfMark(mark));
+	}
+
+	/** Whether nothing taken meets `box`. */
+	isFree(box: Box): boolean {
+		for (const cell of cellsOf(box))
+			for (const taken of this.cells.get(cell) ?? []) if (boxesMeet(taken, box)) return false;
+		return true;
+	}
+
+	private takeStretches(points: readonly XY[], reach: number): void {
+		for (const [index, end] of points.entries()) {
+			const start = points[index - 1];
+			if (start === undefined) continue;
+			// A slanted stretch is taken in pieces, for the box around all of it would take too much.
+			const pieces = start.x !== end.x && start.y !== end.y ? 4 : 1;
+			for (let piece = 0; piece < pieces; piece++) {
+				const [a, b] = [along(start, end, piece / pieces), along(start, end, (piece + 1) / pieces)];
+				this.take({
+					x: Math.min(a.x, b.x) - reach,
+					y: Math.min(a.y, b.y) - reach,
+					width: Math.abs(a.x - b.x) + 2 * reach,
+					height: Math.abs(a.y - b.y) + 2 * reach,
+				});
+			}
+		}
+	}
+}
+
+function along(start: XY, end: XY, share: number): XY {
+	return { x: start.x + (end.x - start.x) * share, y: start.y + (end.y - start.y) * share };
+}
+
+function* cellsOf(box: Box): Generator<number> {
+	const [left, right] = [Math.floor(box.x / cellSize), Math.floor((box.x + box.width) / cellSize)];
+	const [top, bottom] = [Math.floor(box.y / cellSize), Math.floor((box.y + box.height) / cellSize)];
+	for (let row = top; row <= bottom; row++)
+		for (let column = left; column <= right; column++) yield row * rowStride + column;
+}
+
+/** Free room between a wire's colour and a label: its casing and a hair. */
+const wireClearance = 1.6;
+/** The same for one that a finding lights up: its band with ticks. */
+const litClearance = 4.9;
+const cellSize = 80;
+/** More columns than any sheet has cells. */
+const rowStride = 100_003;
