@@ -1,7 +1,7 @@
 // What uses power and passes nothing on but the feed itself: lights, fans, pumps, heaters, and any other load.
 
 import type { Kind, Trait } from "./kind.ts";
-import { deviceScrew } from "./terminals.ts";
+import { deviceTerminal } from "./terminals.ts";
 
 /** One row a kind: its word, what it is, its marks, and what the rules take it for. */
 const rows: readonly {
@@ -59,7 +59,7 @@ circuit one from LC breaker 15 A by 14-2
 		const watts = said.quantity("power")?.value ?? (amperes === undefined ? undefined : amperes * volts);
 		const neutral = said.flag("neutral") ?? !twoHots;
 		const screw = (name: string, role: "hot" | "hot2" | "neutral" | "ground", ...also: string[]) =>
-			deviceScrew(said.region, name, role, role, { also });
+			deviceTerminal(said.region, (watts ?? 0) / volts, name, role, role, { also });
 		return {
 			terminals: [
 				screw("hot", "hot", "brass"),

@@ -2,7 +2,7 @@
 
 import type { Kind } from "./kind.ts";
 import { twoPoles } from "./switch.ts";
-import { deviceScrew } from "./terminals.ts";
+import { deviceTerminal } from "./terminals.ts";
 
 export const disconnect: Kind = {
 	name: "disconnect",
@@ -35,7 +35,7 @@ circuit heater from LC breaker 20 A by 12-2
 		const rating = said.quantity("rating")?.value ?? 30;
 		if (said.choice("poles") !== "single-pole")
 			return {
-				...twoPoles(said),
+				...twoPoles(said, rating),
 				face: {
 					text: `${rating} A two-pole disconnect`,
 					wiring: "disconnect-2p-face",
@@ -46,9 +46,9 @@ circuit heater from LC breaker 20 A by 12-2
 			};
 		return {
 			terminals: [
-				deviceScrew(said.region, "line", "hot", "line-hot", { side: "line", also: ["1"] }),
-				deviceScrew(said.region, "load", "hot", "load-hot", { side: "load", also: ["2"] }),
-				deviceScrew(said.region, "ground", "ground", "ground", { also: ["green"] }),
+				deviceTerminal(said.region, rating, "line", "hot", "line-hot", { side: "line", also: ["1"] }),
+				deviceTerminal(said.region, rating, "load", "hot", "load-hot", { side: "load", also: ["2"] }),
+				deviceTerminal(said.region, rating, "ground", "ground", "ground", { also: ["green"] }),
 			],
 			links: [
 				{ between: ["line", "load"], nature: "contact", contact: { group: "handle", positions: 2, closed: [1] } },

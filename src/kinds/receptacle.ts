@@ -1,7 +1,7 @@
 // A receptacle: single, duplex or split. Fed in parallel: hot, neutral and ground come in and go on.
 
 import type { Kind, TerminalSpec } from "./kind.ts";
-import { deviceScrew } from "./terminals.ts";
+import { deviceTerminal } from "./terminals.ts";
 
 export const receptacle: Kind = {
 	name: "receptacle",
@@ -41,16 +41,16 @@ circuit bunks from LC breaker 20 A by 12-2
 		const screws = shape === "single" ? 1 : 2;
 		const hots: TerminalSpec[] = split
 			? [
-					deviceScrew(said.region, "hot.lower", "hot", "hot", { also: ["brass.lower"] }),
-					deviceScrew(said.region, "hot.upper", "hot2", "hot2", { also: ["brass.upper"] }),
+					deviceTerminal(said.region, rating, "hot.lower", "hot", "hot", { also: ["brass.lower"] }),
+					deviceTerminal(said.region, rating, "hot.upper", "hot2", "hot2", { also: ["brass.upper"] }),
 				]
-			: [deviceScrew(said.region, "hot", "hot", "hot", { also: ["brass"], capacity: screws })];
+			: [deviceTerminal(said.region, rating, "hot", "hot", "hot", { also: ["brass"], capacity: screws })];
 		const outlets = split ? ["hot.lower", "hot.upper"] : ["hot"];
 		return {
 			terminals: [
 				...hots,
-				deviceScrew(said.region, "neutral", "neutral", "neutral", { also: ["silver"], capacity: screws }),
-				deviceScrew(said.region, "ground", "ground", "ground", { also: ["green"] }),
+				deviceTerminal(said.region, rating, "neutral", "neutral", "neutral", { also: ["silver"], capacity: screws }),
+				deviceTerminal(said.region, rating, "ground", "ground", "ground", { also: ["green"] }),
 			],
 			loads: outlets.map((hot) => ({ between: [hot, "neutral"], continuous: false, outlet: true })),
 			sides: [{ name: "feed", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } }],

@@ -1,7 +1,7 @@
 // A switch or dimmer in the hot: fed on line, going on from its switched side; neutral and ground pass by.
 
 import type { Blueprint, Kind, Said } from "./kind.ts";
-import { deviceScrew } from "./terminals.ts";
+import { deviceTerminal } from "./terminals.ts";
 import { travellerSwitch, travellerWords } from "./traveller-switch.ts";
 
 export const wallSwitch: Kind = {
@@ -66,9 +66,9 @@ function hotOnly(said: Said, text: string, wiring: string, traits: Blueprint["fa
 	const rating = said.quantity("rating")?.value ?? usualRating(said);
 	return {
 		terminals: [
-			deviceScrew(said.region, "line", "hot", "line-hot", { side: "line", also: ["1", "feed"] }),
-			deviceScrew(said.region, "load", "hot", "load-hot", { side: "load", also: ["2", "switched"] }),
-			deviceScrew(said.region, "ground", "ground", "ground", { also: ["green"] }),
+			deviceTerminal(said.region, rating, "line", "hot", "line-hot", { side: "line", also: ["1", "feed"] }),
+			deviceTerminal(said.region, rating, "load", "hot", "load-hot", { side: "load", also: ["2", "switched"] }),
+			deviceTerminal(said.region, rating, "ground", "ground", "ground", { also: ["green"] }),
 		],
 		links: [{ between: ["line", "load"], nature: "contact", contact: { group: "handle", positions: 2, closed: [1] } }],
 		sides: [
@@ -88,7 +88,7 @@ function hotOnly(said: Said, text: string, wiring: string, traits: Blueprint["fa
 function bothPoles(said: Said): Blueprint {
 	const rating = said.quantity("rating")?.value ?? usualRating(said);
 	return {
-		...twoPoles(said),
+		...twoPoles(said, rating),
 		face: {
 			text: `${rating} A two-pole switch`,
 			wiring: "switch-2p-face",
@@ -99,17 +99,17 @@ function bothPoles(said: Said): Blueprint {
 	};
 }
 
-/** Terminals, contacts and sides of anything that opens hot and neutral together. */
-export function twoPoles(said: Said): Omit<Blueprint, "face"> {
+/** Terminals, contacts and sides of anything of so many amperes that opens hot and neutral together. */
+export function twoPoles(said: Said, amperes: number): Omit<Blueprint, "face"> {
 	const screw = (name: string, role: "hot" | "neutral", side: "line" | "load", number: string) =>
-		deviceScrew(said.region, name, role, `${side}-${role}`, { side, also: [number] });
+		deviceTerminal(said.region, amperes, name, role, `${side}-${role}`, { side, also: [number] });
 	return {
 		terminals: [
 			screw("line.hot", "hot", "line", "1"),
 			screw("line.neutral", "neutral", "line", "3"),
 			screw("load.hot", "hot", "load", "2"),
 			screw("load.neutral", "neutral", "load", "4"),
-			deviceScrew(said.region, "ground", "ground", "ground", { also: ["green"] }),
+			deviceTerminal(said.region, amperes, "ground", "ground", "ground", { also: ["green"] }),
 		],
 		links: (["hot", "neutral"] as const).map((pole) => ({
 			between: [`line.${pole}`, `load.${pole}`],

@@ -31,6 +31,19 @@ export function deviceScrew(
 	};
 }
 
+/** A device's terminal by what it is rated for: a binding screw up to 20 A, a pressure terminal above (common practice). */
+export function deviceTerminal(
+	region: Region,
+	amperes: number,
+	name: string,
+	role: Role,
+	knot: string | undefined,
+	extra: Extra = {},
+): TerminalSpec {
+	const screw = deviceScrew(region, name, role, knot, extra);
+	return amperes > 20 ? { ...screw, clamp: "cage", largest: region === "us" ? awg(4) : squareMillimetres(25) } : screw;
+}
+
 /** A pressure terminal of a panel, breaker or power device: 14 AWG to `largest`, one conductor unless said otherwise. */
 export function cage(
 	region: Region,

@@ -44,7 +44,10 @@ circuit heat from LC breaker 15 A by 14-2
 		const overloads = new Map<string, Overload>();
 		for (const state of analysis.states)
 			for (const demand of state.demand.values()) keepWorst(analysis, overloads, demand, state);
-		return [...overloads.values()].flatMap((overload) => tell(analysis, overload));
+		const all = [...overloads.values()];
+		return all
+			.filter((overload) => !all.some((other) => tellsTheSame(analysis, other, overload)))
+			.flatMap((overload) => tell(analysis, overload));
 	},
 };
 
@@ -67,6 +70,15 @@ function keepWorst(analysis: Analysis, overloads: Map<string, Overload>, demand:
 		}
 		known.modes.add(state.mode.name);
 	}
+}
+
+/** Whether a device further on, no larger, has all the load of a board's: then that one is told and not the board's. */
+function tellsTheSame(analysis: Analysis, further: Overload, board: Overload): boolean {
+	const [one, other] = [further.demand, board.demand];
+	if (one === other || !other.feedsDevices || one.loads.length !== other.loads.length) return false;
+	if (Math.abs(amperesOf(analysis, one) - amperesOf(analysis, other)) > rounding) return false;
+	const [ahead, behind] = [other.device.rating ?? 0, one.device.rating ?? 0];
+	return behind < ahead || (behind === ahead && (other.device.sort === "supply" || !one.feedsDevices));
 }
 
 /** 16 A at 125 % are 20 A and right on a 20 A circuit: a sum of quotients may miss that by a hair. */

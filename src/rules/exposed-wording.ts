@@ -16,13 +16,13 @@ export function tellConductors({ first, all }: ExposedGroup): string {
 	return tags.length === 0 ? `the ${size} conductor ${first.conductor.name}` : `${size} in ${listNames(tags)}`;
 }
 
-/** `the 20 A breaker LC.1`, `the 30 A breaker of the supply behind shore`, `inv, which gives 16.7 A`. */
+/** `the 20 A breaker LC.1`, `the 30 A breaker of the supply behind shore`, `the 16.7 A inverter inv`. */
 export function tellDevice(analysis: Analysis, device: Protection): string {
 	const amperes = device.rating === undefined ? "" : `${formatNumber(device.rating, 1)} A `;
 	if (device.sort !== "supply") return `the ${amperes}${device.sort} ${device.part}`;
 	const source = analysis.circuit.sources.find((candidate) => candidate.name === device.source);
 	return source?.sort === "inverter" || source?.sort === "inverter-charger"
-		? `${device.part}, which gives ${amperes.trim()}`
+		? `the ${amperes}${source.sort} ${device.part}`
 		: `the ${amperes}breaker of the supply behind ${device.part}`;
 }
 

@@ -1,0 +1,136 @@
+// Fixed loads stay within the rating of the device ahead, those that run for hours at 125 %.
+import { describe, test } from "vitest";
+import { checkMarked, checkRight } from "../check-plan.ts";
+
+const iec = `plan "Van"
+  region iec
+inlet shore 16 A 230 V
+panel DB main 16 A from shore by 3G2.5, 3 m
+`;
+const legs = `inlet pole 50 A, 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+`;
+const supply = `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+`;
+
+describe("one load", () => {
+	test("12 A for hours on 15 A is exactly the limit", () => {
+		checkRight(`${supply}circuit heat from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1440 W continuous
+`);
+	});
+	test("a little more is too much", () => {
+		checkMarked(`${supply}circuit heat from LC breaker 15 A by 14-2
+//                ^^ circuit-overloaded "count 15.1 A"
+  8 ft to h1: heater 1450 W continuous
+`);
+	});
+	test("not for hours it may be the whole rating", () => {
+		checkRight(`${supply}circuit heat from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1800 W
+`);
+	});
+	test("and no more than the rating", () => {
+		checkMarked(`${supply}circuit heat from LC breaker 15 A by 14-2
+//                ^^ circuit-overloaded "count 15.1 A"
+  8 ft to h1: heater 1810 W
+`);
+	});
+	test("16 A for hours on 20 A, as published", () => {
+		checkRight(`${supply}circuit heat from LC breaker 20 A by 12-2
+  8 ft to h1: heater 16 A continuous
+`);
+	});
+	test("amperes count as they are written", () => {
+		checkMarked(`${supply}circuit heat from LC breaker 20 A by 12-2
+//                ^^ circuit-overloaded "count 20.1 A"
+  8 ft to h1: heater 16.1 A continuous
+`);
+	});
+});
+
+describe("several loads", () => {
+	test("the sum counts", () => {
+		checkMarked(`${supply}circuit work from LC breaker 15 A by 14-2
+//                ^^ circuit-overloaded "count 15.8 A"
+  8 ft to p1: pump 1000 W
+  4 ft to p2: pump 900 W
+`);
+	});
+	test("loads for hours and others together", () => {
+		checkMarked(`${supply}circuit work from LC breaker 20 A by 12-2
+//                ^^ circuit-overloaded "count 20.8 A"
+  8 ft to h1: heater 1200 W continuous
+  4 ft to p1: pump 1000 W
+`);
+	});
+	test("outlets are no load of their own", () => {
+		checkRight(`${supply}circuit work from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1400 W continuous
+  4 ft to b1: receptacle
+`);
+	});
+	test("a row of loads counts each", () => {
+		checkMarked(`${supply}circuit work from LC breaker 15 A by 14-2
+//                ^^ circuit-overloaded "count 16.7 A"
+  8 ft to p1..p4: pump 500 W each
+`);
+	});
+});
+
+describe("two hots", () => {
+	test("240 V halves the current", () => {
+		checkRight(`${legs}circuit heat from LC breaker 20 A two-pole by 12-2
+  15 ft white marked red at both ends to h1: heater 3800 W 240 V continuous, no neutral
+`);
+	});
+	test("240 V at the limit", () => {
+		checkMarked(`${legs}circuit heat from LC breaker 20 A two-pole by 12-2
+//                ^^ circuit-overloaded "count 20.3 A"
+  15 ft white marked red at both ends to h1: heater 3900 W 240 V continuous, no neutral
+`);
+	});
+});
+
+describe("boards and sources", () => {
+	test("all fixed loads together are only told", () => {
+		checkMarked(`${supply}//    ^^ circuit-overloaded "All fixed loads together count 37.5 A"
+circuit one from LC breaker 20 A by 12-2
+  8 ft to h1: heater 1800 W continuous
+circuit two from LC breaker 20 A by 12-2
+  8 ft to h2: heater 1800 W continuous
+`);
+	});
+	test("behind an inverter too", () => {
+		checkRight(`inverter inv 1000 W 12 V / 120 V, bonds neutral when inverting
+panel LC main 20 A from inv by 12-2, 6 ft
+circuit heat from LC breaker 15 A by 14-2
+  14 ft to h1: heater 1400 W
+`);
+	});
+});
+
+describe("IEC", () => {
+	test("the sum alone counts", () => {
+		checkRight(`${iec}circuit heat from DB breaker 16 A by 3G2.5
+  5 m to h1: heater 3600 W continuous
+`);
+	});
+	test("beyond the rating", () => {
+		checkMarked(`${iec}circuit heat from DB breaker 16 A by 3G2.5
+//                ^^ circuit-overloaded "count 16.1 A"
+  5 m to h1: heater 3700 W continuous
+`);
+	});
+});
+
+describe("what is not known is said so", () => {
+	test("a load without its power", () => {
+		checkMarked(`${supply}circuit lights from LC breaker 15 A by 14-2
+//                  ^^ circuit-overloaded "the power of l1 and l2 is missing"
+  8 ft to l1: light
+  4 ft to l2: light
+`);
+	});
+});
