@@ -1,5 +1,6 @@
 // The world of the real command: this process with its streams, files and signals.
 import * as fs from "node:fs";
+import { basename } from "node:path";
 import facts from "../../package.json" with { type: "json" };
 import { kinds } from "../kinds/index.ts";
 import { checkPlan, drawPlan, showPlan } from "../pipeline.ts";
@@ -22,7 +23,9 @@ export function openWorld(stopped: () => boolean): World {
 		version,
 		checkPlan: (text, file) => {
 			const result = checkPlan(text, file);
-			return { ...result, draw: (sheets) => drawPlan(result, sheets), show: () => showPlan(result) };
+			// Ids in a drawing begin with the plan's name; with its folders they would differ by where the user stands.
+			const drawable = { ...result, file: basename(file) };
+			return { ...result, draw: (sheets) => drawPlan(drawable, sheets), show: () => showPlan(result) };
 		},
 		pages: () => makePages({ rules, problems: [textNotUtf8, ...syntaxProblems, ...planCodes], kinds }),
 		files: fs,

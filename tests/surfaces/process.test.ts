@@ -158,6 +158,20 @@ test("what it draws is what the rooms draw, whatever the language and the time z
 	}
 });
 
+test("what it draws does not depend on where the user stands", () => {
+	const folder = makeFolder();
+	fs.mkdirSync(join(folder, "deep/in"), { recursive: true });
+	fs.copyFileSync(join(root, "samples/otter-van.ferrule"), join(folder, "deep/in/van.ferrule"));
+	const from = [folder, join(folder, "deep"), join(folder, "deep/in")];
+	const drawn = from.map((place) => {
+		const plan = ["deep/in/van.ferrule", "in/van.ferrule", "van.ferrule"][from.indexOf(place)] ?? "";
+		return ferrule(place, ["draw", plan, "--sheet", "one-line", "--out", "-", "--fail-on", "never"]).stdout;
+	});
+	expect(drawn[0]).toMatch(/^<svg /);
+	expect(new Set(drawn).size).toBe(1);
+	expect(drawn[0]).not.toContain("deep");
+});
+
 describe("npm start", () => {
 	const start = (folder: string, words: readonly string[]) =>
 		spawnSync(process.execPath, [join(root, "dist/start.cjs"), ...words], {
