@@ -8,7 +8,10 @@ import type { Reading } from "../../src/surfaces/files/read.ts";
 import { makeFolder, run } from "./stand-in.ts";
 
 const samples = new URL("../../samples/", import.meta.url);
-const texts = fs.readdirSync(samples).map((name) => fs.readFileSync(new URL(name, samples), "utf8"));
+const texts = fs
+	.readdirSync(samples)
+	.filter((name) => name.endsWith(".ferrule"))
+	.map((name) => fs.readFileSync(new URL(name, samples), "utf8"));
 const words = [...new Set(texts.join(" ").split(/\s+/))];
 
 /** Samples cut short, or with a line taken out, doubled, exchanged with the next, or replaced. */
