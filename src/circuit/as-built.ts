@@ -47,7 +47,14 @@ class BoxWiring {
 				for (const core of landing.cores) {
 					const end = this.findEnd(core);
 					if (end === undefined || !this.isFree(end, core)) continue;
-					this.draft.land(end.conductor, end.which, this.portFor(point), true, landing.termination, landing.span);
+					this.draft.land(
+						end.conductor,
+						end.which,
+						this.portFor(point, landing.on),
+						true,
+						landing.termination,
+						landing.span,
+					);
 				}
 				return;
 			}
@@ -193,9 +200,11 @@ class BoxWiring {
 		return usable.length === 1 || gathers ? usable[0] : undefined;
 	}
 
-	/** On a bar named as a whole, the next port with room. */
-	private portFor(point: number): number {
+	/** On a bar named as a whole, the next port with room; a port named by itself takes whatever is put there. */
+	private portFor(point: number, name: NameTerm): number {
 		const target = this.draft.points[point];
+		const isWhole = target?.kind === "terminal" && foldName(target.part) === foldName(name.text);
+		if (!isWhole) return point;
 		if (target?.kind !== "terminal" || (this.draft.landed.get(point) ?? 0) < target.capacity) return point;
 		const part = this.draft.partByName.get(target.part);
 		const gathers = this.draft.plan.thingByName

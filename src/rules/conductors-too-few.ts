@@ -80,10 +80,18 @@ function findShortages(circuit: Circuit, state: ModeState, shortages: Map<string
 			modes: new Set(),
 		};
 		shortage.lacking.add(need);
-		shortage.without.add(circuit.points[point]?.name ?? "");
+		shortage.without.add(nameOf(circuit, point));
 		shortage.modes.add(state.mode.name);
 		shortages.set(lack.cable.tag, shortage);
 	}
+}
+
+/** A point by its name; a bar's ports are all one, so that the bar is named. */
+function nameOf(circuit: Circuit, point: number): string {
+	const target = circuit.points[point];
+	if (target?.kind !== "terminal") return target?.name ?? "";
+	const isBar = circuit.partByName.get(target.part)?.face.traits.includes("ground-bar") === true;
+	return isBar ? target.part : target.name;
 }
 
 /** Points that go without, with a hot point of the same part or box from which the way back is looked at. */
@@ -118,7 +126,8 @@ function wants(circuit: Circuit, state: ModeState): { point: number; need: Neede
 }
 
 /** For every point a hot reaches, what the cables on its way lack. */
-function traceLacks(circuit: Circuit, { exposure }: ModeState): ReadonlyMap<number, Lacks> {
+function traceLacks(circuit: Circuit, { exposure, poles }: ModeState): ReadonlyMap<number, Lacks> {
+	const hasTwoLegs = poles.poles.some((pole) => pole.role === "hot2");
 	const lacks = new Map<number, Lacks>();
 	const roles = new Map(circuit.cables.map((cable) => [cable.tag, rolesOf(circuit, cable)]));
 	for (const [point, { by }] of exposure) {
@@ -127,6 +136,9 @@ function traceLacks(circuit: Circuit, { exposure }: ModeState): ReadonlyMap<numb
 		const cable = tag === undefined ? undefined : circuit.cableByTag.get(tag);
 		const box = circuit.points[point]?.enclosure.name ?? "";
 		lacks.set(point, cable === undefined ? before : lacksBehind(before, cable, roles.get(cable.tag) ?? noRoles, box));
+		// On one leg a second hot can only begin at a switch in the box before, so the cable that arrives is the one to change.
+		if (!hasTwoLegs && cable !== undefined && lacks.get(point)?.hot2 !== undefined)
+			lacks.set(point, { ...lacks.get(point), hot2: { cable, box } });
 	}
 	return lacks;
 }
@@ -180,8 +192,9 @@ function tell(analysis: Analysis, { cable, lacking, without, path, modes }: Shor
 		span: cable.span,
 		label: `no ${missing}`,
 		also: names.slice(0, 8).flatMap((name) => {
-			const point = analysis.circuit.points[analysis.circuit.pointByName.get(name) ?? -1];
-			return point === undefined || point.span === cable.span ? [] : [{ span: point.span, label: name }];
+			const { points, pointByName, partByName } = analysis.circuit;
+			const span = points[pointByName.get(name) ?? -1]?.span ?? partByName.get(name)?.span;
+			return span === undefined || span === cable.span ? [] : [{ span, label: name }];
 		}),
 		marks: [cable.tag, ...names],
 		path,

@@ -66,7 +66,7 @@ interface Misfit {
 	readonly demand: Demand;
 	readonly parts: readonly Part[];
 	readonly level: Level;
-	/** What would fit, in words, and what a finding is held against. */
+	/** What would fit, as the end of a sentence, and the figure it is held against. */
 	readonly fitting: string;
 	readonly limit: number;
 	readonly provenance: Provenance;
@@ -112,7 +112,7 @@ function judgeReceptacle(rating: number, circuit: number, alone: boolean): Judge
 	if (alone)
 		return rating >= circuit
 			? undefined
-			: { level: "error", fitting: `at least ${circuit} A for one alone`, limit: circuit, provenance };
+			: { level: "error", fitting: `one alone needs at least ${circuit} A`, limit: circuit, provenance };
 	const row = receptacleRatingsFor(circuit);
 	if (row?.receptacles.includes(rating)) return undefined;
 	if (row !== undefined) {
@@ -120,7 +120,7 @@ function judgeReceptacle(rating: number, circuit: number, alone: boolean): Judge
 		return {
 			// Editions differ on larger ones, so that is for information only.
 			level: tooSmall ? "error" : "note",
-			fitting: row.receptacles.map((fit) => `${fit} A`).join(" or "),
+			fitting: `${row.receptacles.map((fit) => `${fit} A`).join(" or ")} would fit`,
 			limit: tooSmall ? Math.min(...row.receptacles) : Math.max(...row.receptacles),
 			provenance: row.provenance,
 		};
@@ -129,7 +129,7 @@ function judgeReceptacle(rating: number, circuit: number, alone: boolean): Judge
 	if (rating >= circuit) return undefined;
 	return {
 		level: "error",
-		fitting: `a circuit of ${multiOutletRatings.amperes.join(", ")} A`,
+		fitting: `several outlets need a circuit of ${listNames(multiOutletRatings.amperes.map(String), 9).replace(" and ", " or ")} A`,
 		limit: circuit,
 		provenance: multiOutletRatings.provenance,
 	};
@@ -140,7 +140,7 @@ function judgeSocket(rating: number, circuit: number): Judged | undefined {
 	if (row === undefined || circuit <= row.largestDevice) return undefined;
 	return {
 		level: "warning",
-		fitting: `a breaker of ${row.largestDevice} A at most`,
+		fitting: `at most ${row.largestDevice} A may stand before it`,
 		limit: row.largestDevice,
 		provenance: row.provenance,
 	};
@@ -161,7 +161,7 @@ function tell(analysis: Analysis, { demand, parts, level, fitting, limit, proven
 	return finding({
 		code: receptacleRatingWrong.code,
 		level,
-		title: `${listNames(names)} ${names.length === 1 ? "is" : "are"} rated ${rating} A on the ${formatNumber(device.rating ?? 0, 1)} A of ${device.part}: ${fitting} ${names.length === 1 ? "fits" : "fit"}`,
+		title: `${listNames(names)} ${names.length === 1 ? "is" : "are"} rated ${rating} A behind the ${formatNumber(device.rating ?? 0, 1)} A of ${device.part}: ${fitting}`,
 		span: first?.span ?? device.span,
 		label: said ? `${rating} A` : `taken for ${rating} A`,
 		also: [

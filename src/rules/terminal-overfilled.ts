@@ -84,15 +84,16 @@ function tellTerminal(analysis: Analysis, terminal: Terminal, ends: readonly Lan
 	if (last === undefined || ends.length <= terminal.capacity) return [];
 	const names = ends.map(({ conductor }) => conductor.name);
 	const bar = portsTakenFor(analysis, terminal);
-	const takes = terminal.capacity === 0 ? "no conductor at all" : `${terminal.capacity}`;
+	const count =
+		terminal.capacity === 0
+			? `${listNames(names)} ${names.length === 1 ? "lies" : "lie"} on ${terminal.name}, which takes no conductor`
+			: `${terminal.name} holds ${ends.length} conductors, and takes ${terminal.capacity}`;
 	return [
 		finding({
 			...slots(terminal.name, ends, terminal.capacity),
 			level: bar === undefined ? "error" : "note",
 			title:
-				bar === undefined
-					? `${terminal.name} holds ${ends.length} conductors, and takes ${takes}`
-					: `${terminal.part} has more conductors than the ${bar} ports it is taken to have`,
+				bar === undefined ? count : `${terminal.part} has more conductors than the ${bar} ports it is taken to have`,
 			span: last.end.span,
 			help:
 				bar !== undefined

@@ -1,0 +1,120 @@
+// A cable has a conductor for everything that what it feeds cannot do without.
+import { describe, test } from "vitest";
+import { checkMarked, checkRight } from "../check-plan.ts";
+
+const legs = `inlet pole 50 A, 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+`;
+const supply = `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+`;
+
+describe("no ground", () => {
+	test("two-core cord to a device with a ground screw", () => {
+		checkMarked(`${supply}circuit fan from LC breaker 15 A by cord 14-2
+  8 ft to f1: fan 60 W
+//        ^^ conductors-too-few "fan-1 (cord 14-2) has no ground for f1.ground"
+`);
+	});
+	test("cord with a ground", () => {
+		checkRight(`${supply}circuit fan from LC breaker 15 A by cord 14-3
+  8 ft to f1: fan 60 W
+`);
+	});
+	test("what hangs behind it goes without too, and is one finding", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 15 A by 14-2
+  8 ft by cord 14-2 to b1: receptacle
+//                     ^^ conductors-too-few "has no ground for b1.ground and b2.ground"
+  6 ft by 14-2 to b2: receptacle
+`);
+	});
+	test("a metal box goes without", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 15 A by cord 14-2
+  8 ft to j1: box metal
+//        ^^ conductors-too-few "has no ground for"
+  5 ft to j2: box metal
+`);
+	});
+	test("the feed of a panel", () => {
+		checkMarked(`inlet shore 30 A 120 V
+panel LC main 30 A from shore by cord 10-2, 12 ft
+//                 ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ conductors-too-few "LC-1 (cord 10-2) has no ground for"
+circuit bunks from LC breaker 15 A by 14-2
+  8 ft to b1: receptacle
+`);
+	});
+	test("the ground comes by a conductor of its own", () => {
+		checkRight(`${supply}circuit pump from LC breaker 15 A by cord 14-2
+  8 ft to p1: pump 60 W
+bond shell from LC.ground by single 14 AWG green
+  8 ft to p1
+`);
+	});
+});
+
+describe("no neutral", () => {
+	test("a single hot to a light", () => {
+		checkMarked(`${supply}circuit lights from LC breaker 15 A by single 14 AWG black
+  8 ft to l1: light 9 W
+//        ^^ conductors-too-few "lights-1 (single 14 AWG black) has no ground and no neutral"
+`);
+	});
+	test("three singles", () => {
+		checkRight(`${supply}circuit lights from LC breaker 15 A by single 14 AWG black
+  8 ft to l1: light 9 W
+feed back from LC.neutral by single 14 AWG white
+  8 ft to l1
+bond shell from LC.ground by single 14 AWG green
+  8 ft to l1
+`);
+	});
+	test("what needs no neutral", () => {
+		checkRight(`${legs}circuit heat from LC breaker 20 A two-pole by 12-2
+  15 ft white marked red at both ends to h1: heater 3500 W 240 V, no neutral
+`);
+	});
+});
+
+describe("no second hot", () => {
+	test("240 V by two conductors that are hot and neutral", () => {
+		checkMarked(`${legs}circuit heat from LC breaker 20 A two-pole by 12-2
+  15 ft to h1: heater 3500 W 240 V, no neutral
+//         ^^ conductors-too-few "has no second hot for h1.hot2"
+`);
+	});
+	test("three conductors", () => {
+		checkRight(`${legs}circuit heat from LC breaker 20 A two-pole by 12-3
+  15 ft to h1: heater 3500 W 240 V
+`);
+	});
+	test("a split receptacle behind a two-conductor cable", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+   7 ft to s1: switch
+   6 ft to r1: receptacle split
+//         ^^ conductors-too-few "has no second hot for r1.hot.upper"
+`);
+	});
+	test("a split receptacle with a switched half", () => {
+		checkRight(`${supply}circuit bunks from LC breaker 20 A by 12-2
+   7 ft to s1: switch
+   6 ft by 12-3 to r1: receptacle split
+`);
+	});
+	test("a split receptacle joined by hand", () => {
+		checkRight(`${supply}circuit bunks from LC breaker 20 A by 12-2
+   7 ft to r1: receptacle split
+at r1
+  join bunks-1.black, r1.hot.lower, r1.hot.upper
+`);
+	});
+});
+
+describe("what is there but not joined is told elsewhere", () => {
+	test("nothing hot comes to it", () => {
+		checkRight(`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit later from LC breaker 15 A by cord 14-2
+  8 ft to e1: end
+`);
+	});
+});
