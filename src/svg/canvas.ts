@@ -1,10 +1,11 @@
-// The one file that knows the SVG library: elements are made and nested through it, on a document without a browser.
-import { create, Element, G, Path, Rect, Text, Use, withWindow } from "@svgdotjs/svg.js";
+// The one file that knows the SVG library: elements are made, nested and serialised through it, on a document without a browser.
+import { create, Element, Text, withWindow } from "@svgdotjs/svg.js";
 import { createSVGWindow } from "svgdom";
+import { InternalFault } from "../base/certain.ts";
 import { xmlAttribute, xmlText } from "./names.ts";
 
 /** The elements that a drawing uses. */
-export type Tag = "title" | "desc" | "style" | "defs" | "g" | "path" | "rect" | "circle" | "text" | "use";
+export type Tag = "title" | "desc" | "style" | "defs" | "g" | "path" | "text" | "use";
 
 /** Attributes by name; names are ours, never the plan's. */
 export type Attributes = Readonly<Record<string, string | undefined>>;
@@ -17,58 +18,78 @@ export interface Canvas {
 	write(text: string): void;
 }
 
-/** The text of an SVG document whose root has `attributes` and whose content is put in by `paint`. */
-export function drawDocument(attributes: Attributes, paint: (root: Canvas) => void): string {
+/** A part of the drawing: one group with what is painted in it. */
+export interface Part {
+	readonly attributes: Attributes;
+	readonly paint: (canvas: Canvas) => void;
+}
+
+/**
+ * The text of an SVG document: `parts` in their order inside a root with `attributes`, and before them what `head` puts there.
+ * The head is written last, as it tells what the parts have used.
+ */
+export function drawDocument(
+	attributes: () => Attributes,
+	head: (root: Canvas) => void,
+	parts: Iterable<Part>,
+): string {
 	const window = createSVGWindow();
 	const root = window.document.documentElement;
 	// The empty document declares what the contract does not allow.
 	root.removeAttribute("xmlns:xlink");
 	root.removeAttribute("version");
+	let body = "";
 	withWindow(window, () => {
+		// Part by part, so that a large drawing never stands in memory as a whole: a node weighs a hundred times its text.
+		for (const part of parts) {
+			const group = new Element(create("g"));
+			setAttributes(group.node, part.attributes);
+			part.paint(canvasOf(group));
+			body += group.node.outerHTML;
+		}
 		const element = new Element(root);
-		setAttributes(element, attributes);
-		paint(canvasOf(element));
+		setAttributes(element.node, attributes());
+		head(canvasOf(element));
 	});
-	return root.outerHTML;
+	const text = root.outerHTML;
+	const end = text.lastIndexOf("</svg>");
+	return text.slice(0, end) + body + text.slice(end);
 }
 
 function canvasOf(element: Element): Canvas {
 	return {
 		add: (tag, attributes, text) => {
-			const child = elementOf(tag);
-			setAttributes(child, attributes);
-			if (text !== undefined) writeText(child, text);
-			element.node.appendChild(child.node);
-			return canvasOf(child);
+			const node = create(tag);
+			setAttributes(node, attributes);
+			if (text !== undefined) writeText(node, tag, text);
+			element.node.appendChild(node);
+			// Most elements are never asked for more.
+			return tag === "path" || tag === "text" || tag === "use" ? leaf : canvasOf(new Element(node));
 		},
-		write: (text) => writeText(element, text),
+		write: (text) => writeText(element.node, "style", text),
 	};
 }
 
-function elementOf(tag: Tag): Element {
-	switch (tag) {
-		case "g":
-			return new G();
-		case "path":
-			return new Path();
-		case "rect":
-			return new Rect();
-		case "text":
-			return new Text();
-		case "use":
-			return new Use();
-		default:
-			return new Element(create(tag));
-	}
-}
+/** An element that nothing goes into. */
+const leaf: Canvas = {
+	add: () => {
+		throw new InternalFault("a leaf of a drawing was asked to hold an element");
+	},
+	write: () => {
+		throw new InternalFault("a leaf of a drawing was written to twice");
+	},
+};
 
-function writeText(element: Element, text: string): void {
-	if (element instanceof Text) element.plain(xmlText(text));
-	else element.words(xmlText(text));
+function writeText(node: ReturnType<typeof create>, tag: Tag, text: string): void {
+	if (tag === "text") new Text(node).plain(xmlText(text));
+	else new Element(node).words(xmlText(text));
 }
 
 /** Set on the node itself: the library's own setter takes a value that looks like a colour or a number for one and rewrites it. */
-function setAttributes(element: Element, attributes: Attributes): void {
-	for (const [name, value] of Object.entries(attributes))
-		if (value !== undefined) element.node.setAttribute(name, xmlAttribute(value));
+function setAttributes(node: ReturnType<typeof create>, attributes: Attributes): void {
+	for (const name in attributes) {
+		const value = attributes[name];
+		// Every other value is made of figures and words of ours.
+		if (value !== undefined) node.setAttribute(name, name === "aria-label" ? xmlAttribute(value) : value);
+	}
 }

@@ -104,10 +104,15 @@ function readStartTag(text: string, from: number, open: string[]): number {
 	return at + 2;
 }
 
+/** Names hold letters and hyphens only. */
 function nameEnd(text: string, from: number): number {
 	let at = from;
-	while (at < text.length && /[A-Za-z-]/.test(text[at] ?? "")) at++;
-	return at;
+	for (;;) {
+		const code = text.charCodeAt(at);
+		const isName = (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || code === 45;
+		if (!isName) return at;
+		at++;
+	}
 }
 
 /** Only letters that XML 1.0 can carry, nothing that opens an element, and only the references the library writes. */

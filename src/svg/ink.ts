@@ -43,7 +43,7 @@ export function openInkPot(): InkPot {
 	return {
 		...pot,
 		fillAndStroke: (fill, stroke) => {
-			const inside: Attributes = fill === undefined ? { fill: "none" } : pot.fill(fill);
+			const inside: Attributes = fill === undefined ? {} : pot.fill(fill);
 			const outside: Attributes = stroke === undefined ? {} : pot.stroke(stroke);
 			return { ...inside, ...outside, class: joinClasses(inside.class, outside.class) };
 		},

@@ -1,9 +1,8 @@
 // One group's marks as elements: surfaces and lines in their order, alike neighbours as one path, all texts last.
-import { paintTone } from "../drawing/palette.ts";
 import type { CircleMark, LineMark, Mark, RectangleMark, SymbolMark, TextMark } from "../drawing/scene.ts";
 import type { Attributes, Canvas } from "./canvas.ts";
 import type { InkPot } from "./ink.ts";
-import { circlePath, figure, polyline } from "./path-data.ts";
+import { circlePath, figure, polyline, rectanglePath } from "./path-data.ts";
 import { bunch, writeJackets, writeWires } from "./wires.ts";
 
 /** What writing marks needs to know of the document. */
@@ -19,7 +18,11 @@ export function writeMarks(canvas: Canvas, marks: readonly Mark[], context: Cont
 	for (const [first, same] of bunch(marks.filter(isNoText), (one, other) => one.kind === other.kind)) {
 		switch (first.kind) {
 			case "rectangle":
-				for (const mark of same) if (mark.kind === "rectangle") writeRectangle(canvas, mark, inks);
+				writeRectangles(
+					canvas,
+					same.filter((mark) => mark.kind === "rectangle"),
+					inks,
+				);
 				break;
 			case "circle":
 				writeCircles(
@@ -64,22 +67,22 @@ function isNoText(mark: Mark): boolean {
 	return mark.kind !== "text";
 }
 
-function writeRectangle(canvas: Canvas, mark: RectangleMark, inks: InkPot): void {
-	canvas.add("rect", {
-		x: figure(mark.x),
-		y: figure(mark.y),
-		width: figure(mark.width),
-		height: figure(mark.height),
-		rx: mark.radius === undefined ? undefined : figure(mark.radius),
-		...inks.fillAndStroke(mark.fill, mark.stroke),
-		"stroke-width": mark.stroke === undefined ? undefined : figure(mark.strokeWidth ?? 1),
-		"stroke-dasharray": mark.dashed ? dashes : undefined,
-	});
+/** Neighbours of one look are one path. */
+function writeRectangles(canvas: Canvas, marks: readonly RectangleMark[], inks: InkPot): void {
+	for (const [first, same] of bunch(marks, (one, other) => surfaceOf(one) === surfaceOf(other)))
+		canvas.add("path", {
+			d: same.map((mark) => rectanglePath(mark.x, mark.y, mark.width, mark.height, mark.radius ?? 0)).join(""),
+			...inks.fillAndStroke(first.fill, first.stroke),
+			"stroke-width": first.stroke === undefined ? undefined : figure(first.strokeWidth ?? 1),
+			"stroke-dasharray": first.dashed ? dashes : undefined,
+		});
 }
 
-/** Circles of one look are one path; terminals get the slot of their screw. */
+/** Circles of one look are one path, as none lies on another; terminals get the slot of their screw. */
 function writeCircles(canvas: Canvas, marks: readonly CircleMark[], inks: InkPot): void {
-	for (const [first, same] of bunch(marks, circlesAlike)) {
+	for (const same of sort(marks, surfaceOf)) {
+		const first = same[0];
+		if (first === undefined) continue;
 		canvas.add("path", {
 			d: same.map((mark) => circlePath(mark.x, mark.y, mark.radius)).join(""),
 			...inks.fillAndStroke(first.fill, first.stroke),
@@ -87,16 +90,28 @@ function writeCircles(canvas: Canvas, marks: readonly CircleMark[], inks: InkPot
 		});
 	}
 	const screws = marks.filter((mark) => mark.as === "terminal");
-	for (const [first, same] of bunch(screws, (one, other) => slotPaint(one) === slotPaint(other)))
-		canvas.add("path", {
-			d: same.map(slot).join(""),
-			...inks.stroke(slotPaint(first)),
-			"stroke-width": "1.2",
-		});
+	for (const same of sort(screws, slotPaint)) {
+		const first = same[0];
+		if (first === undefined) continue;
+		canvas.add("path", { d: same.map(slot).join(""), ...inks.stroke(slotPaint(first)), "stroke-width": "1.2" });
+	}
 }
 
-function circlesAlike(one: CircleMark, other: CircleMark): boolean {
-	return one.fill === other.fill && one.stroke === other.stroke && one.strokeWidth === other.strokeWidth;
+/** What two surfaces must share to be painted as one. */
+function surfaceOf(mark: RectangleMark | CircleMark): string {
+	return `${mark.fill} ${mark.stroke} ${mark.strokeWidth} ${mark.kind === "rectangle" && mark.dashed === true}`;
+}
+
+/** Marks by a property, in the order in which each value of it first occurs. */
+function sort<Item>(marks: readonly Item[], by: (mark: Item) => string): Item[][] {
+	const sorted = new Map<string, Item[]>();
+	for (const mark of marks) {
+		const key = by(mark);
+		const same = sorted.get(key);
+		if (same === undefined) sorted.set(key, [mark]);
+		else same.push(mark);
+	}
+	return [...sorted.values()];
 }
 
 function slotPaint(mark: CircleMark): "ink" | "paper" {
@@ -115,7 +130,6 @@ function writeLines(canvas: Canvas, marks: readonly LineMark[], inks: InkPot): v
 	for (const [first, same] of bunch(marks, linesAlike))
 		canvas.add("path", {
 			d: same.map((mark) => polyline(mark.points)).join(""),
-			fill: "none",
 			...inks.stroke(first.stroke),
 			"stroke-width": figure(first.strokeWidth),
 			"stroke-dasharray": first.dashed ? dashes : undefined,
@@ -141,14 +155,7 @@ function writeSymbol(canvas: Canvas, mark: SymbolMark, context: Context): void {
 
 /** Texts that look alike share a group from three on: fewer bytes, and no more elements than their number and one. */
 function writeTexts(canvas: Canvas, marks: readonly TextMark[], inks: InkPot): void {
-	const looks = new Map<string, TextMark[]>();
-	for (const mark of marks) {
-		const key = `${mark.size} ${mark.bold === true} ${mark.anchor} ${mark.paint}`;
-		const same = looks.get(key);
-		if (same === undefined) looks.set(key, [mark]);
-		else same.push(mark);
-	}
-	for (const same of looks.values()) {
+	for (const same of sort(marks, (mark) => `${mark.size} ${mark.bold === true} ${mark.anchor} ${mark.paint}`)) {
 		const first = same[0];
 		if (first === undefined) continue;
 		const shared = same.length > 2;
@@ -163,15 +170,14 @@ function textLook(mark: TextMark, inks: InkPot): Attributes {
 		"font-size": figure(mark.size),
 		"font-weight": mark.bold ? "700" : undefined,
 		"text-anchor": mark.anchor === "start" ? undefined : mark.anchor,
-		...(mark.paint === "ink" ? {} : inks.fill(mark.paint)),
+		...inks.fill(mark.paint),
 	};
 }
 
-/** What the root sets, and texts and symbols inherit. */
+/** What symbols inherit from the root. */
 export function inheritedInk(inks: InkPot): Attributes {
-	const fill = inks.fill("ink");
 	const colour = inks.colour("ink");
-	return { ...fill, color: paintTone("ink")[0], class: `fe-sheet ${fill.class} ${colour.class}` };
+	return { ...colour, class: `fe-sheet ${colour.class}` };
 }
 
 const dashes = "7 4";

@@ -64,7 +64,8 @@ export function shapePath(shape: Shape): string {
 	}
 }
 
-function rectanglePath(x: number, y: number, width: number, height: number, radius: number): string {
+/** An upright rectangle with rounded corners. */
+export function rectanglePath(x: number, y: number, width: number, height: number, radius: number): string {
 	if (radius === 0) return `M${figure(x)} ${figure(y)}h${figure(width)}v${figure(height)}h${figure(-width)}Z`;
 	const r = figure(radius);
 	const [across, down] = [width - 2 * radius, height - 2 * radius];

@@ -20,20 +20,18 @@ export function writeJackets(canvas: Canvas, jackets: readonly JacketMark[], ink
 	)) {
 		const d = same.map((mark) => roundedPolyline(mark.points, mark.radius)).join("");
 		const stroke = (more: number): Attributes => ({ "stroke-width": figure(jacket.width + more) });
-		const group = canvas.add("g", { fill: "none" });
-		group.add("path", { d, ...inks.stroke("paper"), ...stroke(sheathWidth + haloWidth) });
-		group.add("path", { d, ...inks.jacketEdge(jacket.colour), ...stroke(sheathWidth) });
-		group.add("path", { d, ...inks.jacketSurface(jacket.colour), ...stroke(0) });
+		canvas.add("path", { d, ...inks.stroke("paper"), ...stroke(sheathWidth + haloWidth) });
+		canvas.add("path", { d, ...inks.jacketEdge(jacket.colour), ...stroke(sheathWidth) });
+		canvas.add("path", { d, ...inks.jacketSurface(jacket.colour), ...stroke(0) });
 	}
 }
 
 function writeBatch(canvas: Canvas, batch: readonly WireMark[], inks: InkPot): void {
 	const ways = batch.map((wire) => ({ wire, d: roundedPolyline(wire.points, wire.radius) }));
-	const group = canvas.add("g", { fill: "none", "stroke-linejoin": "round" });
 	const lit = ways.filter(({ wire }) => wire.finding !== undefined);
 	const layer = (chosen: readonly Way[], attributes: Attributes, more: number): void => {
 		for (const [first, same] of bunch(chosen, (one, other) => one.wire.width === other.wire.width))
-			group.add("path", {
+			canvas.add("path", {
 				d: same.map((way) => way.d).join(""),
 				...attributes,
 				"stroke-width": figure(first.wire.width + more),
@@ -47,7 +45,7 @@ function writeBatch(canvas: Canvas, batch: readonly WireMark[], inks: InkPot): v
 		haloWidth,
 	);
 	layer(ways, inks.stroke("casing"), casingWidth);
-	for (const way of ways) writeCore(group, way, inks);
+	for (const way of ways) writeCore(canvas, way, inks);
 }
 
 interface Way {
@@ -56,20 +54,20 @@ interface Way {
 }
 
 /** The coloured core, and over it the pattern that tells the colour without colour. */
-function writeCore(group: Canvas, { wire, d }: Way, inks: InkPot): void {
+function writeCore(canvas: Canvas, { wire, d }: Way, inks: InkPot): void {
 	const look = conductorLook(wire.colour);
 	const width = (share: number): Attributes => ({ "stroke-width": figure(wire.width * share) });
 	const over = (hue: Hue): Attributes => inks.hue(hue);
-	group.add("path", { d, ...over(look.core), ...width(1) });
+	canvas.add("path", { d, ...over(look.core), ...width(1) });
 	switch (look.pattern) {
 		case "blocks":
-			group.add("path", { d, ...over(look.stripe ?? "yellow"), ...width(1), "stroke-dasharray": "5 5" });
+			canvas.add("path", { d, ...over(look.stripe ?? "yellow"), ...width(1), "stroke-dasharray": "5 5" });
 			break;
 		case "line":
-			group.add("path", { d, ...over(look.stripe ?? "black"), ...width(0.36) });
+			canvas.add("path", { d, ...over(look.stripe ?? "black"), ...width(0.36) });
 			break;
 		case "ticks":
-			group.add("path", { d, ...inks.stroke("casing"), ...width(1), "stroke-dasharray": "1 5" });
+			canvas.add("path", { d, ...inks.stroke("casing"), ...width(1), "stroke-dasharray": "1 5" });
 			break;
 		case undefined:
 	}

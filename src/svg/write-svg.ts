@@ -16,20 +16,26 @@ export async function writeSvg(sheet: Sheet, plan: string): Promise<string> {
 	const id = (...names: readonly string[]): string => idFrom(plan, sheet.name, ...names);
 	const inks = openInkPot();
 	const symbolIds = symbolsIn(sheet, id);
-	const text = drawDocument(rootAttributes(sheet, id, inks), (root) => {
-		root.add("title", { id: id("title") }, sheet.title);
-		root.add("desc", { id: id("desc") }, sheet.description);
-		const style = root.add("style", {});
-		const definitions = root.add("defs", {});
-		for (const [name, symbolId] of symbolIds) {
-			const design = findSymbol(name);
-			if (design !== undefined) defineSymbol(definitions, design, symbolId, inks);
-		}
-		root.add("rect", { width: figure(sheet.width), height: figure(sheet.height), ...inks.fill("paper") });
-		const context = { inks, symbolId: (name: string) => symbolIds.get(name) };
-		for (const group of sheet.groups) writeMarks(root.add("g", groupAttributes(group, id)), group.marks, context);
-		style.write(inks.styleSheet());
-	});
+	const context = { inks, symbolId: (name: string) => symbolIds.get(name) };
+	const text = drawDocument(
+		() => rootAttributes(sheet, id, inks),
+		(root) => {
+			root.add("title", { id: id("title") }, sheet.title);
+			root.add("desc", { id: id("desc") }, sheet.description);
+			const style = root.add("style", {});
+			const definitions = root.add("defs", {});
+			for (const [name, symbolId] of symbolIds) {
+				const design = findSymbol(name);
+				if (design !== undefined) defineSymbol(definitions, design, symbolId, inks);
+			}
+			root.add("path", { d: `M0 0H${figure(sheet.width)}V${figure(sheet.height)}H0Z`, ...inks.fill("paper") });
+			style.write(inks.styleSheet());
+		},
+		sheet.groups.map((group) => ({
+			attributes: groupAttributes(group, id),
+			paint: (canvas) => writeMarks(canvas, group.marks, context),
+		})),
+	);
 	checkSvg(text);
 	return text;
 }
@@ -50,6 +56,9 @@ function rootAttributes(sheet: Sheet, id: Naming, inks: InkPot): Attributes {
 		"aria-labelledby": `${id("title")} ${id("desc")}`,
 		lang: "en",
 		"font-family": family,
+		// What is filled says so; all else is strokes.
+		fill: "none",
+		"stroke-linejoin": "round",
 		...inheritedInk(inks),
 	};
 }
@@ -80,11 +89,9 @@ function defineSymbol(definitions: Canvas, design: SymbolDesign, id: string, ink
 	const { x, y } = design.origin;
 	const group = definitions.add("g", {
 		id,
-		fill: "none",
 		stroke: "currentColor",
 		"stroke-width": "1.5",
 		"stroke-linecap": "round",
-		"stroke-linejoin": "round",
 		transform: x === 0 && y === 0 ? undefined : `translate(${figure(-x)} ${figure(-y)})`,
 	});
 	for (const same of looksOf(design.shapes)) {
