@@ -86,6 +86,29 @@ describe("plans", () => {
 	});
 });
 
+test("a file's name cannot steer the terminal, whatever is said of it", async () => {
+	const name = "a\u001b[2J\u202e.ferrule";
+	const folder = folderWith({ [name]: "error", [`twice/${name}`]: "error" });
+	const calls = [
+		["check", name],
+		["check", name, "--as", "short"],
+		["check", `no${name}`],
+		["draw", name],
+		["draw", name, `twice/${name}`, "--out", "d"],
+		["draw", name, "--out", `${name}/x`],
+		["draw", name, "--out", "-"],
+		["show", name],
+		["new", name],
+		["explain", name],
+		[name],
+	];
+	for (const call of calls) {
+		const { output, messages } = await run(folder, call);
+		const shown = call.includes("-") ? messages : output + messages;
+		expect(shown, call.join(" ")).not.toMatch(/(?!\n)[\p{Cc}\p{Cf}]/u);
+	}
+});
+
 describe("the number of findings", () => {
 	const many = { "many.ferrule": "error\n".repeat(250) };
 

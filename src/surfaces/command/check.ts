@@ -3,7 +3,6 @@ import { writeJson } from "../report/json.ts";
 import { mostPrinted, summarise } from "../report/report.ts";
 import { writeShort } from "../report/short.ts";
 import { writeText } from "../report/text.ts";
-import { visible } from "../report/visible.ts";
 import { status } from "../status.ts";
 import { readInputs } from "./inputs.ts";
 import { type Judgement, judgeAll, statusOf } from "./judge.ts";
@@ -46,7 +45,7 @@ function writeReport(judgements: readonly Judgement[], call: Call, world: World)
 		case "short": {
 			const { text, leftOut } = writeShort(judgements);
 			world.output.write(text);
-			world.messages.write(`${visible(summarise(judgements, leftOut))}\n`);
+			world.messages.write(`${summarise(judgements, leftOut)}\n`);
 			break;
 		}
 		case "json":

@@ -4,7 +4,6 @@ import type { Sheet } from "../checker.ts";
 import { isOwnDrawing } from "../files/own-drawing.ts";
 import { type Permission, replaceFile } from "../files/replace.ts";
 import { explainError, type Failure } from "../files/system.ts";
-import { visible } from "../report/visible.ts";
 import { status } from "../status.ts";
 import { nameOf, type PlanInput } from "./inputs.ts";
 import type { Judgement } from "./judge.ts";
@@ -38,7 +37,7 @@ export function findDestination(plans: readonly PlanInput[], call: Call, world: 
 	const twice = places.findIndex((place, index) => places.indexOf(place) !== index);
 	if (twice >= 0)
 		return wrong(
-			`Two plans would be drawn to the same files, ${visible(plans[twice]?.name ?? "")} and another; draw one of them by itself`,
+			`Two plans would be drawn to the same files, ${plans[twice]?.name ?? ""} and another; draw one of them by itself`,
 		);
 	return { kind: "folder", path, permission };
 }
@@ -59,7 +58,7 @@ export function deliver(
 	const [only] = sheets;
 	if (destination.kind === "folder") return deliverToFolder(sheets, judgement, destination, world);
 	if (sheets.length > 1) {
-		const names = sheets.map((sheet) => visible(sheet.name)).join(", ");
+		const names = sheets.map((sheet) => sheet.name).join(", ");
 		const advice = "choose one with --sheet, or name a folder with --out";
 		return { written: [], failure: wrong(`This plan makes ${sheets.length} sheets (${names}); ${advice}`) };
 	}

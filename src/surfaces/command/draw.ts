@@ -32,7 +32,7 @@ export const draw: Verb = {
 		if (inputs.status === status.interrupted || inputs.plans.length === 0) return inputs.status;
 		const destination = findDestination(inputs.plans, call, world);
 		if ("why" in destination) {
-			world.messages.write(`ferrule: ${destination.why}\n`);
+			world.messages.write(`ferrule: ${visible(destination.why)}\n`);
 			return destination.status;
 		}
 		const judgements: Judgement[] = [];
@@ -58,7 +58,7 @@ async function drawOne(judgement: Judgement, destination: Destination, call: Cal
 	if (await world.interrupted()) return status.interrupted;
 	const { written, failure } = deliver(sheets, judgement, destination, world);
 	const hint = judgement.findings.length > 0 ? "; `ferrule check` tells about each" : "";
-	world.messages.write(`${visible(summarise([judgement], 0))}${hint}\n`);
+	world.messages.write(`${summarise([judgement], 0)}${hint}\n`);
 	if (written.length > 0) world.messages.write(`drawn: ${written.map(visible).join(", ")}\n`);
 	if (failure !== undefined) {
 		world.messages.write(`ferrule: ${visible(failure.why)}\n`);

@@ -4,6 +4,7 @@ import type { Finding } from "../../base/finding.ts";
 import { decodePlan, findTooLarge } from "../files/decode.ts";
 import { type FileIdentity, largestPlan, type Reading, readBytes } from "../files/read.ts";
 import { explainError } from "../files/system.ts";
+import { visible } from "../report/visible.ts";
 import { status } from "../status.ts";
 import { stdinNameOption } from "./options.ts";
 import type { Call } from "./verb.ts";
@@ -33,7 +34,7 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 	const plans: PlanInput[] = [];
 	let worst: number = status.fine;
 	const fail = (why: string): void => {
-		world.messages.write(`ferrule: ${why}.\n`);
+		world.messages.write(`ferrule: ${visible(why)}.\n`);
 		worst = status.input;
 	};
 	for (const operand of new Set(call.operands)) {

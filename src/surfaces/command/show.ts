@@ -53,7 +53,7 @@ function tellFindings(judgement: Judgement, call: Call, world: World): void {
 	if (judgement.checked === undefined)
 		world.messages.write(writeText([judgement], chooseSetting(call, world, world.messages)));
 	else if (judgement.findings.length > 0)
-		world.messages.write(`${visible(summarise([judgement], 0))}; \`ferrule check\` tells about each\n`);
+		world.messages.write(`${summarise([judgement], 0)}; \`ferrule check\` tells about each\n`);
 }
 
 /** Text of several lines, each made safe for a terminal, with a newline at its end. */

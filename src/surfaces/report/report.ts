@@ -2,6 +2,7 @@
 
 import type { NumberedFinding } from "../../base/finding.ts";
 import { type Level, levels } from "../../base/finding.ts";
+import { visible } from "./visible.ts";
 
 /** One plan as it was read and judged. */
 export interface PlanReport {
@@ -50,7 +51,7 @@ export function tellNumber(number: number, word: string): string {
 export function summarise(plans: readonly PlanReport[], leftOut: number): string {
 	const findings = plans.flatMap((plan) => plan.findings);
 	const [only] = plans;
-	const subject = plans.length === 1 && only !== undefined ? only.file : tellNumber(plans.length, "plan");
+	const subject = plans.length === 1 && only !== undefined ? visible(only.file) : tellNumber(plans.length, "plan");
 	const rest = leftOut > 0 ? ` (${findings.length} in all, ${leftOut} not listed here)` : "";
 	return `${subject}: ${tellCounts(countFindings(findings))}${rest}`;
 }
