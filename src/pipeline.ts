@@ -47,7 +47,7 @@ export async function drawPlan(
 		import("./svg/index.ts"),
 	]);
 	const drawn: { name: string; svg: string }[] = [];
-	for (const sheet of await drawSheets(analysis, findings, choice))
+	for await (const sheet of drawSheets(analysis, findings, choice))
 		drawn.push({ name: sheet.name, svg: await writeSvg(sheet, file) });
 	return drawn;
 }

@@ -3,18 +3,20 @@ import type { Analysis } from "../analysis/analysis.ts";
 import type { NumberedFinding } from "../base/finding.ts";
 import { drawOneLine } from "./one-line/one-line-sheet.ts";
 import type { Sheet } from "./scene.ts";
+import { drawWiring } from "./wiring/draw-wiring.ts";
+import { shareSheets } from "./wiring/feed-graph.ts";
 
 /** The sheets that can be asked for. */
 export type SheetChoice = "all" | "wiring" | "one-line";
 
-/** The sheets asked for. A sheet has the same number whether it is drawn alone or with all the others. */
-export async function drawSheets(
+/** The sheets asked for, one after the other. A sheet has the same number whether it is drawn alone or with all the others. */
+export async function* drawSheets(
 	analysis: Analysis,
 	findings: readonly NumberedFinding[],
 	choice: SheetChoice,
-): Promise<Sheet[]> {
-	const wiring: Sheet[] = [];
-	const of = wiring.length + 1;
-	const oneLine = choice === "wiring" ? [] : [drawOneLine(analysis, findings, { number: of, of })];
-	return [...(choice === "one-line" ? [] : wiring), ...oneLine];
+): AsyncGenerator<Sheet> {
+	if (choice !== "one-line") yield* await drawWiring(analysis, findings, { before: 0, after: 1 });
+	if (choice === "wiring") return;
+	const last = shareSheets(analysis.circuit).length + 1;
+	yield drawOneLine(analysis, findings, { number: last, of: last });
 }
