@@ -1,8 +1,10 @@
 // What a hop says of its cable, gathered piece by piece in any order. What is said twice is reported, the first holds.
 import type { Finding } from "../base/finding.ts";
+import { findUnit } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
-import { problem } from "./problem.ts";
+import { problem, quoted } from "./problem.ts";
 import type { HopStatement, Marking, NameTerm, QuantityTerm, Term, UnknownTerm } from "./tree.ts";
+import { rounded } from "./units.ts";
 
 type Length = QuantityTerm | UnknownTerm;
 
@@ -29,13 +31,13 @@ export class LeftOfTo {
 	/** The length of the hop; undefined where one was written that could not be read. */
 	setLength(length: Length | undefined, span: Span): void {
 		if (this.#length) this.#reportLength(span, "A hop has one length, and this is a second one");
-		else this.#length = { length, span };
+		else this.#length = { length: this.#positive(length), span };
 	}
 
 	/** `within 7 in`. */
 	setWithin(length: Length | undefined, span: Span): void {
 		if (this.#within) this.#reportLength(span, "`within` stands twice on one hop");
-		else this.#within = { length, span };
+		else this.#within = { length: this.#positive(length), span };
 	}
 
 	setTag(tag: NameTerm): void {
@@ -56,7 +58,7 @@ export class LeftOfTo {
 			this.#reportLength(this.#length.span, "What is bolted together has no cable between, so it has no length");
 		if (this.#cable.length > 0 && word === "bolted") this.#reportTwice(span, "by");
 		const isWithin = this.#within !== undefined && word === "to";
-		const length = isWithin ? this.#within?.length : this.#length?.length;
+		const length = isWithin ? this.#within?.length : this.#length ? this.#length.length : this.#lengthOfParts();
 		return {
 			manner: isWithin ? ("within" as const) : word,
 			...(length === undefined || word === "bolted" ? {} : { length }),
@@ -66,6 +68,29 @@ export class LeftOfTo {
 			markings: this.markings,
 			terms: this.terms,
 		};
+	}
+
+	/** Where no length of the whole is said, the parts through other places are the whole. */
+	#lengthOfParts(): QuantityTerm | undefined {
+		const lengths = this.through.map((part) => part.length);
+		const [first] = lengths;
+		if (first === undefined || lengths.includes(undefined)) return undefined;
+		const value = rounded(lengths.reduce((sum, part) => sum + (part?.quantity.value ?? 0), 0));
+		const written = rounded(value / (findUnit(first.quantity.unit)?.factor ?? 1));
+		return lengths.length === 1 ? first : { ...first, quantity: { ...first.quantity, value, written } };
+	}
+
+	/** A cable is longer than nought; the length, where it is one. */
+	#positive(length: Length | undefined): Length | undefined {
+		if (length?.kind !== "quantity" || length.quantity.value > 0) return length;
+		this.#report(
+			problem("number-unclear", length.span, {
+				title: `${quoted(length.text)} is no length of a cable`,
+				label: "not more than nought",
+				help: "Write how long the cable is, or `?` as long as that is not known.",
+			}),
+		);
+		return undefined;
 	}
 
 	#reportLength(span: Span, title: string): void {

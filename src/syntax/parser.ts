@@ -46,7 +46,7 @@ export class LineParser extends StatementParser {
 		);
 		const connector = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
 		return this.ACTION((): Landing[] => {
-			if (members.length === 0) this.#reportNothingJoined();
+			if (members.flat().length < 2) this.#reportTooFew("join", "bunks-1.black, bunks-2.black, b1.hot by lever 3");
 			return [{ kind: "join", members, connector, span: this.line.whole }];
 		});
 	});
@@ -61,7 +61,10 @@ export class LineParser extends StatementParser {
 					this.CONSUME(tokens.Link);
 					const between = this.SUBRULE(this.names, { ARGS: ["What is linked", () => true] });
 					const cable = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
-					return this.ACTION((): Landing[] => [{ kind: "link", between, cable, span: this.line.whole }]);
+					return this.ACTION((): Landing[] => {
+						if (between.length < 2) this.#reportTooFew("link", "b1.hot, b2.hot by 12 AWG black");
+						return [{ kind: "link", between, cable, span: this.line.whole }];
+					});
 				},
 			},
 			{
@@ -117,12 +120,12 @@ export class LineParser extends StatementParser {
 		return [{ kind: "land", cores, ...termination, on, span: this.line.whole }];
 	}
 
-	#reportNothingJoined(): void {
+	#reportTooFew(word: string, example: string): void {
 		this.line.report(
 			problem("name-missing", this.line.whole, {
-				title: "Nothing is named behind `join`",
-				label: "what is joined?",
-				help: "Name the conductors that meet: `join bunks-1.black, bunks-2.black, b1.hot by lever 3`.",
+				title: `Behind \`${word}\` two names are needed at least`,
+				label: "with what?",
+				help: `Write it like this: \`${word} ${example}\`.`,
 			}),
 		);
 	}

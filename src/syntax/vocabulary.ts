@@ -43,11 +43,14 @@ export const placeWords = ["loose", "capped", "both", "ends"] as const;
 /** Words that cannot be the name of anything. */
 export const reservedWords: readonly string[] = [...statementWords, ...landingWords, ...lineWords];
 
-/** The marks of the notation, other than letters, figures and the two strokes that begin a comment. */
-export const punctuation = [":", ",", "(", ")", "..", "/", "?", '"', "#", ".", "@", "+", "-", "_"] as const;
+/** The marks of the notation, other than letters and digits. */
+export const punctuation = [":", ",", "(", ")", "..", "/", "//", "?", '"', "#", ".", "@", "+", "-", "_"] as const;
 
 /** Words behind a bare number that make it a wire gauge. */
 export const gaugeWords = ["AWG", "awg"] as const;
+
+/** Letters within the make-up of a metric cable: `3G2.5`, `2x1.5`. */
+export const makeUpLetters = ["G", "x"] as const;
 
 /** How much is read. Beyond it stands a finding, so that no text can hold the tool up. */
 export const limits = {

@@ -1,0 +1,32 @@
+// The fenced blocks of the reference page, with what their first lines say of them.
+import { readFileSync } from "node:fs";
+
+/** One fenced block. A `text` block right behind an example is what the example is read as. */
+export interface Example {
+	/** The line of the page that the block begins on. */
+	readonly line: number;
+	readonly plan: string;
+	/** Findings that the example shows, by code; empty for one without. */
+	readonly finds: readonly string[];
+	/** The example is a whole plan, fit to be checked. */
+	readonly isWhole: boolean;
+	readonly readAs?: string;
+}
+
+/** Every example of the page, in order. */
+export function examples(): Example[] {
+	const page = readFileSync(new URL("../../grammar/reference.md", import.meta.url), "utf8");
+	const blocks = [...page.matchAll(/^```(\S+)([^\n]*)\n(.*?)^```$/gms)].map((match) => ({
+		language: match[1],
+		info: (match[2] ?? "").split(" ").filter((word) => word !== ""),
+		text: match[3] ?? "",
+		line: page.slice(0, match.index).split("\n").length,
+	}));
+	return blocks.flatMap(({ language, info, text, line }, index) => {
+		if (language !== "ferrule") return [];
+		const next = blocks[index + 1];
+		const finds = info.find((word) => word.startsWith("finds="))?.slice("finds=".length) ?? "";
+		const readAs = next?.language === "text" ? { readAs: next.text.trimEnd() } : {};
+		return [{ line, plan: text, finds: finds.split(",").filter(Boolean), isWhole: info.includes("whole"), ...readAs }];
+	});
+}
