@@ -22,6 +22,8 @@ export function optionsFor(name) {
 		input: { [name]: join(root, file) },
 		platform,
 		logLevel: "warn",
+		// The measurements call at once what the command loads only when it draws.
+		checks: { ineffectiveDynamicImport: false },
 		resolve: { alias: { "lodash-es": join(root, ".lodash.mjs") } },
 		transform: { target: platform === "node" ? "node20" : "es2023" },
 		plugins: [rawText(), leaveOut(), asciiOnly()],

@@ -1,6 +1,7 @@
 import * as fs from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { checkPlan, drawPlan } from "../../src/pipeline.ts";
 import { starters } from "../../src/surfaces/starters.ts";
 import { makeFolder, run } from "./stand-in.ts";
 
@@ -22,6 +23,14 @@ test.each(starters)("$name is copied byte for byte, and the next step is told", 
 	);
 	expect(output).toBe("");
 	expect(fs.readFileSync(join(folder, "van.ferrule"), "utf8")).toBe(text);
+});
+
+test.each(starters)("$name checks clean and draws as it stands", async ({ name, text }) => {
+	const result = checkPlan(text, `${name}.ferrule`);
+	expect(result.findings.filter(({ level }) => level !== "note").map(({ code, title }) => `${code}: ${title}`)).toEqual(
+		[],
+	);
+	expect((await drawPlan(result, "all")).length).toBeGreaterThan(0);
 });
 
 test("without a starter the first is taken, and an extension is kept", async () => {
