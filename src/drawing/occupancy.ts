@@ -38,9 +38,8 @@ export class Occupancy {
 
 	/** The part of the area that is free, 0 to 1. */
 	freeShare(): number {
-		let taken = 0;
-		for (const square of this.taken) taken += square;
-		return 1 - taken / this.taken.length;
+		this.sums ??= this.sumUp();
+		return 1 - (this.sums.at(-1) ?? 0) / this.taken.length;
 	}
 
 	/** What is taken as few boxes, one for each stretch of squares in a row. */

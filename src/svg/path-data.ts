@@ -4,6 +4,7 @@ import type { Shape } from "../symbols/index.ts";
 
 /** A number with at most two decimals, no exponent, no negative zero. */
 export function figure(value: number): string {
+	if (Number.isInteger(value)) return value === 0 ? "0" : String(value);
 	const rounded = Math.round(value * 100) / 100;
 	return String(rounded === 0 ? 0 : rounded);
 }

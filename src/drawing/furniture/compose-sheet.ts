@@ -44,13 +44,12 @@ export function drawingArea(
 /** The drawing's ink on a grid, once: as few boxes, and as the ground it covers. */
 function surveyDrawing(ink: readonly Box[], box: Box): Drawing {
 	const tight = new Occupancy(growBox(box, cell));
+	for (const one of ink) tight.take(one);
+	const stretches = tight.stretches();
 	const airy = new Occupancy(growBox(box, air));
-	for (const one of ink) {
-		tight.take(one);
-		airy.take(growBox(one, air));
-	}
+	for (const one of stretches) airy.take(growBox(one, air - cell / 2));
 	const space = (box.width + 2 * air) * (box.height + 2 * air);
-	return { box, ink: tight.stretches(), covers: (1 - airy.freeShare()) * space };
+	return { box, ink: stretches, covers: (1 - airy.freeShare()) * space };
 }
 
 const titleStyle = { size: 20, bold: true };

@@ -1,5 +1,5 @@
 // The furniture set into the free corners of a drawing: between its branches, beside its short rows, wherever a block fits whole.
-import { type Box, growBox } from "../bounds.ts";
+import { type Box, boxesMeet, growBox } from "../bounds.ts";
 import { cell, Occupancy } from "../occupancy.ts";
 import type { Group } from "../scene.ts";
 import { drawBlock, gutter } from "./block.ts";
@@ -17,22 +17,8 @@ export interface Pockets {
  * Undefined when a block finds no room.
  */
 export function findPockets(set: FurnitureSet, inside: Box, taken: readonly Box[]): Pockets | undefined {
-	for (const width of [inside.width * 0.36, 480, 400]) {
-		const pockets = pocketsBeside(set, inside, taken, width);
-		if (pockets !== undefined) return pockets;
-	}
-	return undefined;
-}
-
-function pocketsBeside(set: FurnitureSet, inside: Box, taken: readonly Box[], titleWidth: number): Pockets | undefined {
-	const title = set.title(titleWidth);
-	const corner = { x: inside.x + inside.width - title.width, y: inside.y + inside.height - title.height };
 	const occupancy = new Occupancy(inside);
 	for (const box of taken) occupancy.take(growBox(box, clearance));
-	// The outermost squares reach over the frame, where nothing else can stand.
-	const titleBox = { ...corner, width: title.width - cell, height: title.height - cell };
-	if (!occupancy.isFree(titleBox)) return undefined;
-	occupancy.take(growBox({ ...corner, width: title.width, height: title.height }, clearance));
 	const wanted: Placeable[][] = [
 		...set
 			.blocks(300)
@@ -44,18 +30,38 @@ function pocketsBeside(set: FurnitureSet, inside: Box, taken: readonly Box[], ti
 	];
 	const need = wanted.reduce((sum, [first]) => sum + (first === undefined ? 0 : first.width * first.height), 0);
 	if (need > occupancy.freeShare() * inside.width * inside.height) return undefined;
+	for (const width of [inside.width * 0.36, 480, 400]) {
+		const title = set.title(width);
+		const corner = { x: inside.x + inside.width - title.width, y: inside.y + inside.height - title.height };
+		// The outermost squares reach over the frame, where nothing else can stand.
+		if (!occupancy.isFree({ ...corner, width: title.width - cell, height: title.height - cell })) continue;
+		const placed = [growBox({ ...corner, width: title.width, height: title.height }, clearance)];
+		const groups = placeAll(occupancy, inside, wanted, placed);
+		if (groups === undefined) continue;
+		return {
+			covers: need + title.width * title.height,
+			place: (paper) => [...groups, title.groupAt(corner, paper)],
+		};
+	}
+	return undefined;
+}
+
+/** Every block in its place, or undefined when one finds none. `placed` grows by what is placed. */
+function placeAll(
+	occupancy: Occupancy,
+	inside: Box,
+	wanted: readonly (readonly Placeable[])[],
+	placed: Box[],
+): Group[] | undefined {
 	const groups: Group[] = [];
 	for (const settings of wanted) {
-		const found = findPlace(occupancy, inside, settings);
+		const found = findPlace(occupancy, inside, settings, placed);
 		if (found === undefined) return undefined;
 		const { at, what } = found;
-		occupancy.take(growBox({ ...at, width: what.width, height: what.height }, clearance));
+		placed.push(growBox({ ...at, width: what.width, height: what.height }, clearance));
 		groups.push(what.draw(at));
 	}
-	return {
-		covers: need + title.width * title.height,
-		place: (paper) => [...groups, title.groupAt(corner, paper)],
-	};
+	return groups;
 }
 
 interface Corner {
@@ -76,13 +82,16 @@ function findPlace(
 	occupancy: Occupancy,
 	inside: Box,
 	wanted: readonly Placeable[],
+	placed: readonly Box[],
 ): { readonly at: Corner; readonly what: Placeable } | undefined {
 	const right = inside.x + inside.width - padding;
 	const bottom = inside.y + inside.height - padding;
 	const left = inside.x + padding;
 	for (const what of wanted) {
-		const isFree = (x: number, y: number): boolean =>
-			occupancy.isFree({ x, y, width: what.width, height: what.height });
+		const isFree = (x: number, y: number): boolean => {
+			const box = { x, y, width: what.width, height: what.height };
+			return occupancy.isFree(box) && !placed.some((other) => boxesMeet(box, other));
+		};
 		for (let y = inside.y + padding; y + what.height <= bottom; y += gutter)
 			for (let x = right - what.width; x >= left; x -= gutter) {
 				if (!isFree(x, y)) continue;
