@@ -13,3 +13,8 @@ export function listNames(names: readonly string[], most = 4): string {
 export function startSentence(text: string): string {
 	return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** A word with its article: `a box`, `an inlet`. */
+export function withArticle(word: string): string {
+	return `${/^[aeiou]/i.test(word) ? "an" : "a"} ${word}`;
+}

@@ -52,12 +52,13 @@ circuit one from LC breaker 15 A by 14-2
 		{ name: "neutral", takes: "flag", summary: "`no neutral` for one fed by hots alone" },
 	],
 	build: (said) => {
-		const nominal = said.region === "us" ? 120 : 230;
-		const volts = said.quantity("voltage")?.value ?? nominal;
-		const twoHots = said.region === "us" && volts > 200;
+		const us = said.region === "us";
+		const volts = said.quantity("voltage")?.value ?? (us ? (said.flag("neutral") === false ? 240 : 120) : 230);
+		const twoHots = us && volts > 200;
 		const amperes = said.quantity("current")?.value;
 		const watts = said.quantity("power")?.value ?? (amperes === undefined ? undefined : amperes * volts);
-		const neutral = said.flag("neutral") ?? !twoHots;
+		// What is fed by one hot cannot do without a neutral, whatever is said.
+		const neutral = !twoHots || said.flag("neutral") === true;
 		const screw = (name: string, role: "hot" | "hot2" | "neutral" | "ground", ...also: string[]) =>
 			deviceTerminal(said.region, (watts ?? 0) / volts, name, role, role, { also });
 		return {

@@ -2,6 +2,7 @@
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import { formatQuantity, type Quantity, unitsOf } from "../base/quantity.ts";
+import { startSentence, withArticle } from "../base/wording.ts";
 import type { AttributeSpec, Kind } from "../kinds/kind.ts";
 import type { NameTerm, Term } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
@@ -35,7 +36,7 @@ export function readAttributes(kind: Kind, terms: readonly Term[], at: NameTerm,
 	const reader = new AttributeReader(kind, terms, findings);
 	reader.readAll();
 	for (const spec of kind.attributes)
-		if (spec.takes === "quantity" && spec.required === true && !reader.values.has(spec.name))
+		if (spec.takes === "quantity" && spec.required === true && !reader.values.has(spec.name) && !reader.refusedFigure)
 			findings.push(
 				planFinding("quantity-missing", {
 					title: `${at.text} does not say its ${spec.name}`,
@@ -50,6 +51,8 @@ export function readAttributes(kind: Kind, terms: readonly Term[], at: NameTerm,
 class AttributeReader implements ReadAttributes {
 	readonly values = new Map<string, AttributeValue>();
 	readonly shared: SharedAttributes = {};
+	/** A figure that could not be taken up; it was most likely meant for what is missing. */
+	refusedFigure = false;
 	private position = 0;
 	private readonly kind: Kind;
 	private readonly terms: readonly Term[];
@@ -88,6 +91,7 @@ class AttributeReader implements ReadAttributes {
 				this.shared.label = term.text;
 				return;
 			case "number":
+				this.refusedFigure = true;
 				return this.refuse(
 					planFinding("unit-wrong", {
 						title: `${term.text} has no unit`,
@@ -106,23 +110,28 @@ class AttributeReader implements ReadAttributes {
 			(candidate) =>
 				candidate.takes === "quantity" && candidate.word === word && candidate.dimension === quantity.dimension,
 		);
-		if (spec?.takes !== "quantity")
+		if (spec?.takes !== "quantity") {
+			this.refusedFigure = true;
 			return this.refuse(
 				planFinding("unit-wrong", {
-					title: `${formatQuantity(quantity)} does not fit a ${this.kind.name}`,
+					title: `${formatQuantity(quantity)} does not fit ${withArticle(this.kind.name)}`,
 					span: term.span,
-					label: `a ${quantity.dimension}`,
+					label: withArticle(quantity.dimension),
 					help: this.tellQuantities(),
 				}),
 			);
-		if (quantity.value < (spec.least ?? 0) || quantity.value > (spec.most ?? Number.MAX_VALUE))
+		}
+		if (quantity.value < (spec.least ?? 0) || quantity.value > (spec.most ?? Number.MAX_VALUE)) {
 			this.refuse(
 				planFinding("quantity-out-of-range", {
-					title: `${formatQuantity(quantity)} is no likely ${spec.name} of a ${this.kind.name}`,
+					title: `${formatQuantity(quantity)} is no likely ${spec.name} of ${withArticle(this.kind.name)}`,
 					span: term.span,
 					label: "out of range",
 				}),
 			);
+			// Nothing is to be judged by a figure that cannot be.
+			return this.set(spec, { sort: "unknown" }, term);
+		}
 		this.set(spec, { sort: "quantity", quantity }, term);
 	}
 
@@ -237,10 +246,12 @@ class AttributeReader implements ReadAttributes {
 	private readCount(spec: AttributeSpec & { takes: "count" }, term: NameTerm): void {
 		const next = this.takeCount();
 		if (next === undefined || !Number.isInteger(next.value)) {
+			// A figure with a unit was meant for this word, so it is not taken for anything else.
+			const wrong = next === undefined && this.peek()?.kind === "quantity" ? this.take() : next;
 			this.refuse(
 				planFinding("quantity-missing", {
 					title: `\`${term.text}\` needs a whole number`,
-					span: term.span,
+					span: wrong?.span ?? term.span,
 					help: `Write \`${term.text}\` and ${spec.summary}.`,
 				}),
 			);
@@ -308,12 +319,12 @@ class AttributeReader implements ReadAttributes {
 		);
 		const words = [...known, "in", "box", "metal"];
 		return planFinding("attribute-unknown", {
-			title: `\`${text}\` says nothing about a ${this.kind.name}`,
+			title: `\`${text}\` says nothing about ${withArticle(this.kind.name)}`,
 			span: term.span,
 			label: "not understood",
 			help: [
 				didYouMean(text, words),
-				`A ${this.kind.name} takes: ${known.length === 0 ? "nothing of its own" : known.join(", ")}.`,
+				`${startSentence(withArticle(this.kind.name))} takes: ${known.length === 0 ? "nothing of its own" : known.join(", ")}.`,
 			]
 				.filter((sentence) => sentence !== "")
 				.join(" "),
@@ -328,7 +339,9 @@ class AttributeReader implements ReadAttributes {
 					]
 				: [],
 		);
-		return told.length === 0 ? `A ${this.kind.name} takes no figure.` : `A ${this.kind.name} takes ${told.join("; ")}.`;
+		return told.length === 0
+			? `${startSentence(withArticle(this.kind.name))} takes no figure.`
+			: `${startSentence(withArticle(this.kind.name))} takes ${told.join("; ")}.`;
 	}
 }
 

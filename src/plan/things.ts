@@ -2,6 +2,7 @@
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
+import { withArticle } from "../base/wording.ts";
 import { findKind, kindsWithoutMeaning, kindWords } from "../kinds/index.ts";
 import type { Brought, Kind, Said } from "../kinds/kind.ts";
 import type { Member, NameTerm, Term } from "../syntax/tree.ts";
@@ -191,7 +192,7 @@ export class ThingRegister {
 			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
 			this.findings.push(
 				planFinding("not-understood-yet", {
-					title: `${name.text} is a ${type.text}, which is read but has no meaning yet`,
+					title: `${name.text} is ${withArticle(type.text)}, which is read but has no meaning yet`,
 					span: type.span,
 					label: "no meaning yet",
 				}),
@@ -213,7 +214,7 @@ export class ThingRegister {
 		}
 		if (!kind.stands.includes(declaration.stands)) {
 			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
-			this.misplaced(type, `a ${kind.name} cannot stand ${standsWords[declaration.stands]}`);
+			this.misplaced(type, `${withArticle(kind.name)} cannot stand ${standsWords[declaration.stands]}`);
 			return undefined;
 		}
 		return kind;

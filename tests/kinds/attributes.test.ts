@@ -1,0 +1,263 @@
+// Every attribute of every kind: said rightly it is silent; missing, doubled, in a wrong unit, negative, zero or out of
+// range it is one finding, under the word that is wrong.
+import { describe, expect, test } from "vitest";
+import { certain } from "../../src/base/certain.ts";
+import { type Dimension, units } from "../../src/base/quantity.ts";
+import { kinds } from "../../src/kinds/index.ts";
+import type { AttributeSpec, Kind } from "../../src/kinds/kind.ts";
+import { checkPlan } from "../../src/pipeline.ts";
+import { planCodes } from "../../src/plan/codes.ts";
+
+type QuantitySpec = AttributeSpec & { takes: "quantity" };
+type CountSpec = AttributeSpec & { takes: "count" };
+type PairSpec = AttributeSpec & { takes: "pair" };
+
+const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
+
+/** Where a thing of a kind is declared: the text before it, and the words up to its attributes. */
+function placeFor(kind: Kind): { before: string; words: string } {
+	if (kind.stands.includes("top")) return { before: "", words: `${kind.name} x ` };
+	if (kind.stands.includes("panel"))
+		return kind.name.endsWith("bar")
+			? { before: supply, words: `  x: ${kind.name} ` }
+			: { before: supply, words: `  slot 1: ${kind.name} ` };
+	return { before: `${supply}circuit one from LC breaker 15 A by 14-2\n`, words: `  3 ft to x: ${kind.name} ` };
+}
+
+/** What is found wrong with a plan text whose last line declares a thing of the kind with these attributes. */
+function findingsOn(kind: Kind, attributes: string): { code: string; at: string }[] {
+	const { before, words } = placeFor(kind);
+	const last = words + attributes;
+	const ours = new Set<string>(planCodes.map((entry) => entry.code));
+	return checkPlan(`${before}${last}\n`, "plan")
+		.findings.filter(({ code, level }) => level === "error" && ours.has(code))
+		.map(({ code, span }) => ({
+			code,
+			at:
+				span.line === before.split("\n").length ? last.slice(span.column - 1, span.endColumn - 1) : `line ${span.line}`,
+		}));
+}
+
+/** A figure in the first unit of a dimension. */
+function figure(value: number, dimension: Dimension): string {
+	const unit = certain(
+		units.find((candidate) => candidate.dimension === dimension),
+		dimension,
+	);
+	return `${Number((value / unit.factor).toPrecision(6))} ${unit.symbol}`;
+}
+
+function middle({ least = 1, most = 2 * least }: { least?: number; most?: number }): number {
+	return Number(Math.sqrt(least * most).toPrecision(2));
+}
+
+function say(spec: QuantitySpec, value: number): string {
+	return `${spec.word === undefined ? "" : `${spec.word} `}${figure(value, spec.dimension)}`;
+}
+
+/** What else must be said so that nothing is missing. */
+function othersNeeded(kind: Kind, spec: AttributeSpec): string {
+	const needed = kind.attributes.filter(
+		(other): other is QuantitySpec => other !== spec && other.takes === "quantity" && other.required === true,
+	);
+	return needed.map((other) => `${say(other, middle(other))} `).join("");
+}
+
+/** A dimension that no attribute of the kind takes. */
+function foreignDimension(kind: Kind): Dimension {
+	const taken = kind.attributes.flatMap((spec) => ("dimension" in spec ? [spec.dimension] : []));
+	return certain(
+		(["time", "frequency", "torque"] as const).find((dimension) => !taken.includes(dimension)),
+		"a dimension that does not fit",
+	);
+}
+
+function specsOf<Takes extends AttributeSpec["takes"]>(
+	takes: Takes,
+): [string, Kind, Extract<AttributeSpec, { takes: Takes }>][] {
+	return kinds.flatMap((kind) =>
+		kind.attributes
+			.filter((spec): spec is Extract<AttributeSpec, { takes: Takes }> => spec.takes === takes)
+			.map((spec): [string, Kind, Extract<AttributeSpec, { takes: Takes }>] => [
+				`${kind.name}: ${spec.name}`,
+				kind,
+				spec,
+			]),
+	);
+}
+
+describe.each(specsOf("quantity"))("%s", (_, kind, spec) => {
+	const others = othersNeeded(kind, spec);
+	const said = (value: number): string => say(spec, value);
+	const bare = (value: number): string => figure(value, spec.dimension);
+
+	test("said once is silent", () => {
+		expect(findingsOn(kind, others + said(middle(spec)))).toEqual([]);
+	});
+
+	test("is read as unknown", () => {
+		const word = spec.word === undefined ? "" : `${spec.word} `;
+		const unworded = kind.attributes.filter((other) => other.takes === "quantity" && other.word === undefined);
+		// A lone `?` stands for the first bare figure that is not said.
+		if (spec.word === undefined && unworded[0] !== spec) return;
+		expect(findingsOn(kind, `${others}${word}?`)).toEqual([]);
+	});
+
+	test("said twice is one finding, on the second", () => {
+		const twice = `${others}${said(middle(spec))} ${said(middle(spec))}`;
+		expect(findingsOn(kind, twice)).toEqual([{ code: "attribute-twice", at: bare(middle(spec)) }]);
+	});
+
+	test("in a unit that does not fit is one finding", () => {
+		const wrong = figure(5, foreignDimension(kind));
+		const word = spec.word === undefined ? "" : `${spec.word} `;
+		expect(findingsOn(kind, others + word + wrong)).toEqual([{ code: "unit-wrong", at: wrong }]);
+	});
+
+	test("without a unit is one finding", () => {
+		const word = spec.word === undefined ? "" : `${spec.word} `;
+		expect(findingsOn(kind, `${others}${word}7`)).toEqual([{ code: "unit-wrong", at: "7" }]);
+	});
+
+	test.each([
+		["zero", 0],
+		["negative", -(spec.least ?? 1)],
+		["far too small", (spec.least ?? 1) * 0.5],
+		["far too large", (spec.most ?? 1e9) * 2],
+	])("%s is one finding", (_name, value) => {
+		expect(findingsOn(kind, others + said(value))).toEqual([{ code: "quantity-out-of-range", at: bare(value) }]);
+	});
+
+	test.each([
+		["the least", spec.least],
+		["the most", spec.most],
+	])("%s that fits is silent", (_name, value) => {
+		if (value !== undefined) expect(findingsOn(kind, others + said(value))).toEqual([]);
+	});
+
+	test("missing is one finding where it is needed, and silent else", () => {
+		const expected =
+			spec.required === true ? [{ code: "quantity-missing", at: kind.stands.includes("panel") ? "1" : "x" }] : [];
+		expect(findingsOn(kind, others)).toEqual(expected);
+	});
+});
+
+describe.each(specsOf("flag"))("%s", (_, kind, spec) => {
+	const others = othersNeeded(kind, spec);
+
+	test.each([spec.name, `no ${spec.name}`])("%s is silent", (words) => {
+		expect(findingsOn(kind, others + words)).toEqual([]);
+	});
+
+	test("said twice is one finding, on the second", () => {
+		expect(findingsOn(kind, `${others}${spec.name} ${spec.name}`)).toEqual([
+			{ code: "attribute-twice", at: spec.name },
+		]);
+	});
+
+	test("misspelt is one finding", () => {
+		const wrong = `${spec.name}x`;
+		expect(findingsOn(kind, others + wrong)).toEqual([{ code: "attribute-unknown", at: wrong }]);
+	});
+});
+
+describe.each(specsOf("choice"))("%s", (_, kind, spec) => {
+	const others = othersNeeded(kind, spec);
+
+	test.each([...spec.words])("%s is silent", (word) => {
+		expect(findingsOn(kind, others + word)).toEqual([]);
+	});
+
+	test("two of them are one finding, on the second", () => {
+		const [first = "", second = ""] = spec.words;
+		expect(findingsOn(kind, `${others}${first} ${second}`)).toEqual([{ code: "attribute-twice", at: second }]);
+	});
+});
+
+describe.each(specsOf("phrase"))("%s", (_, kind, spec) => {
+	const others = othersNeeded(kind, spec);
+
+	test.each([...spec.phrases])("`%s` is silent", (phrase) => {
+		expect(findingsOn(kind, others + phrase)).toEqual([]);
+	});
+
+	test("said twice is one finding", () => {
+		const [first = ""] = spec.phrases;
+		const found = findingsOn(kind, `${others}${first} ${first}`);
+		expect(found.map(({ code }) => code)).toEqual(["attribute-twice"]);
+	});
+});
+
+describe.each<[string, Kind, CountSpec]>(specsOf("count"))("%s", (_, kind, spec) => {
+	const others = othersNeeded(kind, spec);
+
+	test.each([spec.least, spec.most])("%d is silent", (value) => {
+		expect(findingsOn(kind, `${others}${spec.word} ${value}`)).toEqual([]);
+	});
+
+	test.each([
+		["one too few", String(spec.least - 1)],
+		["one too many", String(spec.most + 1)],
+	])("%s is one finding", (_name, value) => {
+		expect(findingsOn(kind, `${others}${spec.word} ${value}`)).toEqual([{ code: "quantity-out-of-range", at: value }]);
+	});
+
+	test.each(["1.5", "3 A"])("%s is no count", (value) => {
+		expect(findingsOn(kind, `${others}${spec.word} ${value}`)).toEqual([{ code: "quantity-missing", at: value }]);
+	});
+
+	test("without its number is one finding", () => {
+		expect(findingsOn(kind, `${others}${spec.word}`)).toEqual([{ code: "quantity-missing", at: spec.word }]);
+	});
+
+	test("said twice is one finding", () => {
+		const found = findingsOn(kind, `${others}${spec.word} ${spec.least} ${spec.word} ${spec.least}`);
+		expect(found.map(({ code }) => code)).toEqual(["attribute-twice"]);
+	});
+});
+
+describe.each<[string, Kind, PairSpec]>(specsOf("pair"))("%s", (_, kind, spec) => {
+	const others = othersNeeded(kind, spec);
+	const pair = (unit: string): string => `12 ${unit} / 120 ${unit}`;
+
+	test("said once is silent", () => {
+		expect(findingsOn(kind, `${others}${pair(spec.dimension === "voltage" ? "V" : "A")}`)).toEqual([]);
+	});
+
+	test("of another dimension is one finding", () => {
+		expect(findingsOn(kind, `${others}${pair("s")}`)).toEqual([{ code: "attribute-unknown", at: pair("s") }]);
+	});
+
+	test("said twice is one finding, on the second", () => {
+		expect(findingsOn(kind, `${others}${pair("V")} ${pair("V")}`)).toEqual([
+			{ code: "attribute-twice", at: pair("V") },
+		]);
+	});
+});
+
+describe("what any thing can have", () => {
+	const light = certain(
+		kinds.find((kind) => kind.name === "light"),
+		"the light",
+	);
+
+	test("a word it does not take offers the nearest", () => {
+		const { findings } = checkPlan(
+			`${supply}circuit one from LC breaker 15 A by 14-2\n  3 ft to x: light continous\n`,
+			"plan",
+		);
+		expect(findings.find(({ code }) => code === "attribute-unknown")?.help).toContain("Did you mean `continuous`?");
+	});
+
+	test("a place that is not declared is one finding", () => {
+		expect(findingsOn(light, "in nowhere")).toEqual([{ code: "place-unknown", at: "nowhere" }]);
+	});
+
+	test("`in` without a place is one finding", () => {
+		expect(findingsOn(light, "in")).toEqual([{ code: "place-unknown", at: "in" }]);
+	});
+
+	test("`no` of what cannot be absent is one finding", () => {
+		expect(findingsOn(light, "no handle")).toEqual([{ code: "attribute-unknown", at: "handle" }]);
+	});
+});
