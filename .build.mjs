@@ -1,7 +1,17 @@
 // Builds all that runs into `dist`: the command, `npm start`, the library with its types.
 // `--if-stale` does nothing when what was built is newer than all it is built from; `--bench` builds the measurements alone.
 import { spawnSync } from "node:child_process";
-import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+	chmodSync,
+	existsSync,
+	mkdtempSync,
+	readdirSync,
+	readFileSync,
+	rmSync,
+	statSync,
+	writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "rolldown";
@@ -36,23 +46,44 @@ async function buildAll() {
 		"-p",
 		at("tsconfig.build.json"),
 	]);
-	run("the command could not be compiled ahead", ["-e", compileAhead, at("dist/parts/ferrule.cjs"), at("samples")]);
+	compileAhead();
 	writeFileSync(mark, "");
 }
 
 /**
- * Run in a process of its own: checks the samples, then keeps the command's code as this Node has compiled it by then.
- * The name holds the version, because no other Node can use it; without it the command works just as well.
+ * Keeps the command's code as this Node has compiled it by the end of a run over the samples: what a check and a drawing need.
+ * The names hold the version, because no other Node can use it; without it the command works just as well.
  */
-const compileAhead = `
-	const Module = require("node:module");
-	const { readFileSync, writeFileSync } = require("node:fs");
-	const [, file, samples] = process.argv;
-	const script = new (require("node:vm").Script)(Module.wrap(readFileSync(file, "utf8")), { filename: file });
-	process.argv = [process.argv[0], file, "check", samples, "--fail-on", "never"];
-	process.stdout.write = () => true;
-	process.once("exit", () => writeFileSync(file + "." + process.version + "-" + process.arch, script.createCachedData()));
-	script.runInThisContext()({}, Module.createRequire(file), {});
+function compileAhead() {
+	const drawings = mkdtempSync(join(tmpdir(), "ferrule-build-"));
+	const samples = at("samples");
+	const calls = [
+		["draw", samples, "--fail-on", "never", "--out", drawings],
+		// Last, because its form of the code that both need is the one to keep.
+		["check", samples, "--fail-on", "never"],
+	];
+	for (const call of calls)
+		run("the command could not be compiled ahead", ["-e", compiling, at("dist/ferrule.cjs"), ...call]);
+	rmSync(drawings, { recursive: true });
+}
+
+/** Loads the launcher, and on the way out writes down every script that it made. */
+const compiling = `
+	const vm = require("node:vm");
+	const { writeFileSync } = require("node:fs");
+	const scripts = new Map();
+	vm.Script = class extends vm.Script {
+		constructor(source, options) {
+			super(source, { filename: options.filename });
+			scripts.set(options.filename, this);
+		}
+	};
+	process.stdout.write = process.stderr.write = () => true;
+	process.once("exit", () => {
+		for (const [file, script] of scripts)
+			writeFileSync(file + "." + process.version + "-" + process.arch, script.createCachedData());
+	});
+	require(process.argv[1]);
 `;
 
 function run(complaint, args) {

@@ -1,13 +1,16 @@
 #!/usr/bin/env node
-// Starts the command. Beside its code may lie the same code as compiled by this very Node, put there by the build: it starts faster then.
+// Starts the command. Beside each part of it may lie the same code as compiled by this very Node, put there by the build: then it starts faster.
 import { readFileSync } from "node:fs";
-import Module, { createRequire } from "node:module";
+import Module from "node:module";
 import { join } from "node:path";
 import { Script } from "node:vm";
 import { status } from "./status.ts";
 
+const folder = join(__dirname, "parts");
+const parts = new Map<string, Module>();
+
 try {
-	launch(join(__dirname, "parts"));
+	requirePart("./ferrule.cjs");
 } catch (error) {
 	process.stderr.write(
 		`ferrule: the program itself cannot start (${String(error)}). Install it again, or report this line.\n`,
@@ -15,24 +18,25 @@ try {
 	process.exitCode = status.internal;
 }
 
-/** Runs the command's code, compiled before if it is there for this Node. */
-function launch(folder: string): void {
-	const file = join(folder, "ferrule.cjs");
-	// The build leaves nothing but ASCII in it, and this is the quickest way to read that.
-	const script = new Script(Module.wrap(readFileSync(file, "latin1")), {
-		filename: file,
-		cachedData: readCompiled(`${file}.${process.version}-${process.arch}`),
-	});
-	// The parts that are loaded later ask for this one by its name.
+/** What a part asks for: another part by its name, or a module of Node. Parts are loaded once. */
+function requirePart(name: string): unknown {
+	if (!name.startsWith("./")) return require(name);
+	const loaded = parts.get(name);
+	if (loaded !== undefined) return loaded.exports;
+	const file = join(folder, name);
 	const part = new Module(file);
-	require.cache[file] = part;
-	script.runInThisContext()(part.exports, createRequire(file), part, file, folder);
+	parts.set(name, part);
+	// The build leaves nothing but ASCII in a part, and this is the quickest way to read that.
+	const source = Module.wrap(readFileSync(file, "latin1"));
+	const script = new Script(source, { filename: file, cachedData: readCompiled(file) });
+	script.runInThisContext()(part.exports, requirePart, part, file, folder);
+	return part.exports;
 }
 
 /** Compiled code; nothing where there is none. What does not fit this engine it refuses by itself. */
-function readCompiled(path: string): Buffer | undefined {
+function readCompiled(file: string): Buffer | undefined {
 	try {
-		return readFileSync(path);
+		return readFileSync(`${file}.${process.version}-${process.arch}`);
 	} catch {
 		return undefined;
 	}
