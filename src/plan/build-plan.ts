@@ -3,8 +3,9 @@ import type { Finding } from "../base/finding.ts";
 import type { PlaceStatement, PlanStatement, Statement, ThingStatement, Tree } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
 import { readAcceptance, readLandings, readMode } from "./landings.ts";
+import { namesOf } from "./name-rows.ts";
 import type { Plan, Thing } from "./plan.ts";
-import { namesOf, RunRegister } from "./runs.ts";
+import { RunRegister } from "./runs.ts";
 import { readPlaces, readSettings } from "./settings.ts";
 import { ThingRegister } from "./things.ts";
 

@@ -1,30 +1,14 @@
-// Flattens chains: every hop becomes one cable from one thing to another, with the things on the way declared as they are met.
+// Takes in runs: where each starts, by which cable it goes, its tags; the things on the way are declared as they are met.
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
-import type { Quantity } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
-import type {
-	HopStatement,
-	Link,
-	NameTerm,
-	NewName,
-	QuantityTerm,
-	RunStatement,
-	Term,
-	ThingStatement,
-	UnknownTerm,
-} from "../syntax/tree.ts";
+import type { HopStatement, Link, NameTerm, RunStatement, Term, ThingStatement } from "../syntax/tree.ts";
 import { readCableMake } from "./cable-make.ts";
+import { Flattener } from "./chain.ts";
 import { planFinding } from "./codes.ts";
 import { foldName, resolveName } from "./names.ts";
-import type { CableMake, Hop, HopEnd, Place, Run, Thing } from "./plan.ts";
+import type { CableMake, HopEnd, Place, Run, Thing } from "./plan.ts";
 import type { ThingRegister } from "./things.ts";
-
-/** What a chain stands at: where the next cable leaves from; undefined where that could not be understood. */
-interface Position {
-	readonly from: HopEnd | undefined;
-	readonly cable: CableMake | undefined;
-}
 
 /** Takes in runs and keeps them, in the order of the text. */
 export class RunRegister {
@@ -288,122 +272,6 @@ export class RunRegister {
 			}),
 		);
 	}
-}
-
-/** What a hop says of its cable. */
-interface Way {
-	readonly length: QuantityTerm | UnknownTerm | undefined;
-	readonly tag: NameTerm | undefined;
-	readonly through: HopStatement["through"];
-	readonly markings: HopStatement["markings"];
-	readonly span: Span;
-}
-
-/** Follows one chain and its branches. */
-class Flattener {
-	readonly hops: Hop[] = [];
-	private readonly register: RunRegister;
-	private readonly run: string;
-
-	constructor(register: RunRegister, run: string) {
-		this.register = register;
-		this.run = run;
-	}
-
-	follow(links: readonly Link[], start: Position): void {
-		let position = start;
-		for (const link of links) {
-			if (link.kind === "branch") {
-				const from = this.register.resolveEnd(link.from[0], "from");
-				const cable = this.register.readCable(link.cable, link.span, false) ?? position.cable;
-				this.follow(link.links, { from, cable });
-			} else position = this.takeHop(link, position);
-		}
-	}
-
-	add(position: Position, to: HopEnd, way: Way): void {
-		const tag = this.register.takeTag(this.run, this.hops.length + 1, way.tag, way.span);
-		const length = way.length?.kind === "quantity" ? way.length.quantity : undefined;
-		if (position.from === undefined || position.cable === undefined) {
-			this.register.incomplete = true;
-			return;
-		}
-		this.hops.push({
-			tag,
-			tagSaid: way.tag !== undefined,
-			from: position.from,
-			to,
-			cable: position.cable,
-			...(length === undefined ? {} : { length: length satisfies Quantity }),
-			lengthText: way.length?.kind === "quantity" ? way.length.text : "",
-			through: way.through.flatMap((part) => {
-				const place = this.register.findPlace(part.place);
-				return place === undefined
-					? []
-					: [{ place, ...(part.length === undefined ? {} : { length: part.length.quantity }) }];
-			}),
-			markings: way.markings.map((marking) => ({
-				core: marking.core.text,
-				colour: marking.colour.text,
-				...(marking.at === undefined ? {} : { at: marking.at.text }),
-			})),
-			span: way.span,
-		});
-	}
-
-	private takeHop(hop: HopStatement, start: Position): Position {
-		let position: Position =
-			hop.cable.length === 0 ? start : { ...start, cable: this.register.readCable(hop.cable, hop.span, false) };
-		if (hop.manner === "bolted" || hop.manner === "within") {
-			this.register.incomplete = true;
-			this.register.report(
-				planFinding("not-understood-yet", {
-					title: `\`${hop.manner === "bolted" ? "bolted to" : "within"}\` is read, but has no meaning yet`,
-					span: hop.span,
-				}),
-			);
-		}
-		for (const name of namesOf(hop.name)) {
-			const to = this.register.arrive(hop, name, this.run);
-			if (to === undefined) {
-				this.register.incomplete = true;
-				position = { ...position, from: undefined };
-				continue;
-			}
-			this.add(position, to, {
-				length: hop.length,
-				tag: hop.tag,
-				through: hop.through,
-				markings: hop.markings,
-				span: name.span,
-			});
-			position = { ...position, from: { thing: to.thing, span: name.span } };
-		}
-		return position;
-	}
-}
-
-/** The names of a row `l1..l6`, or the one name. */
-export function namesOf(name: NewName): NameTerm[] {
-	const { first, last } = name;
-	if (last === undefined) return [first];
-	const [from, to] = [splitNumber(first.text), splitNumber(last.text)];
-	if (from === undefined || to === undefined || from.stem !== to.stem || to.number < from.number) return [first, last];
-	const count = Math.min(to.number - from.number, longestRow - 1) + 1;
-	return Array.from({ length: count }, (_, index) => {
-		const text = `${from.stem}${from.number + index}`;
-		return { ...first, text, head: text, steps: [] };
-	});
-}
-
-/** More than this in a row is a slip of the pen. */
-const longestRow = 200;
-
-function splitNumber(text: string): { stem: string; number: number } | undefined {
-	let start = text.length;
-	while (start > 0 && text.charAt(start - 1) >= "0" && text.charAt(start - 1) <= "9") start--;
-	const digits = text.slice(start);
-	return digits === "" || digits.length > 6 ? undefined : { stem: text.slice(0, start), number: Number(digits) };
 }
 
 function everyHopSaysBy(links: readonly Link[]): boolean {
