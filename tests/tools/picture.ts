@@ -8,7 +8,7 @@ export function pictureOf(svg: string, zoom: number, theme: "light" | "dark" = "
 	const width = Number(/viewBox="0 0 ([\d.]+)/.exec(text)?.[1] ?? 1000);
 	return new Resvg(text, {
 		fitTo: { mode: "width", value: Math.round(width * zoom) },
-		font: { fontFiles: fonts, loadSystemFonts: false, defaultFontFamily: "Liberation Sans" },
+		font: { fontFiles: pictureFonts, loadSystemFonts: false, defaultFontFamily: "Liberation Sans" },
 	})
 		.render()
 		.asPng();
@@ -18,7 +18,8 @@ export function pictureOf(svg: string, zoom: number, theme: "light" | "dark" = "
 export const fontsThere: boolean = fontsReadable();
 
 const folder = "/usr/share/fonts/truetype/liberation";
-const fonts = [`${folder}/LiberationSans-Regular.ttf`, `${folder}/LiberationSans-Bold.ttf`];
+/** The font files that pictures are made with. */
+export const pictureFonts: string[] = [`${folder}/LiberationSans-Regular.ttf`, `${folder}/LiberationSans-Bold.ttf`];
 
 /** Takes the dark rules out of their media query. */
 function withDarkRules(svg: string): string {
