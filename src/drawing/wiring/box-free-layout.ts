@@ -15,20 +15,24 @@ import { type Arrival, type Places, routeAll } from "./places.ts";
 export function layOutFree(content: BoxContent, leastWidth: number): BoxPlan {
 	let best: { plan: BoxPlan; crossings: number } | undefined;
 	for (const choice of freeChoices(content)) {
-		const plan = layOut(content, planFree(content, choice), leastWidth);
+		const plan =
+			layOut(content, planFree(content, choice), leastWidth) ??
+			certain(layOut(content, planFree(content, { ...choice, shared: false }), leastWidth), "a layout");
 		const crossings = countCrossings(plan.routes);
 		if (best === undefined || crossings < best.crossings) best = { plan, crossings };
 	}
 	return certain(best, "a layout").plan;
 }
 
-function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPlan {
+/** Undefined where two wires would lie on one another on a row they share. */
+function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPlan | undefined {
 	const room = codeRoom(content);
 	const sizes = content.devices.map((device) => sizeFreePlate(content, device, content.devices.length > 1));
 	const start =
 		content.left.length === 0 ? innerMargin + 8 : fanDepth + room + (hasFreeEnd(content, "left") ? stubRoom : 0);
 	const { xs, spans } = placeColumns(free, sizes, start, Math.max(columnPitch, room + 8));
 	const columnOf = wireColumns(free, xs);
+	if (!rowsAreClear(free, columnOf)) return undefined;
 	const tracks = packTracks(
 		free.jogs.map((wire) => {
 			const ends = [wire.from, wire.to].map((tie) => columnOf(certain(pointOf(tie), "a jog's end"), wire));
@@ -80,6 +84,16 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 	const { routes, stubs } = routeAll(places);
 	const height = Math.ceil(Math.max(lastRow + 26, above || !hasPlates ? 0 : screwY + reach + innerMargin));
 	return { content, width, height, glands, joints: [...joints.values()], plates, routes, stubs };
+}
+
+/** Whether on every row that left and right share without a splice the left wire turns off before the right one does. */
+function rowsAreClear(free: FreePlan, columnOf: (point: number, wire: Wire) => number): boolean {
+	return free.rows.rows.every(({ left, right }) => {
+		const [from, to] = [left, right].map((wire) => (wire === undefined ? undefined : pointOf(wire.to)));
+		if (left === undefined || right === undefined || from === undefined || to === undefined) return true;
+		if (free.rows.homeOf.has(from)) return from === to;
+		return columnOf(from, left) + screwMargin <= columnOf(to, right);
+	});
 }
 
 /** Columns from left to right, each device's plate clear of the one before. */

@@ -2,7 +2,7 @@
 // upright wire, so that no two can ever lie on one another.
 import type { Part } from "../../circuit/circuit.ts";
 import { type BoxContent, farTie, isCore, pointOf, type Wire } from "./box-content.ts";
-import { pairBySplice, planRows, type RowPlan } from "./box-rows.ts";
+import { type Pairing, pairBySplice, planRows, type RowPlan } from "./box-rows.ts";
 import { planSplicePorts, type SplicePorts } from "./splice-ports.ts";
 
 /** One column: a screw of a device, a port of a splice, or both where a pigtail drops straight. */
@@ -26,29 +26,31 @@ export interface FreePlan {
 	readonly jogs: readonly Wire[];
 }
 
-/** What can be chosen: devices mirrored, and splices that serve no terminal first or last. */
+/** What can be chosen: devices mirrored, splices that serve no terminal first or last, rows shared by left and right. */
 export interface FreeChoice {
 	readonly mirrored: ReadonlySet<number>;
 	readonly passing: "first" | "last";
+	/** Cores of one use that land on screws share a row where the left one turns off before the right one does. */
+	readonly shared: boolean;
 }
 
 /** The choices worth trying, the plainest first. */
 export function freeChoices(content: BoxContent): FreeChoice[] {
 	const devices = content.devices.length;
-	const plain: FreeChoice = { mirrored: new Set(), passing: "first" };
+	const plain: FreeChoice = { mirrored: new Set(), passing: "first", shared: true };
 	const cables = content.left.length + content.right.length;
 	if (devices <= 1 && cables <= 2 && content.splices.length <= 4) return [plain];
 	const choices: FreeChoice[] = [];
 	for (let bits = 0; bits < 2 ** Math.min(devices, 3); bits++) {
 		const mirrored = new Set([...content.devices.keys()].filter((index) => (bits >> index) % 2 === 1));
-		choices.push({ mirrored, passing: "first" }, { mirrored, passing: "last" });
+		choices.push({ ...plain, mirrored }, { ...plain, mirrored, passing: "last" });
 	}
 	return choices;
 }
 
 /** The columns of a box under one choice. */
 export function planFree(content: BoxContent, choice: FreeChoice): FreePlan {
-	const rows = planRows(content, pairBySplice(content));
+	const rows = planRows(content, choice.shared ? pairOnScrews(content) : pairBySplice(content));
 	const branches = content.left.length > 1 || content.right.length > 1;
 	const side = branches ? "above" : "below";
 	const towardDevices = side === "above" ? "up" : "down";
@@ -69,6 +71,15 @@ export function planFree(content: BoxContent, choice: FreeChoice): FreePlan {
 		mirrored: choice.mirrored,
 		jogs: findJogs(content, all, ports, towardDevices),
 	};
+}
+
+/** Left and right pair by their splice, or as cores of one use that both land on screws. */
+function pairOnScrews(content: BoxContent): Pairing {
+	const bySplice = pairBySplice(content);
+	const onScrew = (wire: Wire): boolean => content.circuit.points[pointOf(wire.to) ?? -1]?.kind === "terminal";
+	return (left, right) =>
+		bySplice(left, right) ??
+		(onScrew(left) ? right.find((wire) => wire.conductor.role === left.conductor.role && onScrew(wire)) : undefined);
 }
 
 /** Terminals that are drawn: all of a device, only the used ones of a bar; a breaker's stab takes no wire. */

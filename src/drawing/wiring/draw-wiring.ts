@@ -9,7 +9,8 @@ import { drawGroups } from "./draw-groups.ts";
 import { type SheetShare, shareSheets } from "./feed-graph.ts";
 import { litConductors } from "./lit-conductors.ts";
 import { type BoxDrawing, drawNode } from "./sheet-box.ts";
-import { legendOf, panelNotes } from "./sheet-legend.ts";
+import { legendOf } from "./sheet-legend.ts";
+import { wiringNotes } from "./sheet-notes.ts";
 import { orderStrands } from "./strand-order.ts";
 import { type LaneLayout, layOutTree, stackTrees } from "./tree-layout.ts";
 
@@ -39,8 +40,9 @@ export async function drawWiring(
 		const drawing: BoxDrawing = { circuit, strands, lit, sheetOf };
 		const layout = await layOutShare(drawing, share);
 		const groups = drawGroups(drawing, layout, findings);
+		const contents = layout.boxes.flatMap(({ box }) => box.interior?.content ?? []);
 		sheets.push(
-			composeShare(circuit, share, furniture, groups, {
+			composeShare(circuit, share, furniture, groups, wiringNotes(circuit, contents), {
 				name: names[index] ?? "wiring",
 				number: place.before + index + 1,
 				of,
@@ -78,9 +80,9 @@ function composeShare(
 	share: SheetShare,
 	furniture: PlanFurniture,
 	groups: readonly Group[],
+	notes: readonly string[],
 	place: { readonly name: string; readonly number: number; readonly of: number },
 ): Sheet {
-	const boxes = new Set(groups.flatMap((group) => (group.name.startsWith("box ") ? [group.name.slice(4)] : [])));
 	const { part } = share;
 	const title =
 		share.suffix === "" || place.name === "wiring" ? "Wiring diagram" : `Wiring diagram ${part?.panel ?? share.suffix}`;
@@ -93,6 +95,6 @@ function composeShare(
 		description: `Wiring diagram. ${furniture.description}`,
 		groups,
 		legend: legendOf(circuit, groups),
-		notes: [...panelNotes(circuit, boxes), ...furniture.notes],
+		notes: [...notes, ...furniture.notes],
 	});
 }

@@ -3,8 +3,9 @@
 import { certain } from "../../base/certain.ts";
 import type { Cable } from "../../circuit/circuit.ts";
 import type { XY } from "../scene.ts";
-import { laneGap, returnChannel, trackLead, trackPitch } from "./dimensions.ts";
+import { laneGap, returnChannel, shortestCable, trackLead, trackPitch } from "./dimensions.ts";
 import { endKey, type SheetBox } from "./sheet-box.ts";
+import { boundLong, Skyline, type Tract } from "./skyline.ts";
 import { tagRoom } from "./tags.ts";
 
 /** A box at its place, and a cable on its way. */
@@ -25,6 +26,8 @@ export interface Block {
 	readonly top: number;
 	readonly bottom: number;
 	readonly reach: number;
+	/** What it covers, piece by piece. */
+	readonly tracts: readonly Tract[];
 	/** Puts everything at its place, the entry gland at `u`, `y`. */
 	readonly emit: (u: number, y: number) => void;
 }
@@ -73,42 +76,38 @@ interface Row {
 
 /** The rows of a lane below one another, each with the branches of its boxes. */
 function stackRows(outward: Outward, rows: readonly Row[], width: number): Block {
-	const placed: { row: Row; branches: { block: Block; u: number }[]; y: number; channel: number; right: number }[] = [];
+	const placed: { row: Row; branches: PlacedBlock[]; y: number; channel: number; right: number }[] = [];
+	let tracts: Tract[] = [];
 	let top = 0;
 	let bottom = 0;
 	let reach = 0;
 	let y = 0;
 	for (const [index, row] of rows.entries()) {
-		const rowTop = Math.min(...row.stations.map((station) => station.y));
-		if (index > 0) y = bottom + returnChannel - rowTop;
-		else top = rowTop;
 		const laid = layBranches(outward, row, width);
-		const rowBottom = Math.max(...row.stations.map((station) => station.y + station.branch.box.height), laid.bottom);
-		const right = Math.max(...row.stations.map((station) => station.u + station.branch.box.width), laid.reach);
+		const bounds = boundsOfTracts(laid.tracts);
+		if (index > 0) y = bottom + returnChannel - bounds.top;
+		else top = bounds.top;
 		placed.push({
 			row,
 			branches: laid.blocks,
 			y,
-			channel: y + rowBottom + returnChannel / 2,
-			right: right + wrapReach,
+			channel: y + bounds.bottom + returnChannel / 2,
+			right: bounds.to + wrapReach,
 		});
-		bottom = y + rowBottom;
-		reach = Math.max(reach, right + (rows.length > 1 ? wrapReach : 0));
+		bottom = y + bounds.bottom;
+		reach = Math.max(reach, bounds.to + (rows.length > 1 ? wrapReach : 0));
+		tracts = laid.tracts;
 	}
 	return {
 		top,
 		bottom,
 		reach,
+		// A lane of several rows has cables all around it and is kept whole.
+		tracts: rows.length === 1 ? boundLong(tracts) : [{ from: -wrapReturn - 20, to: reach + 20, top, bottom }],
 		emit: (u0, y0) => {
 			for (const [index, { row, branches, y: rowY }] of placed.entries()) {
-				for (const [place, { branch, u, y: stationY }] of row.stations.entries()) {
-					const at = { u: u0 + u, y: y0 + rowY + stationY };
-					putBox(outward, branch.box, at.u, at.y);
-					const before = row.stations[place - 1];
-					if (before !== undefined)
-						connect(outward, before.branch.box, branch, u0 + before.u, y0 + rowY + before.y, at.u, at.y);
-				}
-				for (const { block, u } of branches) block.emit(u0 + u, y0 + rowY);
+				emitRow(outward, row, u0, y0 + rowY);
+				for (const { block, u, y: blockY } of branches) block.emit(u0 + u, y0 + rowY + blockY);
 				const above = placed[index - 1];
 				if (above !== undefined) wrap(outward, above, row, u0, y0, rowY);
 			}
@@ -116,29 +115,59 @@ function stackRows(outward: Outward, rows: readonly Row[], width: number): Block
 	};
 }
 
-/** The lanes that branch off the boxes of a row, those furthest out first and highest. */
-function layBranches(
-	outward: Outward,
-	row: Row,
-	width: number,
-): { blocks: { block: Block; u: number }[]; bottom: number; reach: number } {
-	const blocks: { block: Block; u: number }[] = [];
-	let bottom = Number.NEGATIVE_INFINITY;
-	let reach = 0;
-	for (let index = row.stations.length - 1; index >= 0; index--) {
-		const station = certain(row.stations[index], "a station");
-		const { box } = station.branch;
-		const u = station.u + box.width;
-		if (box.right.length > 1) {
-			const block = fanOut(outward, box, box.right.slice(1), width - u, false, bottom - station.y);
-			const shifted: Block = { ...block, emit: (u0, y0) => block.emit(u0, y0 + station.y) };
-			blocks.push({ block: shifted, u });
-			bottom = Math.max(bottom, block.bottom + station.y);
-			reach = Math.max(reach, u + block.reach);
-		}
-		bottom = Math.max(bottom, station.y + box.height);
+function emitRow(outward: Outward, row: Row, u0: number, y0: number): void {
+	for (const [place, { branch, u, y }] of row.stations.entries()) {
+		putBox(outward, branch.box, u0 + u, y0 + y);
+		const before = row.stations[place - 1];
+		if (before !== undefined) connect(outward, before.branch.box, branch, u0 + before.u, y0 + before.y, u0 + u, y0 + y);
 	}
-	return { blocks, bottom, reach };
+}
+
+interface PlacedBlock {
+	readonly block: Block;
+	readonly u: number;
+	readonly y: number;
+}
+
+/** The lanes that branch off the boxes of a row, those furthest out first and highest, and what row and lanes cover. */
+function layBranches(outward: Outward, row: Row, width: number): { blocks: PlacedBlock[]; tracts: Tract[] } {
+	const blocks: PlacedBlock[] = [];
+	const tracts: Tract[] = [];
+	const branched = row.stations.some(({ branch }) => branch.box.right.length > 1);
+	const sky = new Skyline();
+	const put = (tract: Tract): void => {
+		tracts.push(tract);
+		if (branched) sky.add([tract], 0, 0);
+	};
+	for (let index = row.stations.length - 1; index >= 0; index--) {
+		const { branch, u, y } = certain(row.stations[index], "a station");
+		const { box, links } = branch;
+		const wall = u + box.width;
+		const after = row.stations[index + 1];
+		if (after !== undefined) {
+			const level = after.y + glandOf(after.branch.box, after.branch.links, after.branch.box.end).y;
+			put({ from: wall, to: after.u, top: level - tagReach, bottom: level + tagReach });
+		}
+		if (box.right.length > 1) {
+			const block = fanOut(outward, box, box.right.slice(1), width - wall, false, { sky, u: wall, y });
+			blocks.push({ block, u: wall, y });
+			for (const tract of block.tracts)
+				tracts.push({ from: tract.from + wall, to: tract.to + wall, top: tract.top + y, bottom: tract.bottom + y });
+		}
+		put({ from: u, to: wall, top: y, bottom: y + box.height });
+		if (index === 0) {
+			const level = y + glandOf(box, links, box.end).y;
+			tracts.push({ from: u - shortestCable, to: u, top: level - tagReach, bottom: level + tagReach });
+		}
+	}
+	return { blocks, tracts };
+}
+
+/** What already stands, seen from a wall that is `u` along and `y` down. */
+interface Standing {
+	readonly sky: Skyline;
+	readonly u: number;
+	readonly y: number;
 }
 
 /**
@@ -151,28 +180,36 @@ export function fanOut(
 	branches: readonly Branch[],
 	width: number,
 	straight: boolean,
-	from = Number.NEGATIVE_INFINITY,
+	{ sky, u, y: down }: Standing = { sky: new Skyline(), u: 0, y: 0 },
 ): Block {
-	const turns = branches.length - (straight ? 1 : 0);
-	const gap = laneStart(branches, turns);
-	let bottom = from;
-	let top = 0;
-	let reach = 0;
+	const gap = laneStart(branches, branches.length - (straight ? 1 : 0));
+	const tracts: Tract[] = [];
+	let [top, bottom, reach] = [0, 0, 0];
+	let level = Number.NEGATIVE_INFINITY;
 	const lanes = branches.map((branch, index) => {
 		const block = layLane(outward, branch, width - gap);
 		const exit = glandOf(box, branch.links, otherEnd(branch.box)).y;
-		const wanted = bottom + laneGap - block.top;
+		const wanted = Math.max(sky.clearance(block.tracts, u + gap, laneGap) - down, level + 2 * tagReach);
 		const y = (straight && index === 0) || wanted <= exit ? exit : Math.max(wanted, exit + leastTurn);
+		const track = trackLead + (branches.length - 1 - index) * trackPitch;
+		const own = [
+			...block.tracts.map((tract) => shiftTract(tract, gap, y)),
+			{ from: track - trackReach, to: track + trackReach, top: Math.min(exit, y), bottom: y + trackReach },
+			{ from: track - trackReach, to: gap, top: y - tagReach, bottom: y + tagReach },
+		];
+		tracts.push(...own);
+		sky.add(own, u, down);
+		level = y;
 		bottom = Math.max(bottom, y + block.bottom);
 		top = Math.min(top, y + block.top);
 		reach = Math.max(reach, gap + block.reach);
-		const track = trackLead + (branches.length - 1 - index) * trackPitch;
 		return { branch, block, y, track };
 	});
 	return {
 		top,
 		bottom,
 		reach,
+		tracts: boundLong(tracts),
 		emit: (u0, y0) => {
 			for (const { branch, block, y, track } of lanes) {
 				block.emit(u0 + gap, y0 + y);
@@ -181,6 +218,20 @@ export function fanOut(
 			}
 		},
 	};
+}
+
+function shiftTract(tract: Tract, du: number, dy: number): Tract {
+	return { from: tract.from + du, to: tract.to + du, top: tract.top + dy, bottom: tract.bottom + dy };
+}
+
+function boundsOfTracts(tracts: readonly Tract[]): { top: number; bottom: number; to: number } {
+	let [top, bottom, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0];
+	for (const tract of tracts) {
+		top = Math.min(top, tract.top);
+		bottom = Math.max(bottom, tract.bottom);
+		to = Math.max(to, tract.to);
+	}
+	return { top, bottom, to };
 }
 
 /** From a wall to the boxes of the lanes that leave it: tracks, then the widest tag. */
@@ -284,6 +335,9 @@ export function otherEnd(child: SheetBox): 0 | 1 {
 	return child.end === 0 ? 1 : 0;
 }
 
+/** Half of what a cable takes across its way, with its tag and without. */
+const tagReach = 32;
+const trackReach = 18;
 /** A turn needs room for both its corners. */
 const leastTurn = 44;
 /** From the end of a row to the upright track of what goes on below it, and from its start back. */

@@ -5,6 +5,7 @@ import { type BoxContent, pointOf } from "./box-content.ts";
 import type { Bar, PlateText, Route } from "./box-plan.ts";
 import type { PanelParts } from "./panel-parts.ts";
 import type { PanelRows, PoleRows } from "./panel-rows.ts";
+import { busStep, busWidth, type PanelWidths } from "./panel-widths.ts";
 
 /** What is written over a bar, and whether it is joined to the case. */
 export interface BarState {
@@ -25,7 +26,8 @@ export function barStates(content: BoxContent, bars: readonly Part[]): BarState[
 			);
 		const neutral = bar.face.traits.includes("neutral-bar");
 		const state = bonded ? "bonded" : body === undefined && !neutral ? "case not metal" : "isolated";
-		return { lines: [neutral ? "NEUTRAL" : "GROUND", state], bonded, neutral };
+		const ground = content.circuit.plan.settings.region === "us" ? "GROUND" : "EARTH";
+		return { lines: [neutral ? "NEUTRAL" : ground, state], bonded, neutral };
 	});
 }
 
@@ -80,22 +82,12 @@ export function placeBars(
 	return { bars, screws, texts, bonds, lowest };
 }
 
-/** Measures of the bus. */
-export interface BusFrame {
-	readonly busX: number;
-	readonly busWidth: number;
-	readonly busStep: number;
-	readonly mainX: number;
-	readonly mainWidth: number;
-	readonly poleX: number;
-}
-
 /** One upright bar for each leg, fed by the main or its lugs, with a stub to every breaker that is plugged on to it. */
 export function placeBus(
 	content: BoxContent,
 	parts: PanelParts,
 	rows: PanelRows,
-	frame: BusFrame,
+	frame: PanelWidths,
 ): { bars: Bar[]; texts: PlateText[] } {
 	const { bus } = parts;
 	if (bus === undefined) return { bars: [], texts: [] };
@@ -103,13 +95,13 @@ export function placeBus(
 	const head = rows.main ?? rows.lugs;
 	const legs = bus.points.length;
 	// The first leg stands nearest the breakers and starts highest, so that no feed crosses a leg.
-	const legX = (leg: number): number => frame.busX + (legs - 1 - leg) * frame.busStep;
+	const legX = (leg: number): number => frame.busX + (legs - 1 - leg) * busStep;
 	const bottoms = bus.points.map((_, leg) => (head?.targets[leg]?.y ?? rows.firstRow) + 20);
 	const stubs: Bar[] = [];
 	for (const pole of rows.poles)
 		for (const { leg, y } of stabsOf(content, bus, pole)) {
 			bottoms[leg] = Math.max(bottoms[leg] ?? 0, y + stubReach);
-			const from = legX(leg) + frame.busWidth / 2 - 1;
+			const from = legX(leg) + busWidth / 2 - 1;
 			stubs.push({
 				box: { x: from, y: y - stubReach, width: frame.poleX - from, height: 2 * stubReach },
 				paint: "hot-bus",
@@ -121,12 +113,12 @@ export function placeBus(
 		const x = legX(leg);
 		const top = feed - stubReach;
 		if (head !== undefined) {
-			const from = head.part === bus ? frame.mainX + 40 : frame.mainX + frame.mainWidth - 34;
+			const from = head.part === bus ? frame.mainX + 40 : frame.mainX + frame.poleWidth - 34;
 			if (from < x)
 				bars.push({ box: { x: from, y: top, width: x - from, height: 2 * stubReach }, paint: "hot-bus", of: bus.name });
 		}
 		bars.push({
-			box: { x: x - frame.busWidth / 2, y: top, width: frame.busWidth, height: (bottoms[leg] ?? feed) - top },
+			box: { x: x - busWidth / 2, y: top, width: busWidth, height: (bottoms[leg] ?? feed) - top },
 			paint: "hot-bus",
 			of: bus.name,
 		});
@@ -135,9 +127,7 @@ export function placeBus(
 	const lowest = Math.max(...bottoms);
 	return {
 		bars: [...stubs, ...bars],
-		texts: [
-			{ text, at: { x: frame.busX + ((legs - 1) * frame.busStep) / 2, y: lowest + 15 }, anchor: "middle", soft: true },
-		],
+		texts: [{ text, at: { x: frame.poleX - 8, y: lowest + 15 }, anchor: "end", soft: true }],
 	};
 }
 

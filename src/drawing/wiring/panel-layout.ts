@@ -1,116 +1,66 @@
 // The inside of a panel: main on top, upright hot bus, breakers beside it, neutral and ground bars as upright rails that
 // each circuit passes over straight, what feeds it coming in below.
 import { certain } from "../../base/certain.ts";
-import { textWidth } from "../text-metrics.ts";
 import { type BoxContent, pointOf, type Tie, type Wire } from "./box-content.ts";
-import { codeRoom, hasFreeEnd, stubRoom, studAt } from "./box-frame.ts";
-import type { BoxPlan, Gland, Joint, Plate } from "./box-plan.ts";
-import { fanDepth, headerHeight, innerMargin, type as sizes } from "./dimensions.ts";
+import { studAt } from "./box-frame.ts";
+import type { BoxPlan, Gland, Joint, Plate, Route } from "./box-plan.ts";
+import { headerHeight, innerMargin } from "./dimensions.ts";
 import { barStates, placeBars, placeBus } from "./panel-bars.ts";
-import { sortPanel } from "./panel-parts.ts";
-import { placePole, poleWidth } from "./panel-plates.ts";
-import { type Channel, channelsFor, type PanelEnd, type PanelFrame, routePanel } from "./panel-routes.ts";
+import { cutInline, mergeInline } from "./panel-inline.ts";
+import { type PanelParts, sortPanel } from "./panel-parts.ts";
+import { placePole } from "./panel-plates.ts";
+import { type Channel, columnsFor, type PanelEnd, type PanelFrame, routePanel } from "./panel-routes.ts";
 import { type PanelRows, planPanelRows, type Target } from "./panel-rows.ts";
 import { bracketTandems } from "./panel-tandems.ts";
+import { columnStep, type PanelWidths, setPanelWidths } from "./panel-widths.ts";
 
 /** Lays out a panel; undefined where it holds something that this shape has no place for. */
-export function layOutPanel(content: BoxContent, leastWidth: number): BoxPlan | undefined {
+export function layOutPanel(original: BoxContent, leastWidth: number): BoxPlan | undefined {
+	const { content, inlines } = mergeInline(original);
 	const parts = sortPanel(content);
 	const rows = parts === undefined ? undefined : planPanelRows(content, parts);
 	if (parts === undefined || rows === undefined) return undefined;
 
-	const targets = new Map<number, Target>();
-	for (const pole of [rows.main, rows.lugs, ...rows.poles])
-		for (const target of pole?.targets ?? []) targets.set(target.point, target);
-	const barOf = new Map(parts.bars.flatMap((bar, index) => bar.points.map((point) => [point, index] as const)));
 	const barX: number[] = [];
-	const endOf = (tie: Tie, wire: Wire): PanelEnd => {
-		if (tie.at !== "point") return { sort: "free", state: tie.at === "free" ? tie.state : "loose" };
-		const target = targets.get(tie.point);
-		if (target !== undefined) return { sort: "target", target, y: certain(target.screws.get(wire), "a screw") };
-		const bar = barOf.get(tie.point);
-		if (bar !== undefined) return { sort: "bar", x: barX[bar] ?? 0 };
-		return content.circuit.points[tie.point]?.kind === "splice"
-			? { sort: "splice", point: tie.point }
-			: { sort: "body" };
-	};
-
-	const counts = countColumns(content, rows, endOf);
-	const room = codeRoom(content);
-	const left = content.left.length === 0 ? innerMargin : fanDepth + room + (hasFreeEnd(content, "left") ? stubRoom : 0);
-	const mainX = left + counts.left * columnStep + (counts.left > 0 ? 14 : 0);
-	const legs = Math.max(1, parts.bus?.points.length ?? 1);
-	const width = poleWidth(parts);
-	const busX = mainX + width - 24 - (legs - 1) * busStep;
-	const poleX = busX + (legs - 1) * busStep + busWidth / 2 + poleGap;
-	const poleEdge = poleX + width;
+	const endOf = endFinder(content, parts, rows, barX);
 	const states = barStates(content, parts.bars);
-	let x = poleEdge + Math.max(room + 14, 20 + counts.middle * columnStep + 14);
-	for (const [index, state] of states.entries()) {
-		const half = Math.max(...state.lines.map((line) => textWidth(line, { size: sizes.note, bold: true }))) / 2 + 5;
-		x += Math.max(half, barPitch / 2);
-		barX[index] = x;
-		x += Math.max(half, barPitch / 2);
-	}
-	const railEdge = x - 6;
-	const rightRoom = content.right.length === 0 ? 0 : room + fanDepth + (hasFreeEnd(content, "right") ? stubRoom : 0);
-	const total = Math.ceil(
-		Math.max(
-			leastWidth,
-			railEdge + counts.right * columnStep + (counts.right > 0 ? 14 : 0) + rightRoom + innerMargin / 2,
-		),
+	const inlineSides = new Set([...inlines.keys()].map(({ from }) => (from.at === "wall" ? from.side : "left")));
+	const widths = setPanelWidths(
+		content,
+		parts,
+		{
+			columns: countColumns(content, rows, endOf),
+			inline: { left: inlineSides.has("left"), right: inlineSides.has("right") },
+			states,
+		},
+		leastWidth,
+	);
+	barX.push(...widths.barX);
+	const { total, mainX, poleX, poleWidth } = widths;
+	const glands = panelGlands(content, rows, total);
+	const floor = rows.lastRow + 36;
+	const { routes, stubs, studs } = routePanel(makeFrame(content, rows, widths, glands, endOf, floor));
+	const joints = jointsOf(rows, routes);
+	const cut = cutInline(routes, inlines, rows.rowOf, (side) =>
+		side === "left" ? widths.inlineDepth : total - widths.inlineDepth,
 	);
 
-	const next: Record<Channel, number> = { left, middle: poleEdge + 22, right: railEdge + 16 };
-	const tracks = { count: 0 };
-	const glands = panelGlands(content, rows, total);
-	const joints = new Map<number, Joint>();
-	for (const [point, y] of rows.spliceY) joints.set(point, { point, columns: [], y });
-	const floor = rows.lastRow + 36;
-	const frame: PanelFrame = {
-		content,
-		rows,
-		width: total,
-		glands,
-		edgeOf: (target) => (target.faces === "left" ? mainX : poleEdge),
-		endOf,
-		column: (channel) => {
-			const column = next[channel];
-			next[channel] += columnStep;
-			return column;
-		},
-		topTrack: () => headerHeight + 12 + tracks.count++ * 12,
-		floor,
-		joints,
-		stubDepth: fanDepth + room,
-	};
-	const { routes, stubs, studs } = routePanel(frame);
-	for (const { wire, points } of routes)
-		for (const [tie, at] of [
-			[wire.from, points[0]],
-			[wire.to, points.at(-1)],
-		] as const) {
-			const joint = joints.get(pointOf(tie) ?? -1);
-			if (joint !== undefined && at !== undefined)
-				joints.set(joint.point, { ...joint, columns: [...joint.columns, at.x].sort((one, other) => one - other) });
-		}
-
-	const poles = rows.poles.map((pole) => placePole(content, pole, poleX, width, "right"));
+	const poles = rows.poles.map((pole) => placePole(content, pole, poleX, poleWidth, "right"));
 	const heads = [rows.main, rows.lugs].flatMap((pole) =>
-		pole === undefined ? [] : [placePole(content, pole, mainX, width, "left")],
+		pole === undefined ? [] : [placePole(content, pole, mainX, poleWidth, "left")],
 	);
 	const stud = studPlate(content, studs, floor);
 	const bars = placeBars(parts.bars, states, barX, rows, routes);
 	const height = Math.ceil(Math.max(floor + (stud === undefined ? 4 : 24 + innerMargin), bars.lowest + 26));
-	const bus = placeBus(content, parts, rows, { busX, busWidth, busStep, mainX, mainWidth: width, poleX });
+	const bus = placeBus(content, parts, rows, widths);
 	return {
-		content,
+		content: original,
 		width: total,
 		height,
 		glands,
-		joints: [...joints.values()].filter((joint) => joint.columns.length > 0),
+		joints: [...joints, ...cut.joints],
 		plates: [...heads, ...poles, ...(stud === undefined ? [] : [stud])],
-		routes,
+		routes: cut.routes,
 		stubs,
 		panel: {
 			screws: bars.screws,
@@ -122,10 +72,89 @@ export function layOutPanel(content: BoxContent, leastWidth: number): BoxPlan | 
 	};
 }
 
+/** What each tie of a wire is in the panel. `barX` is filled when the widths are known. */
+function endFinder(
+	content: BoxContent,
+	parts: PanelParts,
+	rows: PanelRows,
+	barX: readonly number[],
+): PanelFrame["endOf"] {
+	const targets = new Map<number, Target>();
+	for (const pole of [rows.main, rows.lugs, ...rows.poles])
+		for (const target of pole?.targets ?? []) targets.set(target.point, target);
+	const barOf = new Map(parts.bars.flatMap((bar, index) => bar.points.map((point) => [point, index] as const)));
+	return (tie: Tie, wire: Wire): PanelEnd => {
+		if (tie.at !== "point") return { sort: "free", state: tie.at === "free" ? tie.state : "loose" };
+		const target = targets.get(tie.point);
+		if (target !== undefined) return { sort: "target", target, y: certain(target.screws.get(wire), "a screw") };
+		const bar = barOf.get(tie.point);
+		if (bar !== undefined) return { sort: "bar", x: barX[bar] ?? 0 };
+		return content.circuit.points[tie.point]?.kind === "splice"
+			? { sort: "splice", point: tie.point }
+			: { sort: "body" };
+	};
+}
+
 function countColumns(content: BoxContent, rows: PanelRows, endOf: PanelFrame["endOf"]): Record<Channel, number> {
 	const counts: Record<Channel, number> = { left: 0, middle: 0, right: 0 };
-	for (const wire of content.wires) for (const channel of channelsFor({ rows, endOf }, wire)) counts[channel]++;
+	for (const wire of content.wires) for (const { channel } of columnsFor({ rows, endOf }, wire)) counts[channel]++;
 	return counts;
+}
+
+function makeFrame(
+	content: BoxContent,
+	rows: PanelRows,
+	widths: PanelWidths,
+	glands: readonly Gland[],
+	endOf: PanelFrame["endOf"],
+	floor: number,
+): PanelFrame {
+	const next = { ...widths.channels };
+	const hand = (channel: Channel): number => {
+		const column = next[channel];
+		next[channel] += columnStep;
+		return column;
+	};
+	// The wires of one splice stand side by side, so that no other runs through it.
+	const kept = new Map<number, number[]>();
+	for (const splice of rows.spliceY.keys())
+		kept.set(
+			splice,
+			(content.landings.get(splice) ?? []).map(() => hand("right")),
+		);
+	let overhead = 0;
+	return {
+		content,
+		rows,
+		width: widths.total,
+		glands,
+		edgeOf: (target) => (target.faces === "left" ? widths.mainX : widths.poleEdge),
+		endOf,
+		column: ({ channel, splice }) => (splice === undefined ? undefined : kept.get(splice)?.shift()) ?? hand(channel),
+		topTrack: () => headerHeight + 9 + overhead++ * 10,
+		floor,
+		spliceY: rows.spliceY,
+		stubDepth: widths.stubDepth,
+	};
+}
+
+/** A splice reaches over the columns of all its wires. */
+function jointsOf(rows: PanelRows, routes: readonly Route[]): Joint[] {
+	const columns = new Map<number, number[]>();
+	for (const { wire, points } of routes)
+		for (const [tie, at] of [
+			[wire.from, points[0]],
+			[wire.to, points.at(-1)],
+		] as const) {
+			const point = pointOf(tie);
+			if (point === undefined || at === undefined || !rows.spliceY.has(point)) continue;
+			columns.set(point, [...(columns.get(point) ?? []), at.x]);
+		}
+	return [...columns].map(([point, xs]) => ({
+		point,
+		columns: xs.sort((one, other) => one - other),
+		y: certain(rows.spliceY.get(point), "a splice's height"),
+	}));
 }
 
 function panelGlands(content: BoxContent, rows: PanelRows, width: number): Gland[] {
@@ -145,9 +174,3 @@ function studPlate(content: BoxContent, studs: readonly { readonly x: number }[]
 	const terminals = stud.terminals.map((spot) => ({ ...spot, screws: xs.map((x) => ({ x, y })) }));
 	return { ...stud, terminals, box: { ...stud.box, x: first - 20, width: last - first + 40 } };
 }
-
-const columnStep = 24;
-const barPitch = 54;
-const busWidth = 12;
-const busStep = 24;
-const poleGap = 20;

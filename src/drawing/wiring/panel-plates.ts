@@ -66,13 +66,16 @@ export function placePole(
 
 function labelTexts(pole: PoleRows, x: number, width: number, faces: "left" | "right"): PlateText[] {
 	const lines = pole.part.face.traits.includes("panel") ? ["lugs"] : labelLines(pole.part);
+	// A head is named above its contacts, where the bus leaves it below.
+	if (faces === "left")
+		return lines.map((text) => ({ text, at: { x: x + 10, y: pole.top + 14 }, anchor: "start", bold: true }));
 	const last = pole.bottom - 6;
-	return lines.map((text, index) => {
-		const y = last - (lines.length - 1 - index) * 13;
-		return faces === "left"
-			? { text, at: { x: x + 10, y }, anchor: "start", bold: true }
-			: { text, at: { x: x + width - 12, y }, anchor: "end", bold: true };
-	});
+	return lines.map((text, index) => ({
+		text,
+		at: { x: x + width - 12, y: last - (lines.length - 1 - index) * 13 },
+		anchor: "end",
+		bold: true,
+	}));
 }
 
 /** Slot and rating; a second line for what else it does. */

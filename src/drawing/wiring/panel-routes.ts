@@ -2,7 +2,7 @@
 import { certain } from "../../base/certain.ts";
 import type { XY } from "../scene.ts";
 import { type BoxContent, isCore, pointOf, type Tie, type Wire } from "./box-content.ts";
-import type { Gland, Joint, Route, Stub } from "./box-plan.ts";
+import type { Gland, Route, Stub } from "./box-plan.ts";
 import type { PanelRows, Target } from "./panel-rows.ts";
 import { fanPoints, straighten } from "./places.ts";
 
@@ -26,34 +26,44 @@ export interface PanelFrame {
 	/** The edge of a target that wires come to. */
 	edgeOf(target: Target): number;
 	endOf(tie: Tie, wire: Wire): PanelEnd;
-	/** Hands out columns: the next free one of a channel. */
-	column(channel: Channel): number;
+	/** Hands out columns: the next free one of a channel, or the one kept for a wire of a splice. */
+	column(need: ColumnNeed): number;
 	readonly topTrack: () => number;
 	readonly floor: number;
-	readonly joints: Map<number, Joint>;
+	readonly spliceY: ReadonlyMap<number, number>;
 	readonly stubDepth: number;
 }
 
-/** The channels that a wire needs a column in, in the order it takes them. */
-export function channelsFor(frame: Pick<PanelFrame, "rows" | "endOf">, wire: Wire): Channel[] {
+/** A column that a wire needs, and the splice it leads to. */
+export interface ColumnNeed {
+	readonly channel: Channel;
+	readonly splice?: number;
+}
+
+/** The columns that a wire needs, in the order it takes them. */
+export function columnsFor(frame: Pick<PanelFrame, "rows" | "endOf">, wire: Wire): ColumnNeed[] {
 	const to = frame.endOf(wire.to, wire);
 	if (isCore(wire)) {
 		const y = frame.rows.rowOf.get(wire);
 		const fromRight = wire.from.at === "wall" && wire.from.side === "right";
 		if (to.sort === "target") {
-			if (to.target.faces === "left") return fromRight ? ["middle", "left"] : ["left"];
-			return fromRight && to.y === y ? [] : ["middle"];
+			if (to.target.faces === "left")
+				return fromRight ? [{ channel: "middle" }, { channel: "left" }] : [{ channel: "left" }];
+			return fromRight && to.y === y ? [] : [{ channel: "middle" }];
 		}
-		return to.sort === "splice" || to.sort === "body" ? ["right"] : [];
+		return towardJoint(to);
 	}
 	const from = frame.endOf(wire.from, wire);
-	return [from, to].flatMap((end): Channel[] => {
-		if (end.sort === "target") {
-			if (end.target.faces === "left") return ["left"];
-			return frame.rows.serviceOf.has(wire) ? ["middle"] : [];
-		}
-		return end.sort === "splice" || end.sort === "body" ? ["right"] : [];
+	return [from, to].flatMap((end): ColumnNeed[] => {
+		if (end.sort !== "target") return towardJoint(end);
+		if (end.target.faces === "left") return [{ channel: "left" }];
+		return frame.rows.serviceOf.has(wire) ? [{ channel: "middle" }] : [];
 	});
+}
+
+function towardJoint(end: PanelEnd): ColumnNeed[] {
+	if (end.sort === "splice") return [{ channel: "right", splice: end.point }];
+	return end.sort === "body" ? [{ channel: "right" }] : [];
 }
 
 /** Every wire's way. */
@@ -62,7 +72,7 @@ export function routePanel(frame: PanelFrame): { routes: Route[]; stubs: Stub[];
 	const stubs: Stub[] = [];
 	const studs: { wire: Wire; x: number }[] = [];
 	for (const wire of frame.content.wires) {
-		const columns = channelsFor(frame, wire).map((channel) => frame.column(channel));
+		const columns = columnsFor(frame, wire).map((need) => frame.column(need));
 		const to = frame.endOf(wire.to, wire);
 		const points = isCore(wire)
 			? coreWay(frame, wire, to, columns, stubs)
@@ -103,7 +113,7 @@ function arrive(frame: PanelFrame, to: PanelEnd, y: number, columns: readonly nu
 		case "splice":
 			return [
 				{ x: first, y },
-				{ x: first, y: certain(frame.joints.get(to.point), "a splice").y },
+				{ x: first, y: certain(frame.spliceY.get(to.point), "a splice's height") },
 			];
 		case "body":
 			return [

@@ -39,7 +39,7 @@ export function planPanelRows(content: BoxContent, parts: PanelParts): PanelRows
 	const rowOf = new Map<Wire, number>();
 	const { circuit } = content;
 	const { main, bus } = parts;
-	const mainY = headerHeight + 44;
+	const mainY = headerHeight + 50;
 	const mainPoles = main === undefined ? [] : lineTerminals(circuit, main);
 	const lugs = bus?.points.filter((point) => content.landings.has(point)) ?? [];
 	const heads = Math.max(mainPoles.length, lugs.length, 1);
@@ -159,7 +159,7 @@ function headAt(
 	const heights = points.map((_, index) => y + index * rowPitch);
 	const targets = targetsAt(content, points, heights, "left", rowOf);
 	if (targets === undefined) return undefined;
-	return { part, top: y - headRise, bottom: Math.max(y, ...heights) + poleDrop, targets };
+	return { part, top: y - headRise, bottom: Math.max(y, ...heights) + headDrop, targets };
 }
 
 /** Screws for every wire on each terminal: its own row where it comes straight, else beside it. */
@@ -190,7 +190,8 @@ function targetsAt(
 }
 
 const firstPoleDrop = 56;
-const headRise = 18;
+const headRise = 32;
+const headDrop = 16;
 const poleRise = 16;
 const poleDrop = 28;
 const blockGap = 24;

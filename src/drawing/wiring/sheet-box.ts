@@ -70,19 +70,26 @@ function drawBox(
 	outward: "left" | "right",
 ): Omit<SheetBox, "right" | "left"> {
 	const inward = outward === "right" ? "left" : "right";
+	const leads = (children: readonly FeedNode[], side: "left" | "right"): Approach[] =>
+		children.flatMap((child) => child.links.map((cable): Approach => ({ cable, end: child.end === 0 ? 1 : 0, side })));
 	const approaches: Approach[] = [
 		...node.links.map((cable): Approach => ({ cable, end: node.end, side: inward })),
-		...node.right.flatMap((child) =>
-			child.links.map((cable): Approach => ({ cable, end: child.end === 0 ? 1 : 0, side: outward })),
-		),
-		...node.left.flatMap((child) =>
-			child.links.map((cable): Approach => ({ cable, end: child.end === 0 ? 1 : 0, side: "left" })),
-		),
+		...leads(node.right, outward),
+		...leads(node.left, "left"),
 		...node.loops.flatMap((cable): Approach[] => [
 			{ cable, end: 0, side: outward },
 			{ cable, end: 1, side: outward },
 		]),
 	];
+	return { ...drawStock(drawing, stock, approaches), loops: node.loops, end: node.end };
+}
+
+/** A box with its cables approaching as told. */
+export function drawStock(
+	drawing: BoxDrawing,
+	stock: Stock,
+	approaches: readonly Approach[],
+): Omit<SheetBox, "right" | "left" | "loops" | "end"> {
 	const content = fillBox(drawing.circuit, stock, approaches, drawing.strands);
 	const interior = drawInterior(content, drawing.lit);
 	return {
@@ -92,13 +99,15 @@ function drawBox(
 		marks: interior.marks,
 		glands: new Map(interior.glands.map(({ entry, x, y }) => [endKey(entry.cable, entry.end), { x, y }])),
 		interior,
-		loops: node.loops,
-		end: node.end,
 	};
 }
 
 /** A flag where a cable goes on on another sheet: what is there, and which sheet it is. */
-function drawFlag(drawing: BoxDrawing, node: FeedNode, outward: "left" | "right"): Omit<SheetBox, "right" | "left"> {
+export function drawFlag(
+	drawing: BoxDrawing,
+	node: FeedNode,
+	outward: "left" | "right",
+): Omit<SheetBox, "right" | "left"> {
 	const name = node.flagTo ?? "";
 	const lines = [`${outward === "right" ? "to" : "from"} ${name}`, `sheet ${drawing.sheetOf(name)}`];
 	const width = Math.ceil(Math.max(...lines.map((line) => textWidth(line, { size: type.tag, bold: true })))) + 34;

@@ -42,14 +42,6 @@ export function legendOf(circuit: Circuit, groups: readonly Group[]): LegendEntr
 	return entries;
 }
 
-/** How neutral and ground stand in each panel, as drawn. */
-export function panelNotes(circuit: Circuit, drawn: ReadonlySet<string>): string[] {
-	return circuit.parts.flatMap((part) => {
-		const isBar = part.face.traits.includes("neutral-bar") || part.face.traits.includes("ground-bar");
-		return isBar && drawn.has(part.enclosure.name) ? [`${part.enclosure.name}: ${part.face.text}.`] : [];
-	});
-}
-
 function firstRank(roles: ReadonlySet<Role>): number {
 	return Math.min(...[...roles].map((role) => roleOrder.indexOf(role)));
 }

@@ -115,10 +115,10 @@ function isChain(branch: Branch | undefined): boolean {
 	return branch !== undefined;
 }
 
-/** How large the paper must be: its height, for a sheet as wide as drawings usually are. */
+/** How large the paper must be, and with less weight how much of it is used up. */
 function costOf(layout: LaneLayout): number {
 	const { width, height } = sizeOf(layout);
-	return Math.max(width / goodShape, height);
+	return Math.max(width / goodShape, height) + 0.2 * (width / goodShape + height);
 }
 
 function sizeOf({ boxes, cables }: LaneLayout): { width: number; height: number; top: number } {
