@@ -4,12 +4,10 @@ const { hasOwn } = Object;
 const rows = (collection) => (Array.isArray(collection) ? collection : Object.values(collection ?? {}));
 const test = (check = identity) => (typeof check === "function" ? check : (value) => value[check]);
 
-export const { assign, keys, values } = {
-	assign: Object.assign,
-	keys: (object) => Object.keys(object ?? {}),
-	values: (object) => Object.values(object ?? {}),
-};
+export const { assign } = Object;
 export const { isArray } = Array;
+export const keys = (object) => Object.keys(object ?? {});
+export const values = (object) => Object.values(object ?? {});
 export const identity = (value) => value;
 export const noop = () => {};
 export const isUndefined = (value) => value === undefined;
