@@ -1,0 +1,262 @@
+// What a written drawing holds and what it never holds, read back by an XML parser of its own.
+import { describe, expect, test } from "vitest";
+import type { Group, Mark, Sheet } from "../../src/drawing/scene.ts";
+import { writeSvg } from "../../src/svg/index.ts";
+import { hostileStrings } from "./hostile-strings.ts";
+import { type ReadElement, readSvg, walk } from "./read-svg.ts";
+
+const elements =
+	"svg title desc defs style g path rect circle line polyline polygon text tspan symbol use pattern marker clipPath".split(
+		" ",
+	);
+const attributes =
+	"xmlns viewBox width height role aria-labelledby aria-label aria-hidden lang id class d x y fill stroke color stroke-width stroke-dasharray stroke-linecap stroke-linejoin font-family font-size font-weight text-anchor transform href data-line data-column".split(
+		" ",
+	);
+
+describe("a drawing", () => {
+	test("says what it is before anything else, in words", async () => {
+		const root = readSvg(await writeSvg(sheet(), "van"));
+		expect(root.attributes).toMatchObject({
+			role: "graphics-document",
+			viewBox: "0 0 800 400",
+			width: "200mm",
+			height: "100mm",
+		});
+		const [title, desc] = root.children;
+		expect([title?.name, desc?.name]).toEqual(["title", "desc"]);
+		expect(root.attributes["aria-labelledby"]).toBe(`${title?.attributes.id} ${desc?.attributes.id}`);
+		expect(desc?.text).toBe("All of it");
+	});
+
+	test("has opaque paper under everything, in both themes", async () => {
+		const root = readSvg(await writeSvg(sheet(), "van"));
+		const paper = root.children.find(({ name }) => name === "path");
+		expect(paper?.attributes).toMatchObject({ d: "M0 0H800V400H0Z", fill: "#ffffff", class: "fe-f-paper" });
+		expect(styleOf(root)).toContain(".fe-f-paper{fill:#14181d}");
+	});
+
+	test("is light by itself and dark by preference on a screen only", async () => {
+		const bar: Mark = {
+			kind: "rectangle",
+			as: "bar",
+			x: 20,
+			y: 20,
+			width: 20,
+			height: 200,
+			fill: "neutral-bar",
+			stroke: "ink",
+		};
+		const root = readSvg(await writeSvg(sheet([bar, wire("black", 60), wire("white", 80)]), "van"));
+		const style = styleOf(root);
+		expect(style).toMatch(/^\.fe-sheet\{[^}]*\}@media screen and \(prefers-color-scheme:dark\)\{.*\}$/);
+		expect(style).not.toContain("var(");
+		for (const part of walk(root)) {
+			for (const property of ["fill", "stroke", "color"] as const) {
+				const value = part.attributes[property];
+				if (value === undefined || value === "none" || value === "currentColor") continue;
+				expect(value).toMatch(/^#[0-9a-f]{6}$/);
+				const prefix = `fe-${property[0]}-`;
+				const name = (part.attributes.class ?? "").split(" ").find((one) => one.startsWith(prefix));
+				expect(name, `${part.name} ${property}`).toBeDefined();
+				expect(style).toContain(`.${name}{${property}:#`);
+			}
+		}
+		expect(walk(root).find(({ attributes }) => attributes.class?.includes("fe-f-neutral-bar"))).toBeDefined();
+	});
+
+	test("is the same bytes each time", async () => {
+		expect(await writeSvg(sheet(), "van")).toBe(await writeSvg(sheet(), "van"));
+	});
+
+	test("shares a page with another: ids of two plans and of two sheets differ", async () => {
+		const ids = async (plan: string, name: string): Promise<string[]> =>
+			walk(readSvg(await writeSvg({ ...sheet(), name }, plan))).flatMap(({ attributes }) => attributes.id ?? []);
+		const all = [...(await ids("van", "wiring")), ...(await ids("boat", "wiring")), ...(await ids("van", "one-line"))];
+		expect(new Set(all).size).toBe(all.length);
+		for (const id of all) expect(id).toMatch(/^[A-Za-z_][A-Za-z0-9_-]*$/);
+	});
+
+	test("carries lines and columns of the plan, never its path", async () => {
+		const span = { file: "/home/someone/secret/van.ferrule", line: 7, column: 3, endColumn: 9 };
+		const svg = await writeSvg(
+			{ ...sheet(), groups: [{ name: "box b1", sort: "object", label: "b1", span, marks: [] }] },
+			"van",
+		);
+		expect(svg).toContain('data-line="7" data-column="3"');
+		expect(svg).not.toContain("secret");
+	});
+
+	test("hides decoration from a reader, and names objects", async () => {
+		const groups: Group[] = [
+			{ name: "frame", sort: "decoration", marks: [] },
+			{ name: "box b1", sort: "object", label: "b1, duplex receptacle", marks: [] },
+		];
+		const parts = readSvg(await writeSvg({ ...sheet(), groups }, "van")).children.filter(({ name }) => name === "g");
+		expect(
+			parts.map(({ attributes }) => [attributes["aria-hidden"], attributes.role, attributes["aria-label"]]),
+		).toEqual([
+			["true", undefined, undefined],
+			[undefined, "graphics-object", "b1, duplex receptacle"],
+		]);
+	});
+
+	test("has numbers of at most two decimals and no exponent", async () => {
+		const odd: Mark = {
+			kind: "rectangle",
+			as: "plate",
+			x: 1e-9,
+			y: -0.0001,
+			width: 100 / 3,
+			height: 2e-7,
+			stroke: "ink",
+			strokeWidth: 1 / 3,
+		};
+		const svg = await writeSvg(sheet([odd, { ...wire("red", 1 / 3), width: 10 / 3 }]), "van");
+		const figures = walk(readSvg(svg)).flatMap(({ attributes }) =>
+			["d", "x", "y", "stroke-width", "transform"].flatMap((name) => attributes[name] ?? []),
+		);
+		expect(figures.join(" ")).toContain("33.33");
+		expect(figures.join(" ")).not.toMatch(/\d\.\d{3}|e|-0(?![.\d])/);
+	});
+});
+
+describe("wires", () => {
+	const strokesOf = async (marks: readonly Mark[]): Promise<ReadElement[]> =>
+		walk(readSvg(await writeSvg(sheet(marks), "van"))).filter(({ attributes }) =>
+			attributes.class?.startsWith("fe-s-"),
+		);
+
+	test("are halo, casing and core, with one halo and casing for those that do not cross", async () => {
+		const strokes = await strokesOf([wire("black", 60), wire("white", 80)]);
+		expect(strokes.map(({ attributes }) => [attributes.class, attributes["stroke-width"]])).toEqual([
+			["fe-s-paper", "8.4"],
+			["fe-s-casing", "4.9"],
+			["fe-s-hue-black", "3.4"],
+			["fe-s-hue-white", "3.4"],
+		]);
+	});
+
+	test("keep a gap where a later one crosses an earlier one", async () => {
+		const across: Mark = {
+			...wire("red", 0),
+			of: "x",
+			points: [
+				{ x: 50, y: 0 },
+				{ x: 50, y: 100 },
+			],
+		};
+		const classes = (await strokesOf([wire("black", 60), across])).map(({ attributes }) => attributes.class);
+		expect(classes.indexOf("fe-s-hue-red")).toBeGreaterThan(classes.lastIndexOf("fe-s-paper"));
+		expect(classes.filter((name) => name === "fe-s-paper")).toHaveLength(2);
+		expect(classes.lastIndexOf("fe-s-paper")).toBeGreaterThan(classes.indexOf("fe-s-hue-black"));
+	});
+
+	test("show two colours and bare metal by a pattern", async () => {
+		const dashes = async (colour: string): Promise<(string | undefined)[]> =>
+			(await strokesOf([wire(colour, 60)])).slice(2).map(({ attributes }) => attributes["stroke-dasharray"]);
+		expect(await dashes("green-yellow")).toEqual([undefined, "5 5"]);
+		expect(await dashes("bare")).toEqual([undefined, "1 5"]);
+		expect(await dashes("white-black")).toEqual([undefined, undefined]);
+		expect(await dashes("black")).toEqual([undefined]);
+	});
+
+	test("on a finding's path are ticked, which shows without colour", async () => {
+		const strokes = await strokesOf([{ ...wire("black", 60), finding: 1 }]);
+		const ticks = strokes.find(({ attributes }) => attributes.class === "fe-s-fault");
+		expect(ticks?.attributes["stroke-dasharray"]).toBeDefined();
+		expect(Number(ticks?.attributes["stroke-width"])).toBeGreaterThan(3.4 + 5);
+	});
+});
+
+describe("whatever stands in a text", () => {
+	test.each(hostileStrings.map((text) => [JSON.stringify(text.slice(0, 40)), text]))(
+		"%s stays text",
+		async (_, text) => {
+			const groups: Group[] = [
+				{
+					name: text,
+					sort: "object",
+					label: text,
+					marks: [
+						{ kind: "text", text, x: 10, y: 20, size: 11, anchor: "start", paint: "ink" },
+						{ kind: "symbol", symbol: "switch", x: 50, y: 50, scale: 1, paint: "ink", label: text },
+						{ ...wire(text, 60), of: text },
+						{
+							kind: "jacket",
+							of: text,
+							colour: text,
+							points: [
+								{ x: 0, y: 90 },
+								{ x: 100, y: 90 },
+							],
+							width: 16,
+							radius: 16,
+						},
+					],
+				},
+			];
+			const svg = await writeSvg({ ...sheet(), name: text, title: text, description: text, groups }, text);
+			const root = readSvg(svg);
+			const clean = await writeSvg(
+				{ ...sheet(), groups: [{ ...first(groups), name: "n", label: "l", marks: relabel(first(groups).marks) }] },
+				"p",
+			);
+			expect(walk(root).map(({ name }) => name)).toEqual(walk(readSvg(clean)).map(({ name }) => name));
+			for (const part of walk(root)) {
+				expect(elements).toContain(part.name);
+				for (const [name, value] of Object.entries(part.attributes)) {
+					expect(attributes).toContain(name);
+					if (name === "href") expect(value).toMatch(/^#[A-Za-z_][A-Za-z0-9_-]*$/);
+					if (name !== "aria-label") expect(value).not.toMatch(/url\(|script:|\/\/h/);
+				}
+			}
+			expect(walk(root).find(({ name }) => name === "text")?.text).toBe(asXml(text));
+			expect(walk(root).find(({ attributes }) => attributes.role === "graphics-object")?.attributes["aria-label"]).toBe(
+				asXml(text).replace(/[\n\t\r]/g, " "),
+			);
+		},
+	);
+});
+
+/** What XML can hold of a text: the rest is the sign for an unknown letter. */
+function asXml(text: string): string {
+	return [...text].map((letter) => (isHeld(letter.codePointAt(0) ?? 0) ? letter : "\ufffd")).join("");
+}
+
+function isHeld(code: number): boolean {
+	if (code < 0x20) return code === 0x9 || code === 0xa || code === 0xd;
+	return !(code >= 0xd800 && code <= 0xdfff) && code !== 0xfffe && code !== 0xffff;
+}
+
+function relabel(marks: readonly Mark[]): Mark[] {
+	return marks.map((mark) => {
+		if (mark.kind === "text") return { ...mark, text: "t" };
+		if (mark.kind === "symbol") return { ...mark, label: "l" };
+		if (mark.kind === "wire" || mark.kind === "jacket") return { ...mark, of: "o", colour: "no colour" };
+		return mark;
+	});
+}
+
+function first(groups: readonly Group[]): Group {
+	const [group] = groups;
+	if (group === undefined) throw new Error("no group");
+	return group;
+}
+
+function sheet(marks: readonly Mark[] = []): Sheet {
+	const groups: Group[] = [{ name: "drawing", sort: "object", label: "drawing", marks }];
+	return { name: "wiring", title: "Van", description: "All of it", width: 800, height: 400, groups };
+}
+
+function wire(colour: string, y: number) {
+	const points = [
+		{ x: 0, y },
+		{ x: 100, y },
+	];
+	return { kind: "wire", of: colour, points, colour, width: 3.4, radius: 7, run: "run" } as const;
+}
+
+function styleOf(root: ReadElement): string {
+	return root.children.find(({ name }) => name === "style")?.text ?? "";
+}
