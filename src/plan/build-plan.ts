@@ -21,6 +21,7 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 	for (const statement of statementsOf(tree, "thing"))
 		for (const name of namesOf(statement.name)) {
 			const thing = register.declare({
+				row: namesOf(statement.name).length,
 				type: statement.type,
 				name,
 				...(statement.label === undefined ? {} : { label: statement.label.text }),
@@ -64,7 +65,16 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 		incomplete: runs.incomplete || findings.some((problem) => problem.level === "error"),
 	};
 	reportSelfFeeding(plan, findings);
-	return { plan, findings };
+	return { plan, findings: withoutRepeats(findings) };
+}
+
+/** A word behind a row of things is read once for each of them; it is reported once. */
+function withoutRepeats(findings: readonly Finding[]): Finding[] {
+	const seen = new Set<string>();
+	return findings.filter(({ code, span, title }) => {
+		const key = [code, span.line, span.column, title].join(" ");
+		return !seen.has(key) && seen.add(key);
+	});
 }
 
 function statementsOf<Sort extends Statement["kind"]>(tree: Tree, sort: Sort): Extract<Statement, { kind: Sort }>[] {

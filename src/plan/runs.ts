@@ -6,6 +6,7 @@ import type { HopStatement, Link, NameTerm, RunStatement, Term, ThingStatement }
 import { readCableMake } from "./cable-make.ts";
 import { Flattener } from "./chain.ts";
 import { planFinding } from "./codes.ts";
+import { namesOf } from "./name-rows.ts";
 import { foldName, resolveName } from "./names.ts";
 import type { CableMake, HopEnd, Place, Run, Thing } from "./plan.ts";
 import type { ThingRegister } from "./things.ts";
@@ -158,6 +159,7 @@ export class RunRegister {
 		const thing = this.register.declare({
 			type: hop.type,
 			name,
+			row: namesOf(hop.name).length,
 			...(hop.label === undefined ? {} : { label: hop.label.text }),
 			terms: hop.attributes,
 			members: hop.members,

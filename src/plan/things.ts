@@ -24,6 +24,8 @@ export interface Declaration {
 	readonly stands: Kind["stands"][number];
 	readonly run?: string;
 	readonly owner?: Thing;
+	/** How many alike are declared in one row `l1..l6`; 1 if not given. */
+	readonly row?: number;
 	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
 }
 
@@ -50,7 +52,7 @@ export class ThingRegister {
 		const name = declaration.fullName ?? declaration.name.text;
 		if (!this.isFree(name, declaration)) return undefined;
 		const { values, shared } = readAttributes(kind, declaration.terms, declaration.name, this.findings);
-		const said = this.tell(name, values, declaration.slot);
+		const said = this.tell(name, this.shareInRow(values, shared, declaration), declaration.slot);
 		const thing: Thing = {
 			name,
 			label: declaration.label ?? shared.label ?? (declaration.owner === undefined ? declaration.name.text : name),
@@ -258,6 +260,29 @@ export class ThingRegister {
 		return {};
 	}
 
+	/** In a row of things a power is that of `each`, or of all `together`; a row that does not say which is not clear. */
+	private shareInRow(
+		values: ReadonlyMap<string, AttributeValue>,
+		shared: SharedAttributes,
+		declaration: Declaration,
+	): ReadonlyMap<string, AttributeValue> {
+		const count = declaration.row ?? 1;
+		const drawn = [...values].filter(([name, value]) => sharedInRow.has(name) && value.sort === "quantity");
+		if (count === 1 || drawn.length === 0) return values;
+		if (shared.shares === undefined)
+			this.findings.push(
+				planFinding("quantity-missing", {
+					title: "It is not said whether this is for each of them or for all together",
+					span: declaration.type.span,
+					label: "each or together?",
+					help: "Write `each` or `together` behind the figure.",
+				}),
+			);
+		if (shared.shares !== "together") return values;
+		const split = drawn.map(([name, value]): [string, AttributeValue] => [name, divide(value, count)]);
+		return new Map([...values, ...split]);
+	}
+
 	private tell(name: string, values: ReadonlyMap<string, AttributeValue>, slot: Said["slot"]): Said {
 		return new SaidValues(name, this.settings, values, slot);
 	}
@@ -281,6 +306,18 @@ export class ThingRegister {
 const usualSpaces = 12;
 
 const standsWords = { top: "by itself", hop: "at the end of a cable", box: "in a box", panel: "in a panel" } as const;
+
+/** What a row of things may draw each or together. */
+const sharedInRow: ReadonlySet<string> = new Set(["power", "current"]);
+
+function divide(value: AttributeValue, count: number): AttributeValue {
+	if (value.sort !== "quantity") return value;
+	const { quantity } = value;
+	return {
+		sort: "quantity",
+		quantity: { ...quantity, value: quantity.value / count, written: quantity.written / count },
+	};
+}
 
 class SaidValues implements Said {
 	readonly name: string;
