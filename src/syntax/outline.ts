@@ -105,11 +105,11 @@ export class Outline {
 	/** Whether the line stands deeper than is read; reported. */
 	isTooDeep(line: Line): boolean {
 		const above = this.above(line);
-		if (this.#frames.length <= limits.depth) return false;
+		if (this.#frames.length <= limits.depth + 1) return false;
 		if (!above.isReported)
 			line.report(
 				problem("indentation-too-deep", line.whole, {
-					title: `The line stands below ${limits.depth} others, and deeper lines are not read`,
+					title: `The line is indented in more than ${limits.depth} steps, and such lines are not read`,
 					label: "too deep",
 				}),
 			);
