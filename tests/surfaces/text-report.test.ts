@@ -111,6 +111,14 @@ test("a consequence of a consequence stands under the root", () => {
 	expect(write([full, consequence, third])).toContain("  leads to  number 3, line 5: b4 has no ground");
 });
 
+test("places of one stretch are shown once, with all that is said of them", () => {
+	const also = ["b1.hot", "b1.neutral"].map((label) => ({ span: at(4, 12, 14), label }));
+	const text = write([numbered(1, { label: "here", also: [...also, { span: at(5, 12, 14), label: "and here" }] })]);
+	expect(text).toContain("^^ here, and here\n");
+	expect(text).toContain("^^ b1.hot, b1.neutral\n");
+	expect(text.match(/14 ft to b1/g)).toHaveLength(1);
+});
+
 test("a long way is told at both ends", () => {
 	const path = Array.from({ length: 40 }, (_, step) => ({ point: `p${step}`, by: step === 0 ? "" : `w${step}` }));
 	const text = write([numbered(1, { path })]);

@@ -1,7 +1,7 @@
 // One finding as a note of an inspector: number, verdict, the place, then what was measured, why it matters and what to do.
-import type { Figure, NumberedFinding, PathStep } from "../../base/finding.ts";
+import type { Figure, LabelledSpan, NumberedFinding, PathStep } from "../../base/finding.ts";
 import { formatNumber } from "../../base/quantity.ts";
-import type { Span } from "../../base/span.ts";
+import { compareSpans, type Span } from "../../base/span.ts";
 import { drawExcerpt } from "./excerpt.ts";
 import type { Paint } from "./paint.ts";
 import { visible, wrap } from "./visible.ts";
@@ -65,7 +65,7 @@ function writeHead(finding: NumberedFinding, { width, paint }: Setting): string[
 /** The place itself with its line, then the other places; those of another file by name only. */
 function writePlaces(finding: NumberedFinding, lines: readonly string[], setting: Setting): string[] {
 	const { span } = finding;
-	const places = [{ span, label: finding.label }, ...finding.also];
+	const places = joinPlaces([{ span, label: finding.label }, ...finding.also]);
 	const gutter = slotWidth - 2;
 	const { width, paint } = setting;
 	return [
@@ -79,6 +79,18 @@ function writePlaces(finding: NumberedFinding, lines: readonly string[], setting
 			});
 		}),
 	];
+}
+
+/** Places of the same stretch as one, with all their labels. */
+function joinPlaces(places: readonly LabelledSpan[]): LabelledSpan[] {
+	const joined: LabelledSpan[] = [];
+	for (const place of places) {
+		const same = joined.findIndex(({ span }) => compareSpans(span, place.span) === 0);
+		const before = joined[same];
+		if (before === undefined) joined.push(place);
+		else joined[same] = { ...before, label: [before.label, place.label].filter((label) => label !== "").join(", ") };
+	}
+	return joined;
 }
 
 /** A line with words in it; an empty one shows nothing. */
