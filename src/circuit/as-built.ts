@@ -151,6 +151,7 @@ class BoxWiring {
 
 	/** `bunks-1.black`, `bunks-1.black(2)`, `bunks-1@LC.black`; a cable with one conductor needs no colour. */
 	private seekEnd(name: NameTerm): FoundEnd | undefined {
+		if (name.end !== undefined && this.enclosureNamed(name.end) !== this.enclosure) return undefined;
 		const colour = name.steps.join(".");
 		const fits = (conductor: DraftConductor): boolean => {
 			if (conductor.cable === undefined || foldName(conductor.cable) !== foldName(name.head)) return false;
@@ -164,6 +165,11 @@ class BoxWiring {
 		if (first === undefined) return undefined;
 		// A cable that meets the box twice: the end not yet said, the leaving one first.
 		return { conductor: core, which: second !== undefined && core.ends[first].said ? second : first };
+	}
+
+	private enclosureNamed(name: string): Enclosure | undefined {
+		const thing = this.draft.plan.thingByName.get(foldName(name));
+		return thing === undefined ? undefined : this.draft.enclosureOfThing.get(thing.name);
 	}
 
 	private findPoint(name: NameTerm): number | undefined {

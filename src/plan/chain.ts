@@ -1,9 +1,12 @@
 // Follows one chain hop by hop: each hop is one cable from where the chain stands to the thing it arrives at.
-import type { Span } from "../base/span.ts";
-import type { HopStatement, Link, NameTerm, QuantityTerm, UnknownTerm } from "../syntax/tree.ts";
+import type { Finding } from "../base/finding.ts";
+import { didYouMean } from "../base/nearest.ts";
+import type { Quantity } from "../base/quantity.ts";
+import { joinSpans, type Span } from "../base/span.ts";
+import type { HopStatement, Link, Marking, NameTerm, QuantityTerm, UnknownTerm } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
 import { namesOf } from "./name-rows.ts";
-import type { CableMake, Hop, HopEnd } from "./plan.ts";
+import type { CableMake, CoreMarking, Hop, HopEnd } from "./plan.ts";
 import type { RunRegister } from "./runs.ts";
 
 /** What a chain stands at: where the next cable leaves from; undefined where that could not be understood. */
@@ -21,9 +24,13 @@ interface Way {
 	readonly span: Span;
 }
 
+/** No cable of a vehicle, boat or cabin is longer, in metres. */
+const longestCable = 500;
+
 /** Follows one chain and its branches. */
 export class Flattener {
 	readonly hops: Hop[] = [];
+	private readonly told = new Set<string>();
 	private readonly register: RunRegister;
 	private readonly run: string;
 
@@ -45,7 +52,7 @@ export class Flattener {
 
 	add(position: Position, to: HopEnd, way: Way): void {
 		const tag = this.register.takeTag(this.run, this.hops.length + 1, way.tag, way.span);
-		const length = way.length?.kind === "quantity" ? way.length.quantity : undefined;
+		const length = this.readLength(way.length);
 		if (position.from === undefined || position.cable === undefined) {
 			this.register.incomplete = true;
 			return;
@@ -57,20 +64,68 @@ export class Flattener {
 			to,
 			cable: position.cable,
 			...(length === undefined ? {} : { length }),
-			lengthText: way.length?.kind === "quantity" ? way.length.text : "",
+			lengthText: length === undefined || way.length?.kind !== "quantity" ? "" : way.length.text,
 			through: way.through.flatMap((part) => {
 				const place = this.register.findPlace(part.place);
 				return place === undefined
 					? []
 					: [{ place, ...(part.length === undefined ? {} : { length: part.length.quantity }) }];
 			}),
-			markings: way.markings.map((marking) => ({
-				core: marking.core.text,
-				colour: marking.colour.text,
-				...(marking.at === undefined ? {} : { at: marking.at.text }),
-			})),
+			markings: way.markings.flatMap((marking) => this.readMarking(marking, position.cable, [position.from, to]) ?? []),
 			span: way.span,
 		});
+	}
+
+	/** A length that a cable can have; any other is a finding and not known. */
+	private readLength(term: Way["length"]): Quantity | undefined {
+		if (term?.kind !== "quantity") return undefined;
+		if (term.quantity.value > 0 && term.quantity.value <= longestCable) return term.quantity;
+		this.reportOnce(
+			planFinding("quantity-out-of-range", {
+				title: `${term.text} is no likely length of a cable`,
+				span: term.span,
+				label: "out of range",
+			}),
+		);
+		return undefined;
+	}
+
+	/** A core re-marked with another colour, at an end of its cable by the name of the thing there. */
+	private readMarking(
+		marking: Marking,
+		cable: CableMake | undefined,
+		ends: readonly (HopEnd | undefined)[],
+	): CoreMarking | undefined {
+		const { core, colour, at } = marking;
+		const colours = (cable?.cores ?? []).map((known) => known.colour);
+		if (cable !== undefined && !colours.includes(core.text)) {
+			this.reportOnce(
+				planFinding("core-unknown", {
+					title: `${cable.text} has no ${core.text} conductor to mark`,
+					span: core.span,
+					help: `${didYouMean(core.text, colours)} Its conductors are: ${colours.join(", ")}.`.trim(),
+				}),
+			);
+			return undefined;
+		}
+		if (at === undefined) return { core: core.text, colour: colour.text };
+		const end = ends.find((candidate) => candidate !== undefined && this.register.isAt(candidate, at));
+		if (end !== undefined) return { core: core.text, colour: colour.text, at: end.thing };
+		this.reportOnce(
+			planFinding("name-unknown", {
+				title: `The cable does not end at ${at.text}`,
+				span: at.span,
+				label: "no end here",
+			}),
+		);
+		return undefined;
+	}
+
+	/** What is wrong with a hop to a row of things is told once. */
+	private reportOnce(problem: Finding): void {
+		if (this.told.has(problem.key)) return;
+		this.told.add(problem.key);
+		this.register.report(problem);
 	}
 
 	private takeHop(hop: HopStatement, start: Position): Position {
@@ -85,6 +140,14 @@ export class Flattener {
 				}),
 			);
 		}
+		const [first, last] = [hop.terms[0], hop.terms.at(-1)];
+		if (first !== undefined && last !== undefined)
+			this.register.report(
+				planFinding("not-understood-yet", {
+					title: "These words on the cable are read, but have no meaning yet",
+					span: joinSpans(first.span, last.span),
+				}),
+			);
 		for (const name of namesOf(hop.name)) {
 			const to = this.register.arrive(hop, name, this.run);
 			if (to === undefined) {

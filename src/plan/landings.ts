@@ -82,6 +82,14 @@ function readLanding(landing: Landing, findings: Finding[]): SaidLanding | undef
 		}
 		case "link": {
 			const cable = readCableMake(landing.cable, landing.span, findings);
+			if (cable !== undefined && cable.cores.length > 1)
+				findings.push(
+					planFinding("cable-unknown", {
+						title: `A jumper is one conductor, and ${cable.text} has ${cable.cores.length}`,
+						span: landing.span,
+						help: "Write `by single 12 AWG black`, and one `link` line for each conductor.",
+					}),
+				);
 			return cable === undefined ? undefined : { sort: "link", between: landing.between, cable, span: landing.span };
 		}
 		case "free":

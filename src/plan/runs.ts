@@ -169,6 +169,12 @@ export class RunRegister {
 		return thing === undefined ? undefined : { thing: thing.name, span: name.span };
 	}
 
+	/** Whether a name stands for the thing a cable ends at, or for what that sits in. */
+	isAt(end: HopEnd, name: NameTerm): boolean {
+		const owner = this.register.byName.get(foldName(end.thing))?.owner;
+		return [end.thing, owner].some((known) => known !== undefined && foldName(known) === foldName(name.text));
+	}
+
 	report(problem: Finding): void {
 		this.findings.push(problem);
 	}
@@ -208,8 +214,15 @@ export class RunRegister {
 
 	/** Where a run starts: a breaker in a panel's slot, or any thing and its side. */
 	private findStart(statement: RunStatement): { end: HopEnd; protection?: string } | undefined {
-		const name = statement.from[0];
+		const [name, second] = statement.from;
 		if (name === undefined) return undefined;
+		if (second !== undefined)
+			this.findings.push(
+				planFinding("not-understood-yet", {
+					title: `That ${statement.name.text} comes from ${second.text} too is read, but has no meaning yet`,
+					span: second.span,
+				}),
+			);
 		const [type, ...terms] = statement.terms.filter((term) => !isRoughedIn(term, statement.terms));
 		const resolved = resolveName(name, this.register.byName);
 		if (resolved === undefined) {

@@ -1,8 +1,9 @@
 // The `plan` statement and the places: what holds for the whole plan and where its things are.
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
+import type { Quantity } from "../base/quantity.ts";
 import type { Region, RuleSet, Termination } from "../kinds/kind.ts";
-import type { PlaceStatement, PlanStatement, Setting, Term } from "../syntax/tree.ts";
+import type { PlaceStatement, PlanStatement, QuantityTerm, Setting, Term } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import type { Place, Settings } from "./plan.ts";
@@ -55,8 +56,7 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 				settings.rules = pick(ruleSets) ?? settings.rules;
 				break;
 			case "ambient":
-				if (first?.kind === "quantity" && first.quantity.dimension === "temperature")
-					settings.ambient = first.quantity.value;
+				if (first?.kind === "quantity" && isLikely(first.quantity)) settings.ambient = first.quantity.value;
 				else refuseValue(line, first, ["35 C", "95 F"], findings);
 				break;
 			case "ends": {
@@ -124,12 +124,15 @@ export function readPlace(statement: PlaceStatement, findings: Finding[]): Place
 		const next = statement.terms[index + 1];
 		if (term?.kind === "name" && (term.text === "sink" || term.text === "basin")) {
 			if (next?.kind === "quantity" && next.quantity.dimension === "length") {
-				basin = next.quantity.value;
 				index++;
+				if (isLikely(next.quantity)) basin = next.quantity.value;
+				else refuseFigure(next, findings);
 			} else basin = 0;
 		} else if (term?.kind === "name" && placeWords.includes(term.text)) traits.add(term.text);
-		else if (term?.kind === "quantity" && term.quantity.dimension === "temperature") temperature = term.quantity.value;
-		else if (term !== undefined) {
+		else if (term?.kind === "quantity" && term.quantity.dimension === "temperature") {
+			if (isLikely(term.quantity)) temperature = term.quantity.value;
+			else refuseFigure(term, findings);
+		} else if (term !== undefined) {
 			const word = "text" in term ? term.text : "";
 			findings.push(
 				planFinding("place-word-unknown", {
@@ -148,6 +151,22 @@ export function readPlace(statement: PlaceStatement, findings: Finding[]): Place
 		...(temperature === undefined ? {} : { temperature }),
 		span: statement.span,
 	};
+}
+
+/** Where people live and wires run it is between -60 and 100 °C; a basin beyond 30 m is no neighbour. */
+function isLikely({ dimension, value }: Quantity): boolean {
+	if (dimension === "temperature") return value >= -60 && value <= 100;
+	return dimension === "length" && value >= 0 && value <= 30;
+}
+
+function refuseFigure(term: QuantityTerm, findings: Finding[]): void {
+	findings.push(
+		planFinding("quantity-out-of-range", {
+			title: `${term.text} is no likely figure of a place`,
+			span: term.span,
+			label: "out of range",
+		}),
+	);
 }
 
 /** Every place by its folded name; a name used twice is a finding. */
