@@ -11,7 +11,8 @@ const entries = {
 	ferrule: { file: "src/surfaces/ferrule.ts", output: commonModule("parts/ferrule.cjs") },
 	start: { file: "src/surfaces/start.ts", output: commonModule("start.cjs") },
 	library: { file: "src/library.ts", output: module("library.js"), platform: "browser" },
-	bench: { file: "tests/bench/bench.ts", output: module("bench.js") },
+	// All in one: its parts would have the names of the library's.
+	bench: { file: "tests/bench/bench.ts", output: { ...module("bench.js"), codeSplitting: false } },
 };
 
 /** Options for one entry as one file; what it imports only when needed goes into files of their own under `parts`. */
