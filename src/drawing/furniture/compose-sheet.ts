@@ -6,7 +6,7 @@ import { textWidth, wrapText } from "../text-metrics.ts";
 import { frameGroup } from "./frame.ts";
 import { margin, padding } from "./paper.ts";
 import type { SheetContent } from "./sheet-content.ts";
-import { chooseLayout, type Drawing } from "./sheet-layout.ts";
+import { chooseLayout, type Drawing, type HeadingWidth } from "./sheet-layout.ts";
 
 export type { Fact, LegendEntry, SheetContent, SheetFinding } from "./sheet-content.ts";
 
@@ -55,8 +55,9 @@ function surveyDrawing(ink: readonly Box[], box: Box): Drawing {
 const titleStyle = { size: 20, bold: true };
 const subtitleStyle = { size: 12 };
 
-function headingWidth(content: SheetContent): number {
-	return padding + textWidth(content.title, titleStyle) + 18 + textWidth(content.subtitle ?? "", subtitleStyle);
+function headingWidth(content: SheetContent): HeadingWidth {
+	const title = padding + textWidth(content.title, titleStyle);
+	return { title, whole: title + 18 + textWidth(content.subtitle ?? "", subtitleStyle) };
 }
 
 /** Title and, where there is room beside it, how to read the sheet. */

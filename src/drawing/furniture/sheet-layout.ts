@@ -32,9 +32,15 @@ export interface Drawing {
 	readonly covers: number;
 }
 
-/** The layout of a sheet; `headingWidth` is what the title at its upper left takes. */
-export function chooseLayout(content: SheetContent, drawing: Drawing, headingWidth: number): Layout {
-	const wanted: Wanted = { set: new FurnitureSet(content), drawing, headingWidth };
+/** What the heading at the upper left takes: with what stands beside its title, and the title alone. */
+export interface HeadingWidth {
+	readonly whole: number;
+	readonly title: number;
+}
+
+/** The layout of a sheet. */
+export function chooseLayout(content: SheetContent, drawing: Drawing, heading: HeadingWidth): Layout {
+	const wanted: Wanted = { set: new FurnitureSet(content), drawing, heading };
 	for (const paper of papersFor(content.paper, content.region)) {
 		const whole = layoutOn(wanted, paper);
 		if (whole === undefined) continue;
@@ -54,7 +60,7 @@ export const headingHeight = 34;
 interface Wanted {
 	readonly set: FurnitureSet;
 	readonly drawing: Drawing;
-	readonly headingWidth: number;
+	readonly heading: HeadingWidth;
 }
 
 /** A drawing may be enlarged this much to fill its sheet. */
@@ -81,21 +87,21 @@ function layoutOn(wanted: Wanted, paper: Paper): Layout | undefined {
 }
 
 /** The drawing in the middle of what an arrangement leaves; none where it does not fit. */
-function arranged({ drawing }: Wanted, paper: Paper, arrangement: Arrangement): Layout[] {
+function arranged({ drawing, heading }: Wanted, paper: Paper, arrangement: Arrangement): Layout[] {
 	const inside = insideOf(paper);
 	const area = areaOf(inside, arrangement.takes.width, arrangement.takes.height);
 	const scale = Math.min(mostScale, area.width / drawing.box.width, area.height / drawing.box.height);
-	if (scale < 1) return [];
+	if (scale < 1 || area.width < heading.title || area.height < 0) return [];
 	const furniture = (): Group[] => arrangement.place(inside, paper.name);
 	return [layoutAt(drawing, paper, area, scale, middle, arrangement.covers, furniture)];
 }
 
 /** The drawing over the whole sheet and the furniture in its free corners; none where a block finds no room. */
-function pocketed({ set, drawing, headingWidth }: Wanted, paper: Paper): Layout[] {
+function pocketed({ set, drawing, heading }: Wanted, paper: Paper): Layout[] {
 	const inside = insideOf(paper);
 	const area = areaOf(inside, 0, 0);
 	const most = Math.min(mostScale, area.width / drawing.box.width, area.height / drawing.box.height);
-	const heading = { x: inside.x, y: inside.y, width: headingWidth, height: headingHeight + padding };
+	const title = { x: inside.x, y: inside.y, width: heading.whole, height: headingHeight + padding };
 	for (const scale of most > 1.12 ? [most, 1 + (most - 1) / 2] : [most])
 		for (const share of [middle, { x: 0, y: 0 }]) {
 			const { dx, dy } = moved(drawing.box, area, scale, share);
@@ -105,7 +111,7 @@ function pocketed({ set, drawing, headingWidth }: Wanted, paper: Paper): Layout[
 				width: box.width * scale,
 				height: box.height * scale,
 			}));
-			const pockets = findPockets(set, inside, [heading, ...ink]);
+			const pockets = findPockets(set, inside, [title, ...ink]);
 			if (pockets !== undefined)
 				return [layoutAt(drawing, paper, area, scale, share, pockets.covers, () => pockets.place(paper.name))];
 		}

@@ -13,6 +13,7 @@ export function followPower(circuit: Circuit): Chain[] {
 	};
 	const bySource = circuit.sources.map((source) => circuit.partByName.get(source.part)?.enclosure.name ?? "");
 	const starts = [...bySource.filter(isFar), ...bySource, ...circuit.enclosures.map((enclosure) => enclosure.name)];
+	walk.foresee(starts.slice(0, 2 * bySource.length));
 	const chains: Chain[] = [];
 	for (const name of starts) {
 		const enclosure = circuit.enclosureByName.get(name);
@@ -37,6 +38,9 @@ interface State {
 
 class Walk {
 	readonly seen = new Set<string>();
+	private readonly walked = new Set<Cable>();
+	/** Enclosures that are drawn when cables are followed as they are written. */
+	private readonly foreseen = new Set<string>();
 	private readonly circuit: Circuit;
 	private readonly nets: BoxNets;
 	private readonly cablesAt = new Map<string, Cable[]>();
@@ -50,6 +54,16 @@ class Walk {
 			for (const name of new Set([cable.from.name, cable.to.name])) append(this.cablesAt, name, cable);
 		}
 		for (const part of circuit.parts) append(this.partsIn, part.enclosure.name, part);
+	}
+
+	/** Finds what is reached from `starts` along cables in the direction they are written. */
+	foresee(starts: readonly string[]): void {
+		const waiting = [...starts];
+		for (const name of waiting) {
+			if (this.foreseen.has(name)) continue;
+			this.foreseen.add(name);
+			for (const cable of this.cablesAt.get(name) ?? []) if (cable.from.name === name) waiting.push(cable.to.name);
+		}
 	}
 
 	/** Whether power could pass here: a frame or an earth rod is no part of a one-line diagram. */
@@ -106,7 +120,8 @@ class Walk {
 		// A device that nothing hot reaches is still there: beside the line, where the finding points.
 		root.taps.push(...parts.filter((part) => !placed.has(part.name)));
 		for (const cable of this.cablesAt.get(enclosure.name) ?? [])
-			if (cable !== incoming) (states[this.deepest(cable, enclosure, states)] ?? root).cables.push(cable);
+			if (!this.walked.has(cable) && !this.comesFromElsewhere(cable, enclosure))
+				(states[this.deepest(cable, enclosure, states)] ?? root).cables.push(cable);
 		return root;
 	}
 
@@ -187,7 +202,14 @@ class Walk {
 		];
 	}
 
+	/** A cable that is written toward this enclosure is drawn from its other end, where that is drawn. */
+	private comesFromElsewhere(cable: Cable, enclosure: Enclosure): boolean {
+		return cable.from !== enclosure && this.foreseen.has(cable.from.name);
+	}
+
 	private along(cable: Cable, from: Enclosure): Chain {
+		if (this.walked.has(cable)) return [];
+		this.walked.add(cable);
 		const to = cable.from === from ? cable.to : cable.from;
 		if (this.seen.has(to.name))
 			return [

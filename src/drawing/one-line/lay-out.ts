@@ -1,5 +1,5 @@
 // From chains to pieces: a line runs straight down, a bus spans what hangs from it, branches open to the right.
-import { boundsOfMark, joinBoxes, moveMark } from "../bounds.ts";
+import { type Box, boundsOfMark, joinBoxes, moveMark } from "../bounds.ts";
 import { badgeRadius } from "../furniture/badge.ts";
 import type { Mark } from "../scene.ts";
 import { textWidth } from "../text-metrics.ts";
@@ -81,7 +81,7 @@ function layOutStep(step: Step, context: Context): Piece {
 const branchGap = 10;
 const chainGap = 40;
 
-/** The bar lies over the lines that hang from it, its label above on the left; several bars are tied at their left ends. */
+/** The bar lies over the lines that hang from it, its label above on the left; several bars are tied by a riser on their left. */
 function busPiece(step: PartingStep, context: Context): Piece {
 	const branches = step.branches.map((branch, index) =>
 		layOutChain(branch, { ...context, path: `${context.path}.${index + 1}` }),
@@ -90,60 +90,66 @@ function busPiece(step: PartingStep, context: Context): Piece {
 	const label = Math.max(...lines.map(({ text, bold }) => textWidth(text, { size: bold ? 12 : 10.5, bold })), 0);
 	const findings = context.findingsOf(step.names);
 	const head = lines.length * 13.5 + 14;
-	const rows = rowsOf(branches, step.branches.length >= 6 ? context.rows : 1);
-	const packed = rows.map((row) => ({ row, axes: pack(row, branchGap) }));
-	const widest = Math.max(0, ...packed.map(({ axes }) => axes.at(-1) ?? 0));
+	const rows = hangRows(branches, branches.length >= 6 ? context.rows : 1, head);
+	const lowest = Math.max(...rows.map((row) => row.right), 0);
+	// Far enough left that the label ends before the line that comes in, and that a riser passes all that hangs.
 	const room = label + 18 + findings.length * (2 * badgeRadius + 2);
-	// Far enough left that the label ends before the line that comes in.
-	const left = Math.min(-widest / 2 - 18, -room);
-	const right = Math.max(widest / 2 + 18, 30);
+	const riser = rows.length > 1 ? Math.min(...rows.map((row) => joinBoxes(row.boxes).x)) - 16 : 0;
+	const left = Math.min(...rows.map((row) => row.left - 18), -room, riser);
+	const right = Math.max(lowest + 18, 30);
 	const marks: Mark[] = [
 		vertical(0, head),
 		...lines.map(({ text, bold }, index) =>
 			write(text, { x: left, y: 13 + index * 13.5 }, "start", bold ? 12 : 10.5, bold),
 		),
 		...badgeRow(findings, { x: left + label + 8 + badgeRadius, y: 12 }, 1),
+		...rows.map((row) => bar(left - busWidth / 2, row.top, right, row.top)),
+		...(rows.length > 1 ? [bar(left, head, left, rows.at(-1)?.top ?? head)] : []),
 	];
-	const hung: { piece: Piece; x: number; y: number }[] = [];
-	let top = head;
-	packed.forEach(({ row, axes }, index) => {
-		if (index > 0) marks.push(bar(left, top - rowHeightAbove(packed, index - 1), left, top));
-		marks.push(bar(left - busWidth / 2, top, right, top));
-		const start = index === 0 && rows.length === 1 ? -(axes.at(-1) ?? 0) / 2 : -widest / 2;
-		row.forEach((piece, place) => {
-			hung.push({ piece, x: start + (axes[place] ?? 0), y: top });
-		});
-		top += rowHeightAbove(packed, index);
-	});
-	const name = `bus ${step.label.name}`;
-	const about = { name, label: [step.label.name, ...step.label.lines].join(", "), sort: "object" as const };
+	const about = {
+		name: `bus ${step.label.name}`,
+		label: [step.label.name, ...step.label.lines].join(", "),
+		sort: "object" as const,
+		...(step.span === undefined ? {} : { span: step.span }),
+	};
+	const hung = rows.flatMap((row) => row.hung);
 	return {
-		boxes: [...marks.map(boundsOfMark), ...hung.flatMap(({ piece, x, y }) => moveBoxes(piece.boxes, x, y))],
-		height: branches.length === 0 ? head : top,
+		boxes: [...marks.map(boundsOfMark), ...rows.flatMap((row) => row.boxes)],
+		height: head,
 		draw: (at) => [
-			{
-				...about,
-				...(step.span === undefined ? {} : { span: step.span }),
-				marks: marks.map((mark) => moveMark(mark, at.x, at.y)),
-			},
-			...hung.flatMap(({ piece, x, y }) => piece.draw({ x: at.x + x, y: at.y + y })),
+			{ ...about, marks: marks.map((mark) => moveMark(mark, at.x, at.y)) },
+			...hung.flatMap(({ branch, x, y }) => branch.draw({ x: at.x + x, y: at.y + y })),
 		],
 	};
 }
 
-/** The branches in rows of about the same width. */
-function rowsOf(branches: readonly Piece[], rows: number): Piece[][] {
-	const each = Math.ceil(branches.length / rows);
-	const found: Piece[][] = [];
-	for (let from = 0; from < branches.length; from += each) found.push(branches.slice(from, from + each));
-	return found.length === 0 ? [[]] : found;
+/** One bar with what hangs from it, around the line that comes in. */
+interface HungRow {
+	readonly top: number;
+	/** The first and the last line that hangs. */
+	readonly left: number;
+	readonly right: number;
+	readonly hung: readonly { readonly branch: Piece; readonly x: number; readonly y: number }[];
+	readonly boxes: readonly Box[];
 }
 
-/** What one row of a bus takes, and the air to the next. */
-function rowHeightAbove(packed: readonly { readonly row: readonly Piece[] }[], index: number): number {
-	const boxes = packed[index]?.row.flatMap((piece) => piece.boxes) ?? [];
-	const box = joinBoxes(boxes);
-	return box.y + box.height + 34;
+/** The branches in rows of about the same number, the first at `head`; a single row stands in the middle under its line. */
+function hangRows(branches: readonly Piece[], most: number, head: number): HungRow[] {
+	const each = Math.max(1, Math.ceil(branches.length / most));
+	const rows: HungRow[] = [];
+	let top = head;
+	for (let from = 0; from < Math.max(1, branches.length); from += each) {
+		const row = branches.slice(from, from + each);
+		const axes = pack(row, branchGap);
+		const start = rows[0]?.left ?? -(axes.at(-1) ?? 0) / 2;
+		const y = top;
+		const hung = row.map((branch, index) => ({ branch, x: start + (axes[index] ?? 0), y }));
+		const boxes = hung.flatMap(({ branch, x }) => moveBoxes(branch.boxes, x, y));
+		rows.push({ top, left: start, right: start + (axes.at(-1) ?? 0), hung, boxes });
+		const box = joinBoxes(boxes);
+		top = box.y + box.height + 34;
+	}
+	return rows;
 }
 
 function bar(fromX: number, fromY: number, toX: number, toY: number): Mark {

@@ -42,26 +42,35 @@ function bestShape(chains: readonly Chain[], findingsOf: FindingsOf): Group[] {
 	let best: { piece: Piece; off: number } | undefined;
 	for (let rows = 1; rows <= mostRows; rows++) {
 		const piece = layOutChains(chains, findingsOf, rows);
-		const box = joinBoxes(piece.boxes);
-		const shape = box.width / Math.max(1, box.height);
+		const shape = shapeOf(piece);
 		const off = Math.abs(Math.log(shape / goodShape));
 		if (best !== undefined && off >= best.off) break;
 		best = { piece, off };
 		if (shape <= goodShape) break;
 	}
 	const [only] = chains;
-	if (only !== undefined && chains.length === 1 && best !== undefined && best.off > narrow) {
-		const columns = layOutInColumns(only, findingsOf, 2);
-		if (columns !== undefined) return columns.draw({ x: 0, y: 0 });
+	for (let columns = 2; columns <= mostColumns && only !== undefined && chains.length === 1; columns++) {
+		if (best === undefined || best.off <= narrow) break;
+		const piece = layOutInColumns(only, findingsOf, columns);
+		if (piece === undefined) break;
+		const off = Math.abs(Math.log(shapeOf(piece) / goodShape));
+		if (off >= best.off) break;
+		best = { piece, off };
 	}
 	return best?.piece.draw({ x: 0, y: 0 }) ?? [];
 }
 
+function shapeOf(piece: Piece): number {
+	const box = joinBoxes(piece.boxes);
+	return box.width / Math.max(1, box.height);
+}
+
 const mostRows = 6;
+const mostColumns = 12;
 /** Width to height of the space for a drawing on a landscape sheet. */
 const goodShape = 1.7;
 /** A single line this far from it, as a logarithm, is better set in columns. */
-const narrow = Math.log(goodShape / 0.6);
+const narrow = Math.log(goodShape / 0.75);
 
 /** Every symbol that occurs, once, with what it stands for. */
 function legendOf(groups: readonly Group[]): LegendEntry[] {

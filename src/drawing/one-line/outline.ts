@@ -21,14 +21,26 @@ export function outlineOf(boxes: readonly Box[]): Outline {
 	return { left, right };
 }
 
-/** How far to the right `next` must move to stay `gap` clear of `placed` in every row. */
-export function shiftToClear(placed: Outline, next: Outline, gap: number): number {
-	let shift = Number.NEGATIVE_INFINITY;
-	next.left.forEach((left, row) => {
-		const right = placed.right[row];
-		if (right !== undefined) shift = Math.max(shift, right - left + gap);
-	});
-	return shift;
+/** Outlines set side by side: what stands on the left, seen from the right. */
+export class Skyline {
+	private readonly right: number[] = [];
+
+	/** How far to the right `next` must move to stay `gap` clear in every row; minus infinity where no row is shared. */
+	shiftFor(next: Outline, gap: number): number {
+		let shift = Number.NEGATIVE_INFINITY;
+		next.left.forEach((left, row) => {
+			const right = this.right[row];
+			if (right !== undefined) shift = Math.max(shift, right - left + gap);
+		});
+		return shift;
+	}
+
+	/** Puts an outline, moved by `shift`, on the right of what is there. */
+	put(next: Outline, shift: number): void {
+		next.right.forEach((right, row) => {
+			this.right[row] = Math.max(this.right[row] ?? Number.NEGATIVE_INFINITY, right + shift);
+		});
+	}
 }
 
 const rowHeight = 6;

@@ -1,7 +1,7 @@
 // A piece of a one-line diagram: what it occupies below the point where its line comes in, and how it is drawn once that point is known.
 import type { Box } from "../bounds.ts";
 import type { Group, XY } from "../scene.ts";
-import { outlineOf, shiftToClear } from "./outline.ts";
+import { outlineOf, Skyline } from "./outline.ts";
 
 /** A piece with its line coming in at (0, 0). */
 export interface Piece {
@@ -30,13 +30,13 @@ export function stack(pieces: readonly Piece[]): Piece {
 /** Pieces side by side, each as near to those on its left as their outlines allow; the lines they come in on, the first at 0. */
 export function pack(pieces: readonly Piece[], gap: number): number[] {
 	const axes: number[] = [];
-	const placed: Box[] = [];
+	const skyline = new Skyline();
 	for (const piece of pieces) {
+		const outline = outlineOf(piece.boxes);
 		const last = axes.at(-1);
-		const clear = last === undefined ? 0 : shiftToClear(outlineOf(placed), outlineOf(piece.boxes), gap);
-		const axis = last === undefined ? 0 : Math.ceil(Math.max(clear, last + leastPitch));
+		const axis = last === undefined ? 0 : Math.ceil(Math.max(skyline.shiftFor(outline, gap), last + leastPitch));
 		axes.push(axis);
-		placed.push(...moveBoxes(piece.boxes, axis, 0));
+		skyline.put(outline, axis);
 	}
 	return axes;
 }
