@@ -62,7 +62,7 @@ export class RunRegister {
 	addSupply(statement: ThingStatement, thing: Thing): void {
 		const supply = statement.supply;
 		if (supply === undefined) return;
-		const from = this.resolveEnd(supply.from[0], "from");
+		const from = this.resolveEnd(this.takeFirst(supply.from, thing.name), "from");
 		const cable = this.readCable(supply.cable, supply.span, true);
 		const flattener = new Flattener(this, thing.name);
 		flattener.add(
@@ -212,17 +212,22 @@ export class RunRegister {
 		return first === undefined;
 	}
 
-	/** Where a run starts: a breaker in a panel's slot, or any thing and its side. */
-	private findStart(statement: RunStatement): { end: HopEnd; protection?: string } | undefined {
-		const [name, second] = statement.from;
-		if (name === undefined) return undefined;
+	/** Several poles that run together have no meaning yet: the first stands for all. */
+	private takeFirst([first, second]: readonly NameTerm[], run: string): NameTerm | undefined {
 		if (second !== undefined)
 			this.findings.push(
 				planFinding("not-understood-yet", {
-					title: `That ${statement.name.text} comes from ${second.text} too is read, but has no meaning yet`,
+					title: `That ${run} comes from ${second.text} too is read, but has no meaning yet`,
 					span: second.span,
 				}),
 			);
+		return first;
+	}
+
+	/** Where a run starts: a breaker in a panel's slot, or any thing and its side. */
+	private findStart(statement: RunStatement): { end: HopEnd; protection?: string } | undefined {
+		const name = this.takeFirst(statement.from, statement.name.text);
+		if (name === undefined) return undefined;
 		const [type, ...terms] = statement.terms.filter((term) => !isRoughedIn(term, statement.terms));
 		const resolved = resolveName(name, this.register.byName);
 		if (resolved === undefined) {
@@ -231,7 +236,8 @@ export class RunRegister {
 		}
 		const panel = resolved.thing.blueprint.face.traits.includes("panel") ? resolved.thing : undefined;
 		if (panel === undefined) {
-			if (type !== undefined) this.reportUnusedWords(type);
+			if (type !== undefined && resolved.thing.said.slot !== undefined) this.reportTaken(name, resolved.thing);
+			else if (type !== undefined) this.reportUnusedWords(type);
 			const end = this.resolveEnd(name, "from");
 			return end === undefined
 				? undefined
@@ -276,6 +282,18 @@ export class RunRegister {
 			return undefined;
 		}
 		return this.register.declareInSlot(panel, { ...name, text: slot, head: slot, steps: [] }, type, terms, undefined);
+	}
+
+	/** A breaker said for a slot that has one already. */
+	private reportTaken(name: NameTerm, breaker: Thing): void {
+		this.findings.push(
+			planFinding("slot-twice", {
+				title: `${breaker.name} is declared, and its breaker is said once more`,
+				span: name.span,
+				label: "taken",
+				also: [{ span: breaker.span, label: "first here" }],
+			}),
+		);
 	}
 
 	private reportUnusedWords(first: Term): void {

@@ -61,9 +61,7 @@ export class ThingRegister {
 			blueprint: kind.build(said),
 			...this.locate(shared, declaration),
 			...(declaration.owner === undefined ? {} : { owner: declaration.owner.name }),
-			...(shared.metal === undefined && shared.volume === undefined
-				? {}
-				: { box: { metal: shared.metal ?? false, ...(shared.volume === undefined ? {} : { volume: shared.volume }) } }),
+			...boxFacts(shared.metal, shared.volume ?? said.quantity("volume")),
 			...(declaration.run === undefined ? {} : { run: declaration.run }),
 			span: declaration.name.span,
 		};
@@ -304,6 +302,12 @@ export class ThingRegister {
 
 /** A vehicle load centre without a stated number of spaces is taken for one of this many (common practice). */
 const usualSpaces = 12;
+
+/** What was said of the box around a thing, or of a box itself; nothing where nothing was. */
+function boxFacts(metal: boolean | undefined, volume: Quantity | undefined): Pick<Thing, "box"> {
+	if (metal === undefined && volume === undefined) return {};
+	return { box: { metal: metal ?? false, ...(volume === undefined ? {} : { volume }) } };
+}
 
 const standsWords = { top: "by itself", hop: "at the end of a cable", box: "in a box", panel: "in a panel" } as const;
 
