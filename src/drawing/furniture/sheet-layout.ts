@@ -177,7 +177,7 @@ function madeToMeasure(wanted: Wanted): Layout {
 		const height = box.height + 2 * (margin + padding) + headingHeight + 160 + growth;
 		const width = Math.max(box.width + 2 * (margin + padding), height * aspect.least, 1600) + growth;
 		const paper = {
-			name: "made to measure",
+			name: "own size",
 			width: Math.ceil(width),
 			height: Math.ceil(Math.max(height, width / aspect.most)),
 		};

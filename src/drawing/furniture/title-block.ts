@@ -102,7 +102,7 @@ function rowMarks(row: readonly Fact[], corner: XY, width: number): Mark[] {
 	row.forEach((fact, index) => {
 		const wide = Math.min((needs[index] ?? 0) + spare, width);
 		if (index > 0) marks.push(rule({ x, y: corner.y }, { x, y: corner.y + rowHeight }));
-		marks.push(name(fact.name, { x: x + inset, y: corner.y + 14 }));
+		marks.push(name(shortenText(fact.name, nameStyle, wide - 2 * inset), { x: x + inset, y: corner.y + 14 }));
 		if (fact.value !== "")
 			marks.push(value(shortenText(fact.value, valueStyle, wide - 2 * inset), { x: x + inset, y: corner.y + 28.5 }));
 		x += wide;

@@ -1,0 +1,113 @@
+// One-line sheets as a whole: every sample and generated plan within the measures, everything on it, findings under their numbers.
+import { readdirSync, readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
+import { drawOneLine } from "../../../src/drawing/one-line/one-line-sheet.ts";
+import type { Sheet } from "../../../src/drawing/scene.ts";
+import { checkPlan } from "../../../src/pipeline.ts";
+
+const texts = ["samples", "seeds"].flatMap((folder) =>
+	readdirSync(folder)
+		.filter((file) => file.endsWith(".ferrule"))
+		.map((file) => [`${folder}/${file}`, readFileSync(`${folder}/${file}`, "utf8")] as const),
+);
+
+describe.each(texts)("%s", (file, text) => {
+	const { analysis, findings } = checkPlan(text, file);
+	const sheet = drawOneLine(analysis, findings, { number: 1, of: 1 });
+
+	test("is within every measure", () => {
+		expect(brokenMeasures(sheet)).toEqual([]);
+	});
+
+	test("shows every device and every cable of power once", () => {
+		const names = wordsOf(sheet, "device ");
+		const shown = new Set(names);
+		expect(names.length).toBe(shown.size);
+		for (const part of analysis.circuit.parts) {
+			const { traits } = part.face;
+			if (traits.includes("panel") || traits.includes("neutral-bar") || traits.includes("ground-bar")) continue;
+			if (traits.includes("junction")) continue;
+			expect(shown, part.name).toContain(part.name);
+		}
+		const cables = wordsOf(sheet, "cable ");
+		expect(cables.toSorted()).toEqual(
+			analysis.circuit.cables
+				.filter(({ runSort }) => runSort !== "bond")
+				.map(({ tag }) => tag)
+				.toSorted(),
+		);
+	});
+
+	test("is the same for the same plan", () => {
+		expect(drawOneLine(checkPlan(text, file).analysis, findings, { number: 1, of: 1 })).toEqual(sheet);
+	});
+});
+
+test("a finding has its number in the list and at its place", () => {
+	const { analysis, findings } = checkPlan(readFileSync("samples/faulty-galley.ferrule", "utf8"), "faulty-galley");
+	const sheet = drawOneLine(analysis, findings, { number: 1, of: 1 });
+	const numbers = (groups: readonly { readonly marks: Sheet["groups"][number]["marks"] }[]): string[] =>
+		groups.flatMap(({ marks }) =>
+			marks.flatMap((mark) => (mark.kind === "text" && mark.of?.startsWith("finding ") ? [mark.text] : [])),
+		);
+	const listed = numbers(sheet.groups.filter(({ name }) => name === "findings"));
+	const placed = numbers(sheet.groups.filter(({ name }) => name !== "findings"));
+	expect(findings.length).toBeGreaterThan(0);
+	expect(listed).toEqual(findings.map(({ number }) => String(number)));
+	expect(new Set(placed).size).toBe(placed.length);
+	for (const number of placed) expect(listed).toContain(number);
+	const danger = findings.find(({ level }) => level === "danger");
+	expect(placed).toContain(String(danger?.number));
+});
+
+test("any number of circuits and hops stays within the measures", () => {
+	const kinds = ["receptacle", "gfci", "switch", "light 9 W", "heater 500 W", "fan 30 W", "receptacle split"];
+	const circuits = fc.array(fc.array(fc.constantFrom(...kinds), { minLength: 1, maxLength: 9 }), {
+		minLength: 1,
+		maxLength: 16,
+	});
+	fc.assert(
+		fc.property(circuits, (all) => {
+			const lines = all.flatMap((hops, circuit) => [
+				`circuit c${circuit} from LC breaker 20 A by 12-2`,
+				...hops.map((kind, hop) => `  ${3 + hop} ft to d${circuit}x${hop}: ${kind}`),
+			]);
+			const text = [
+				"inlet shore 30 A 120 V",
+				"panel LC main 30 A spaces 42 from shore by 10-2, 12 ft",
+				...lines,
+				"",
+			].join("\n");
+			const { analysis, findings } = checkPlan(text, "plan");
+			const sheet = drawOneLine(analysis, findings, { number: 1, of: 1 });
+			expect(brokenMeasures(sheet).filter(({ name }) => name !== "empty share")).toEqual([]);
+		}),
+		{ numRuns: 25, seed: 7 },
+	);
+});
+
+test.each([
+	["no text at all", ""],
+	["a title alone", 'plan "Nothing yet"\n'],
+	["a source alone", "inlet shore 30 A 120 V\n"],
+	[
+		"long names and labels",
+		`inlet shore "${"A very long label ".repeat(10)}" 30 A 120 V\npanel ${"L".repeat(60)} main 30 A from shore by 10-2, 12 ft\n`,
+	],
+	[
+		"forty hops in a row",
+		`inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\ncircuit a from LC breaker 20 A by 12-2\n${Array.from({ length: 40 }, (_, hop) => `  3 ft to d${hop}: ${["receptacle", "light 9 W"][hop % 2]}\n`).join("")}`,
+	],
+])("%s still gives a sheet within the measures", (_, text) => {
+	const { analysis, findings } = checkPlan(text, "plan");
+	expect(brokenMeasures(drawOneLine(analysis, findings, { number: 1, of: 1 }))).toEqual([]);
+});
+
+/** The names in the group names that begin with `prefix`. */
+function wordsOf(sheet: Sheet, prefix: string): string[] {
+	return sheet.groups
+		.filter(({ name }) => name.startsWith(prefix) && !name.endsWith(" outlets"))
+		.flatMap(({ name }) => name.slice(prefix.length).split(" "));
+}
