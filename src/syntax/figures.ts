@@ -220,15 +220,20 @@ export class FigureJoiner {
 
 	#joinUnknown(index: number, token: IToken): number {
 		const next = this.#lexed[index + 1];
-		// Behind `?` the word `in` is the place word, as anywhere but behind a number.
-		const unit = next?.tokenType === tokens.Word && next.image !== "in" ? findUnit(next.image) : undefined;
-		const symbol = unit?.symbol ?? (isGaugeWord(next?.image ?? "") ? "AWG" : undefined);
+		const symbol = this.#unitOfUnknown(next);
 		const after = symbol === undefined ? index + 1 : index + 2;
 		const span = this.#span(token.startOffset, this.#endOf(after - 1));
-		const isDistance = symbol === undefined || unit?.dimension === "length";
+		const isDistance = symbol === undefined || findUnit(symbol)?.dimension === "length";
 		const term: Term = symbol === undefined ? { kind: "unknown", span } : { kind: "unknown", unit: symbol, span };
 		this.#push(isDistance ? tokens.Distance : tokens.Figure, { term }, token.startOffset, after);
 		return after;
+	}
+
+	/** Behind `?` the word `in` is the place word, as anywhere but behind a number. */
+	#unitOfUnknown(next: IToken | undefined): string | undefined {
+		const isWord = next?.tokenType === tokens.Word || next?.tokenType === tokens.Percent;
+		if (!isWord || next.image === "in") return undefined;
+		return isGaugeWord(next.image) ? "AWG" : findUnit(next.image)?.symbol;
 	}
 
 	#pushSign(index: number, token: IToken): void {

@@ -41,12 +41,12 @@ export class LeftOfTo {
 	}
 
 	setTag(tag: NameTerm): void {
-		if (this.#tag) this.#reportTwice(tag.span, "as");
+		if (this.#tag) this.#reportWord(tag.span, "A hop has one tag, and this is a second one");
 		else this.#tag = tag;
 	}
 
 	setCable(cable: readonly Term[], span: Span): void {
-		if (this.#cable.length > 0) this.#reportTwice(span, "by");
+		if (this.#cable.length > 0) this.#reportWord(span, "A hop goes by one cable, and this is a second one");
 		else this.#cable = cable;
 	}
 
@@ -56,7 +56,8 @@ export class LeftOfTo {
 			this.#reportLength(this.#within.span, "`within` is for a hop `to` something, and is its only length");
 		if (this.#length && word === "bolted")
 			this.#reportLength(this.#length.span, "What is bolted together has no cable between, so it has no length");
-		if (this.#cable.length > 0 && word === "bolted") this.#reportTwice(span, "by");
+		if (this.#cable.length > 0 && word === "bolted")
+			this.#reportWord(span, "What is bolted together has no cable between");
 		const isWithin = this.#within !== undefined && word === "to";
 		const length = isWithin ? this.#within?.length : this.#length ? this.#length.length : this.#lengthOfParts();
 		return {
@@ -97,8 +98,7 @@ export class LeftOfTo {
 		this.#report(problem("length-unexpected", span, { title, label: "not this one" }));
 	}
 
-	#reportTwice(span: Span, word: string): void {
-		const title = `\`${word}\` cannot stand here: it is said once on a hop, and not where things are bolted together`;
-		this.#report(problem("word-unexpected", span, { title, label: "not here", help: "Keep one of them." }));
+	#reportWord(span: Span, title: string): void {
+		this.#report(problem("word-unexpected", span, { title, label: "not here", help: "Keep one of the two." }));
 	}
 }
