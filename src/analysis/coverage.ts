@@ -13,6 +13,8 @@ export interface Coverage {
 	readonly fed: readonly { readonly device: GroundFaultDevice; readonly hot: FedSide; readonly neutral: FedSide }[];
 	/** The device a point's current passes last, the right way round; null where it passes none; undefined for a dead point. */
 	deviceAt(point: number): GroundFaultDevice | null | undefined;
+	/** The last device a point's current passes the wrong way round; undefined where there is none. */
+	reversedBefore(point: number): GroundFaultDevice | undefined;
 	/** Whether every way from any pole to a point leads through devices that trip at no more than so many milliamperes. */
 	isCovered(point: number, trip: number): boolean;
 }
@@ -31,13 +33,13 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 			addTo(ways, load, { device, from: "load", to: line });
 		}
 	// From the poles outward, device by device: how many must be passed, and the last that was passed the right way round.
-	const passed = new Map<number, { readonly depth: number; readonly last: GroundFaultDevice | null }>();
+	const passed = new Map<number, Passed>();
 	const queue: number[] = [];
 	for (const pole of currentPoles(poles))
 		for (const point of pole.points) {
 			const set = sets.find(point);
 			if (passed.has(set)) continue;
-			passed.set(set, { depth: 0, last: null });
+			passed.set(set, { depth: 0, last: null, reversed: undefined });
 			queue.push(set);
 		}
 	for (const set of queue) {
@@ -45,7 +47,8 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 		if (here === undefined) continue;
 		for (const { device, from, to } of ways.get(set) ?? []) {
 			if (passed.has(to)) continue;
-			passed.set(to, { depth: here.depth + 1, last: from === "line" ? device : here.last });
+			const depth = here.depth + 1;
+			passed.set(to, from === "line" ? { ...here, depth, last: device } : { ...here, depth, reversed: device });
 			queue.push(to);
 		}
 	}
@@ -65,6 +68,7 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 	return {
 		fed,
 		deviceAt: (point) => passed.get(sets.find(point))?.last,
+		reversedBefore: (point) => passed.get(sets.find(point))?.reversed,
 		isCovered: (point, trip) => {
 			let reached = reachedWithout.get(trip);
 			if (reached === undefined) {
@@ -80,6 +84,15 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 			return !reached.has(point);
 		},
 	};
+}
+
+/** What lies between the poles and a set of joined points. */
+interface Passed {
+	/** How many devices. */
+	readonly depth: number;
+	/** The last that is passed from line to load, and the last that is passed from load to line. */
+	readonly last: GroundFaultDevice | null;
+	readonly reversed: GroundFaultDevice | undefined;
 }
 
 /** The poles that carry current when all is right. */

@@ -5,6 +5,7 @@ import type { Landings } from "./landings.ts";
 import type { Network, Reach } from "./network.ts";
 import { isHot, notABond, type Pole, type PoleMap, type PoleSort, tracePoles } from "./poles.ts";
 import { type Root, rootOfConductor, rootOfEnd, traceRoots } from "./roots.ts";
+import { findSwitches, terminalsOf } from "./switching.ts";
 
 /** A conductor that joins two poles which must stay apart. */
 export interface Bridge {
@@ -17,7 +18,7 @@ export interface Stray {
 	readonly point: number;
 	readonly by: PoleSort;
 	readonly root: Root;
-	/** On a switch whose own box puts it into the neutral: the switch is the fault, not the polarity. */
+	/** On a switch where the switch is the fault, or there is none: put into the neutral, or two poles exchanged. */
 	readonly switched: boolean;
 }
 /** What a mistake does, worst first: a short circuit, hot where it must not be, neutral tied to ground, neutral and ground exchanged. */
@@ -128,29 +129,23 @@ function conflict(first: Held = [], second: Held = []): readonly [Pole, Pole] | 
 
 function findStrays(network: Network, landings: Landings, poles: PoleMap, rootAt: Crossings["rootAt"]): Stray[] {
 	const { circuit } = network;
-	const switches = singleContacts(network);
+	const switches = findSwitches(circuit);
+	const hotOnly = new Set(switches.filter((found) => !found.opensNeutral).flatMap(terminalsOf));
+	const withNeutral = new Set(switches.filter((found) => found.opensNeutral).flatMap(terminalsOf));
 	const strays: Stray[] = [];
-	for (const point of circuit.points) {
-		if (point.kind === "splice") continue;
-		const sorts = poles.sortsAt(point.index);
-		if (sorts.size === 0 || sorts.has(landings.sortAt(point.index))) continue;
+	for (const { kind, index } of circuit.points) {
+		if (kind === "splice") continue;
+		const sorts = poles.sortsAt(index);
+		if (sorts.size === 0 || sorts.has(landings.sortAt(index))) continue;
 		for (const by of sorts) {
-			const root = rootAt(point.index, by);
+			const root = rootAt(index, by);
 			if (root === undefined) continue;
-			const switched = by === "neutral" && switches.has(point.index) && root.enclosure === point.enclosure.name;
-			strays.push({ point: point.index, by, root, switched });
+			// Which pole of a two-pole switch is which makes no difference; what hangs behind it shows an exchange.
+			const switched =
+				(by !== "ground" && withNeutral.has(index)) ||
+				(by === "neutral" && hotOnly.has(index) && root.halves.some((half) => hotOnly.has(half.point)));
+			strays.push({ point: index, by, root, switched });
 		}
 	}
 	return strays;
-}
-
-/** The terminals of switches that have one contact only: what is on them is switched alone. */
-function singleContacts({ circuit }: Network): ReadonlySet<number> {
-	const groups = new Map<string, Link[]>();
-	for (const link of circuit.links)
-		if (link.contact !== undefined && link.protection === undefined)
-			groups.set(link.contact.group, [...(groups.get(link.contact.group) ?? []), link]);
-	return new Set(
-		[...groups.values()].flatMap((links) => (links.length === 1 ? links.flatMap((link) => link.between) : [])),
-	);
 }

@@ -12,7 +12,7 @@ export function traceOpenings(network: Network, landings: Landings, poles: PoleM
 		const [first, second] = [poles.countAt(one) > 0, poles.countAt(other) > 0];
 		if (first !== second) victims.add(first ? other : one);
 	}
-	return (["hot", "neutral"] as const satisfies readonly PoleSort[]).flatMap((sort) =>
+	const openings = (["hot", "neutral"] as const satisfies readonly PoleSort[]).flatMap((sort) =>
 		findBreaks(network, landings, {
 			sort,
 			victims: [...victims].filter((point) => landings.sortAt(point) === sort).toSorted((one, other) => one - other),
@@ -20,4 +20,18 @@ export function traceOpenings(network: Network, landings: Landings, poles: PoleM
 			joins: notABond,
 		}),
 	);
+	return openings.map((lost) => lackOfSecondHot(network, lost));
+}
+
+/** An empty terminal for a second hot in a box into which no cable brings one: the cable is what lacks it. */
+function lackOfSecondHot({ circuit }: Network, lost: Break): Break {
+	const point = lost.cause.kind === "empty" ? circuit.points[lost.cause.point] : undefined;
+	if (point?.role !== "hot2") return lost;
+	const cables = circuit.cables.filter(({ from, to }) => from === point.enclosure || to === point.enclosure);
+	const [first] = cables;
+	const brings = cables.some(({ conductors }) =>
+		conductors.some((index) => circuit.conductors[index]?.role === "hot2"),
+	);
+	if (first === undefined || brings) return lost;
+	return { ...lost, cause: { kind: "core", cable: first.tag }, place: first.tag, span: first.span };
 }

@@ -20,6 +20,8 @@ export interface ReturningLoad {
 export interface Return {
 	/** Those that lead through it, in the order of the circuit. */
 	readonly conductors: readonly number[];
+	/** Those of them that end on a bar or a source. */
+	readonly home: readonly number[];
 	readonly loads: readonly ReturningLoad[];
 }
 
@@ -41,15 +43,15 @@ export function traceReturns(
 		const [hot, neutral] = landings.sortAt(one) === "neutral" ? [other, one] : [one, other];
 		return leads(neutral) ? [{ load, hot, neutral, feeder: feeders.get(hot) }] : [];
 	});
-	const conductorsBySet = groupBy(
-		circuit.conductors.flatMap(({ index, ends: [from, to] }) => {
-			const through = [from.point, to.point].find((point) => point !== undefined && leads(point));
-			return through === undefined ? [] : [{ index, set: sets.find(through) }];
-		}),
-		({ set }) => set,
-	);
+	const ways = circuit.conductors.flatMap(({ index, ends: [from, to] }) => {
+		const inside = [from.point, to.point].filter((point) => point !== undefined && leads(point));
+		const [first] = inside;
+		return first === undefined ? [] : [{ index, set: sets.find(first), isHome: inside.length === 1 }];
+	});
+	const waysBySet = groupBy(ways, ({ set }) => set);
 	return [...groupBy(loads, ({ neutral }) => sets.find(neutral))].map(([set, sharing]) => ({
-		conductors: (conductorsBySet.get(set) ?? []).map(({ index }) => index),
+		conductors: (waysBySet.get(set) ?? []).map(({ index }) => index),
+		home: (waysBySet.get(set) ?? []).filter(({ isHome }) => isHome).map(({ index }) => index),
 		loads: sharing,
 	}));
 }

@@ -115,7 +115,7 @@ export class Draft {
 		return kept;
 	}
 
-	/** A short conductor inside a box, from a terminal to a splice or a bar. */
+	/** A short conductor inside a box: a pigtail from a terminal to a splice, a jumper from one terminal to another. */
 	addPigtail(
 		name: string,
 		core: Omit<Core, "role"> & { role: Role },
@@ -142,7 +142,7 @@ export class Draft {
 			material: "copper",
 			stranded: core.stranded,
 			insulation: 90,
-			sort: "pigtail",
+			sort: this.points[to]?.kind === "splice" ? "pigtail" : "jumper",
 			ends: [end(from), end(to)],
 			span,
 		});

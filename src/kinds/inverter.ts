@@ -50,20 +50,11 @@ circuit bunks from LC breaker 15 A by 14-2
 `,
 	stands: ["top"],
 	attributes: shared,
-	build: (said) => {
-		const bonds = bondsNeutral(said);
-		return {
-			...machine(
-				said,
-				"inverter",
-				[],
-				[...acTerminals(said, "", "out")],
-				bonds ? [{ between: ["neutral", "ground"], nature: "bond", when: "inverting" }] : [],
-			),
-			sides: [outSide],
-			onward: "out",
-		};
-	},
+	build: (said) => ({
+		...machine(said, "inverter", [], [...acTerminals(said, "", "out")], bondOf(said, "")),
+		sides: [outSide],
+		onward: "out",
+	}),
 };
 
 export const inverterCharger: Kind = {
@@ -113,9 +104,7 @@ circuit bunks from LC breaker 20 A by 12-2
 					passes("hot"),
 					passes("neutral"),
 					{ between: ["in.ground", "out.ground"], nature: "solid" },
-					...(bondsNeutral(said)
-						? [{ between: ["out.neutral", "out.ground"], nature: "bond", when: "inverting" } as const]
-						: []),
+					...bondOf(said, "out."),
 				],
 			),
 			sides: [{ name: "in", knots: { hot: "in-hot", neutral: "in-neutral", ground: "in-ground" } }, outSide],
@@ -169,6 +158,15 @@ function acTerminals(said: Said, prefix: "" | "in." | "out.", side: "in" | "out"
 	const terminal = (role: "hot" | "neutral" | "ground", screw: string) =>
 		cage(said.region, `${prefix}${role}`, role, `${side}-${role}`, { screw, side: side === "in" ? "line" : "load" });
 	return [terminal("hot", "brass"), terminal("neutral", "silver"), terminal("ground", "green")];
+}
+
+/** By a relay while it inverts, or by a joint to its frame that is always there; none where it is not said to bond. */
+function bondOf(said: Said, prefix: "" | "out."): LinkSpec[] {
+	if (!bondsNeutral(said)) return [];
+	const relay = said.choice("bonding") === "bonds neutral when inverting";
+	return [
+		{ between: [`${prefix}neutral`, `${prefix}ground`], nature: "bond", ...(relay ? { when: "inverting" } : {}) },
+	];
 }
 
 function bondsNeutral(said: Said): boolean {

@@ -1,14 +1,29 @@
 // Every rule, in the order an inspector would look: protection, polarity, neutral, ground, ground-fault, loads, workmanship.
+import { bondDoubled } from "./bond-doubled.ts";
+import { bondMissing } from "./bond-missing.ts";
 import { circuitOverloaded } from "./circuit-overloaded.ts";
+import { colourMisleading } from "./colour-misleading.ts";
 import { conductorsTooFew } from "./conductors-too-few.ts";
 import { dedicatedCircuitShared } from "./dedicated-circuit-shared.ts";
+import { enclosureUnbonded } from "./enclosure-unbonded.ts";
+import { endLoose } from "./end-loose.ts";
+import { groundBroken } from "./ground-broken.ts";
+import { groundFaultMissing } from "./ground-fault-missing.ts";
 import { groundUndersized } from "./ground-undersized.ts";
+import { lineLoadReversed } from "./line-load-reversed.ts";
+import { neutralBorrowed } from "./neutral-borrowed.ts";
+import { neutralGroundExchanged } from "./neutral-ground-exchanged.ts";
+import { neutralNotIsolated } from "./neutral-not-isolated.ts";
+import { polarityReversed } from "./polarity-reversed.ts";
+import { polesJoined } from "./poles-joined.ts";
 import { protectionMissing } from "./protection-missing.ts";
 import { protectionOutOfOrder } from "./protection-out-of-order.ts";
 import { protectionTooLarge } from "./protection-too-large.ts";
 import { receptacleRatingWrong } from "./receptacle-rating-wrong.ts";
 import type { Rule } from "./rule.ts";
 import { strandsUnterminated } from "./strands-unterminated.ts";
+import { supplyMissing } from "./supply-missing.ts";
+import { switchInNeutral } from "./switch-in-neutral.ts";
 import { terminalOverfilled } from "./terminal-overfilled.ts";
 
 export const rules: readonly Rule[] = [
@@ -16,14 +31,32 @@ export const rules: readonly Rule[] = [
 	protectionMissing,
 	protectionTooLarge,
 	protectionOutOfOrder,
+	// polarity
+	polesJoined,
+	polarityReversed,
+	switchInNeutral,
+	// neutral
+	neutralNotIsolated,
+	neutralGroundExchanged,
+	neutralBorrowed,
+	bondMissing,
+	bondDoubled,
 	// ground
+	groundBroken,
+	enclosureUnbonded,
 	conductorsTooFew,
 	groundUndersized,
+	// ground-fault
+	lineLoadReversed,
+	groundFaultMissing,
 	// loads
 	circuitOverloaded,
 	receptacleRatingWrong,
 	dedicatedCircuitShared,
 	// workmanship
+	colourMisleading,
+	endLoose,
+	supplyMissing,
 	terminalOverfilled,
 	strandsUnterminated,
 ];

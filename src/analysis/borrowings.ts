@@ -1,0 +1,146 @@
+// Loads whose way back does not belong to their hot, with the landing at which the two part.
+import { certain } from "../base/certain.ts";
+import { groupBy } from "../base/group.ts";
+import type { Circuit, GroundFaultDevice, Protection } from "../circuit/circuit.ts";
+import type { Coverage } from "./coverage.ts";
+import type { Feeder } from "./feeders.ts";
+import { bothEnds } from "./landings.ts";
+import type { PoleMap } from "./poles.ts";
+import type { Return, ReturningLoad } from "./returns.ts";
+
+/** One way back that is not the loads' own. */
+export type Borrowing = {
+	/** At least one. */
+	readonly loads: readonly ReturningLoad[];
+	/** The end at which the neutral leaves its own way; undefined where no single one is to be named. */
+	readonly end?: { readonly conductor: number; readonly which: 0 | 1 };
+} & (
+	| { readonly kind: "other-circuit"; readonly own: string; readonly other: string }
+	/** Both poles of a device on one leg share a neutral. */
+	| { readonly kind: "one-leg"; readonly device: string }
+	/** One of hot and neutral goes through a ground-fault device, the other past it. */
+	| { readonly kind: "past-device"; readonly device: string; readonly passes: "hot" | "neutral" }
+);
+
+/** The facts of a mode that it follows from. */
+interface Ways {
+	readonly returns: readonly Return[];
+	readonly feeders: ReadonlyMap<number, Feeder>;
+	readonly coverage: Coverage;
+	readonly crossings: { readonly poles: PoleMap };
+}
+
+/** Every borrowed way back of a mode. */
+export function findBorrowings(circuit: Circuit, ways: Ways): readonly Borrowing[] {
+	const devicesOf = devicesOfCables(circuit, ways.feeders);
+	return [
+		...ways.returns.flatMap((shared) => judgeReturn(circuit, shared, devicesOf)),
+		...findPastDevices(circuit, ways),
+	];
+}
+
+/** The names of what protects the hots of each cable, by its tag: several where it carries several circuits. */
+type CableDevices = ReadonlyMap<string, ReadonlySet<string>>;
+
+function devicesOfCables(circuit: Circuit, feeders: ReadonlyMap<number, Feeder>): CableDevices {
+	const found = new Map<string, Set<string>>();
+	for (const { cable, ends } of circuit.conductors) {
+		if (cable === undefined) continue;
+		for (const { point } of ends) {
+			const feeder = point === undefined ? undefined : feeders.get(point);
+			if (feeder !== undefined) found.set(cable, (found.get(cable) ?? new Set()).add(nameDevice(feeder.protection)));
+		}
+	}
+	return found;
+}
+
+/** A device by its part; what nothing protects by an empty name. */
+function nameDevice(protection: Protection | undefined): string {
+	return protection?.part ?? "";
+}
+
+function judgeReturn(circuit: Circuit, shared: Return, devicesOf: CableDevices): Borrowing[] {
+	const loads = shared.loads.filter(({ feeder }) => feeder !== undefined);
+	if (loads.length === 0) return [];
+	const ownOf = ({ feeder }: ReturningLoad): string => nameDevice(feeder?.protection);
+	const devices = [...groupBy(loads, ownOf).keys()];
+	const home = shared.home.flatMap((index) => [...(devicesOfConductor(circuit, index, devicesOf) ?? [])]);
+	// The neutral is that of the circuit whose cable takes it home; where several do, that of the first.
+	const owner = home.find((device) => devices.includes(device)) ?? home[0] ?? devices[0] ?? "";
+	const borrowing = loads.filter((load) => ownOf(load) !== owner);
+	const [first] = borrowing;
+	if (first !== undefined) {
+		const end = findMeeting(circuit, shared, owner, devicesOf);
+		const mine = borrowing.filter((load) => ownOf(load) === ownOf(first));
+		return [
+			{ kind: "other-circuit", loads: mine, own: ownOf(first), other: owner, ...(end === undefined ? {} : { end }) },
+		];
+	}
+	const contacts = new Set(loads.map(({ feeder }) => feeder?.contact));
+	const poles = new Set(loads.map(({ feeder }) => feeder?.pole));
+	return contacts.size > poles.size ? [{ kind: "one-leg", loads, device: owner }] : [];
+}
+
+function devicesOfConductor(circuit: Circuit, index: number, devicesOf: CableDevices): ReadonlySet<string> | undefined {
+	const { cable } = certain(circuit.conductors[index], "a conductor");
+	return cable === undefined ? undefined : devicesOf.get(cable);
+}
+
+/** Where a conductor of another circuit than the owner's is landed with one of the owner's: its end. */
+function findMeeting(
+	circuit: Circuit,
+	{ conductors }: Return,
+	owner: string,
+	devicesOf: CableDevices,
+): Borrowing["end"] {
+	const owned = new Set<number>();
+	const foreign: { conductor: number; which: 0 | 1; point: number }[] = [];
+	for (const index of conductors) {
+		const devices = devicesOfConductor(circuit, index, devicesOf);
+		if (devices === undefined) continue;
+		for (const which of bothEnds) {
+			const { point } = certain(circuit.conductors[index], "a conductor").ends[which];
+			if (point === undefined) continue;
+			if (devices.has(owner)) owned.add(point);
+			else foreign.push({ conductor: index, which, point });
+		}
+	}
+	const met = foreign.find(({ point }) => owned.has(point));
+	return met === undefined ? undefined : { conductor: met.conductor, which: met.which };
+}
+
+/** Loads of which hot and neutral do not pass the same ground-fault device last. */
+function findPastDevices(circuit: Circuit, { returns, coverage, crossings }: Ways): Borrowing[] {
+	const found = returns
+		.flatMap(({ loads }) => loads)
+		.flatMap((load) => {
+			const [hot, neutral] = [coverage.deviceAt(load.hot), coverage.deviceAt(load.neutral)];
+			if (load.feeder === undefined || hot === undefined || neutral === undefined || hot === neutral) return [];
+			const device = hot ?? neutral;
+			return device === null ? [] : [{ load, device, passes: hot === null ? ("neutral" as const) : ("hot" as const) }];
+		});
+	return [...groupBy(found, ({ device, passes }) => `${passes} ${device.part}`).values()].map((group): Borrowing => {
+		const { device, passes } = certain(group[0], "a load");
+		const loads = group.map(({ load }) => load);
+		const end = findParting(circuit, crossings.poles, device, certain(loads[0], "a load"), passes);
+		return { kind: "past-device", loads, device: device.part, passes, ...(end === undefined ? {} : { end }) };
+	});
+}
+
+/** The conductor that leaves the device's box for the load without having passed the device. */
+function findParting(
+	circuit: Circuit,
+	poles: PoleMap,
+	device: GroundFaultDevice,
+	load: ReturningLoad,
+	passes: "hot" | "neutral",
+): Borrowing["end"] {
+	const [point, sort] = passes === "hot" ? ([load.neutral, "neutral"] as const) : ([load.hot, "hot"] as const);
+	const box = circuit.partByName.get(device.part)?.enclosure;
+	for (const { by, from } of (poles.reachOf(point, sort)?.edgesTo(point) ?? []).toReversed()) {
+		if (by.kind !== "conductor" || circuit.points[from]?.enclosure !== box) continue;
+		const conductor = certain(circuit.conductors[by.index], "a conductor");
+		return { conductor: by.index, which: conductor.ends[0].point === from ? 0 : 1 };
+	}
+	return undefined;
+}

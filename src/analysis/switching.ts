@@ -1,0 +1,33 @@
+// Switches as groups of contacts that one handle moves; breakers and ground-fault devices are none.
+import { groupBy } from "../base/group.ts";
+import type { Circuit, Link } from "../circuit/circuit.ts";
+import { sortOfRole } from "./poles.ts";
+
+/** One switch, dimmer or disconnect. */
+export interface Switch {
+	readonly part: string;
+	readonly contacts: readonly Link[];
+	/** Made to open a neutral together with its hot. */
+	readonly opensNeutral: boolean;
+}
+
+/** Every switch of a circuit. */
+export function findSwitches(circuit: Circuit): readonly Switch[] {
+	const tripping = new Set([
+		...circuit.protections.map((protection) => protection.part),
+		...circuit.groundFaults.map((device) => device.part),
+	]);
+	const contacts = circuit.links.filter((link) => link.contact !== undefined && !tripping.has(link.part));
+	return [...groupBy(contacts, (link) => link.contact?.group).values()].map((group) => ({
+		part: group[0]?.part ?? "",
+		contacts: group,
+		opensNeutral: group.some(({ between }) =>
+			between.some((point) => sortOfRole(circuit.points[point]?.role ?? "hot") === "neutral"),
+		),
+	}));
+}
+
+/** The terminals that a switch's contacts join. */
+export function terminalsOf({ contacts }: Switch): readonly number[] {
+	return [...new Set(contacts.flatMap((contact) => contact.between))];
+}

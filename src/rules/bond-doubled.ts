@@ -1,0 +1,110 @@
+// Neutral and ground joined on purpose in more than one place at a time.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { listNames } from "../base/wording.ts";
+import type { Link } from "../circuit/circuit.ts";
+import { isOfSource, tellBond } from "./bond-wording.ts";
+import { keyOfMistake } from "./mistake-wording.ts";
+import { modesOf } from "./mode-names.ts";
+import type { Rule } from "./rule.ts";
+
+export const bondDoubled: Rule = {
+	code: "bond-doubled",
+	level: "danger",
+	what: "In one source mode neutral and ground are bonded in two or more places.",
+	why: "Part of every load's current then flows back over the ground and through every case, and ground-fault devices upstream trip.",
+	help: "Keep the bond of the source that feeds; take the other out.",
+	basis: "NFPA 70 250.24(A)(5), 250.30 and 551.54; ABYC E-11; inverter makers' manuals",
+	meter:
+		"Dead, with that source's own bond disconnected: neutral and ground still ring through. Live under load: current on the ground wire.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A bonded from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+		`inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral to frame
+feed supply from shore by 10-2
+  12 ft to inv.in
+panel LC main 30 A from inv.out by 10-2, 6 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to inv.in
+panel LC main 30 A from inv.out by 10-2, 6 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+		`generator gen 3000 W 120 V
+panel LC main 25 A bonded from gen by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	],
+	check: (analysis) => [...findDoubles(analysis).values()].map((double) => tell(analysis, double)),
+};
+
+/** A bond too many, and the bonds it doubles by mode. */
+interface Double {
+	readonly bond: Link;
+	readonly others: Set<Link>;
+	readonly modes: Set<string>;
+	/** The key of what joined two sources, where their bonds double each other by that. */
+	readonly behind: string | undefined;
+}
+
+function findDoubles({ circuit, states }: Analysis): ReadonlyMap<number, Double> {
+	const doubles = new Map<number, Double>();
+	for (const state of states)
+		for (const { bonds, sources } of state.bonds) {
+			// The bond of the source that feeds is the one to keep; of several others the first.
+			const live = new Set(sources.map((source) => source.part));
+			const keep =
+				bonds.find((bond) => live.has(bond.part)) ?? bonds.find((bond) => isOfSource(circuit, bond)) ?? bonds[0];
+			for (const bond of bonds) {
+				if (bond === keep || keep === undefined) continue;
+				const behind = live.has(bond.part) ? keyOfJoinedSources(state) : undefined;
+				const known = doubles.get(bond.index) ?? { bond, others: new Set(), modes: new Set(), behind };
+				known.others.add(keep);
+				known.modes.add(state.mode.name);
+				doubles.set(bond.index, known);
+			}
+		}
+	return doubles;
+}
+
+function keyOfJoinedSources({ crossings }: ModeState): string | undefined {
+	const joined = crossings.bridges.find(({ between: [one, other] }) => one.source !== other.source);
+	return joined === undefined ? undefined : keyOfMistake(crossings, joined.root.key);
+}
+
+function tell(analysis: Analysis, { bond, others, modes, behind }: Double): Finding {
+	const { circuit } = analysis;
+	const first = listNames([...others].map((other) => tellBond(circuit, other)));
+	const held = modesOf(analysis, modes);
+	const inMode = held.length === 0 ? "" : ` in mode ${listNames(held)}`;
+	return finding({
+		code: bondDoubled.code,
+		level: "danger",
+		title: `Neutral and ground are bonded twice${inMode}: ${first}, and again ${tellBond(circuit, bond)}`,
+		span: bond.span,
+		label: "a bond too many",
+		also: [...others].map((other) => ({ span: other.span, label: "already bonded here" })),
+		marks: [...bond.between.map((point) => circuit.points[point]?.name ?? ""), bond.part],
+		why: bondDoubled.why,
+		help: isOfSource(circuit, bond)
+			? `Set ${bond.part} so that it does not bond while another source feeds, or feed it apart from the others.`
+			: `Take out the bonding screw of ${bond.part} (leave out \`bonded\`): the neutral stays on its standoffs.`,
+		modes: held,
+		basis: bondDoubled.basis,
+		key: `${bondDoubled.code}@${bond.part}`,
+		...(behind === undefined ? {} : { consequenceOf: behind }),
+	});
+}

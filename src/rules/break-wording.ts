@@ -1,0 +1,73 @@
+// How a lost way is told: where it ends, what goes without, and what to land where.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Break } from "../analysis/breaks.ts";
+import { certain } from "../base/certain.ts";
+import type { Finding } from "../base/finding.ts";
+import { keyOfMistake, tellPoint } from "./mistake-wording.ts";
+
+/** What is where it should not be: `bunks-1.bare is on nothing in b1`. */
+export function tellBreak({ circuit, landings }: Analysis, { cause, sort }: Break): string {
+	switch (cause.kind) {
+		case "core":
+			return `${cause.cable} has no ${sort} conductor`;
+		case "empty":
+			return `no ${sort} is on ${tellPoint(circuit, cause.point, sort)}`;
+		default: {
+			const conductor = certain(circuit.conductors[cause.conductor], "a conductor");
+			const { point, state, enclosure } = conductor.ends[cause.which];
+			if (cause.kind === "apart") return `${conductor.name} is not joined to the other ${sort}s in ${enclosure.name}`;
+			if (point === undefined)
+				return `${conductor.name} is ${state === "capped" ? "capped" : "on nothing"} in ${enclosure.name}`;
+			return `${conductor.name} is on ${tellPoint(circuit, point, landings.sortAt(point))}`;
+		}
+	}
+}
+
+/** What to do about it. */
+export function cureBreak({ circuit }: Analysis, { cause, sort, victims }: Break): string {
+	const first = tellPoint(circuit, victims[0] ?? -1, sort);
+	switch (cause.kind) {
+		case "core":
+			return `Pull a cable with a ${sort} conductor in place of ${cause.cable}.`;
+		case "empty":
+			return `Join ${first} to the ${sort}s of its box.`;
+		default: {
+			const conductor = certain(circuit.conductors[cause.conductor], "a conductor");
+			const { enclosure } = conductor.ends[cause.which];
+			const isHere = circuit.points[victims[0] ?? -1]?.enclosure.name === enclosure.name;
+			const target = isHere && victims.length === 1 ? first : `the ${sort}s of ${enclosure.name}`;
+			return `In ${enclosure.name}, land ${conductor.name} on ${target}.`;
+		}
+	}
+}
+
+/** The names a drawing marks: the end or point at which the way is lost, then what goes without. */
+export function markBreak({ circuit }: Analysis, { cause, victims }: Break): readonly string[] {
+	const hit = victims.slice(0, mostShown).map((point) => circuit.points[point]?.name ?? "");
+	if (cause.kind === "core") return [cause.cable, ...hit];
+	if (cause.kind === "empty") return hit;
+	const conductor = certain(circuit.conductors[cause.conductor], "a conductor");
+	const { point } = conductor.ends[cause.which];
+	return [...(point === undefined ? [] : [circuit.points[point]?.name ?? ""]), conductor.name, ...hit];
+}
+
+/** The places of what goes without, where they are not the place of the break itself. */
+export function pointAtVictims({ circuit }: Analysis, { victims, span }: Break): Finding["also"] {
+	const places = new Map<string, Finding["also"][number]>();
+	for (const index of victims) {
+		const point = circuit.points[index];
+		if (point === undefined || places.size >= mostShown) continue;
+		const { line, column } = point.span;
+		if (line !== span.line || column !== span.column)
+			places.set(`${line}:${column}`, { span: point.span, label: point.name });
+	}
+	return [...places.values()];
+}
+
+/** The key of the finding that a break follows from: an exchange of wires, or a cable that lacks one. */
+export function keyBehindBreak({ crossings }: ModeState, { cause }: Break): string | undefined {
+	if (cause.kind === "core") return `conductors-too-few@${cause.cable}`;
+	return cause.kind === "misplaced" ? keyOfMistake(crossings, cause.root) : undefined;
+}
+
+const mostShown = 8;

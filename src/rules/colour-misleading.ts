@@ -1,0 +1,181 @@
+// Conductors whose colour says something else than what they carry, and that are not re-marked.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { PoleSort } from "../analysis/poles.ts";
+import { type Root, rootOfConductor, rootOfEnd } from "../analysis/roots.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { groupBy } from "../base/group.ts";
+import { listNames } from "../base/wording.ts";
+import type { Circuit, Conductor } from "../circuit/circuit.ts";
+import { type ColourRole, colourSuits, coloursOf } from "../handbook/colour-roles.ts";
+import { colourParts, findColour } from "../handbook/colours.ts";
+import { citation } from "../handbook/provenance.ts";
+import type { Settings } from "../plan/plan.ts";
+import { keyOfMistake, placeMistake } from "./mistake-wording.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+export const colourMisleading: Rule = {
+	code: "colour-misleading",
+	level: "error",
+	what: "A conductor carries something else than its colour says, and is not re-marked at both ends.",
+	why: "Whoever opens the box next trusts the colour and touches a live wire, or joins hot to ground.",
+	help: "Exchange the wires, or re-mark a white that carries the hot at both ends.",
+	basis: "NFPA 70 200.6, 200.7 and 250.119; ABYC E-11; IEC 60445; handbook table conductor-colours",
+	meter:
+		"Live: between the white and ground the full voltage, or between a green or bare wire and ground anything at all.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at LC
+  bunks-1.black on LC.neutral
+  bunks-1.white on LC.1.load
+at b1
+  bunks-1.black on b1.neutral
+  bunks-1.white on b1.hot
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit lights from LC breaker 15 A by 14-2
+  9 ft to l1: light 9 W
+  7 ft to s1: switch
+at l1
+  join lights-1.black, lights-2.black
+  lights-1.white on l1.neutral
+  lights-2.white on l1.hot
+at s1
+  lights-2.black on s1.line
+  lights-2.white on s1.load
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit lights from LC breaker 15 A by 14-2
+  9 ft to l1: light 9 W
+  7 ft white marked black at both ends to s1: switch
+at l1
+  join lights-1.black, lights-2.black
+  lights-1.white on l1.neutral
+  lights-2.white on l1.hot
+at s1
+  lights-2.black on s1.line
+  lights-2.white on s1.load
+`,
+	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+};
+
+/** A conductor, what it carries, and the mistake it comes from. */
+interface Misleading {
+	readonly conductor: Conductor;
+	readonly carries: PoleSort;
+	readonly root: Root;
+}
+
+function checkMode(analysis: Analysis, state: ModeState): Finding[] {
+	const { circuit } = analysis;
+	const { crossings } = state;
+	const bridges = new Set(crossings.bridges.map((bridge) => bridge.conductor));
+	const found = circuit.conductors.flatMap((conductor): Misleading[] => {
+		// A pigtail has no colour of its own to mislead with, and a conductor that joins two poles is told as that.
+		if (conductor.sort === "pigtail" || bridges.has(conductor.index)) return [];
+		const carries = carriedBy(state, conductor);
+		return carries === undefined || suits(circuit.plan.settings, conductor, carries)
+			? []
+			: [{ conductor, carries, root: rootOf(analysis, state, conductor, carries) }];
+	});
+	return [...groupBy(found, ({ root }) => root.key).values()].flatMap((group) =>
+		group[0] === undefined ? [] : [tell(analysis, state, group[0].root, group)],
+	);
+}
+
+/** The one sort of pole that a conductor is joined to; undefined for a dead one. */
+function carriedBy({ crossings }: ModeState, { ends }: Conductor): PoleSort | undefined {
+	for (const { point } of ends) {
+		const [sort] = point === undefined ? [] : crossings.poles.sortsAt(point);
+		if (sort !== undefined) return sort;
+	}
+	return undefined;
+}
+
+function suits(settings: Settings, conductor: Conductor, carries: PoleSort): boolean {
+	// Green and bare cannot be made anything else by a mark.
+	if (carries !== "ground" && isGroundColour(conductor)) return false;
+	return conductor.ends.every(({ marked }) => colourFits(settings, marked ?? conductor.colour, carries));
+}
+
+function colourFits({ region, rules }: Settings, word: string, carries: PoleSort): boolean {
+	const colour = findColour(word);
+	const roles: readonly ColourRole[] = carries === "hot" ? ["hot", "hot2"] : [carries];
+	return (
+		colour === undefined ||
+		roles.some((role) => {
+			const colours = coloursOf(region, role, rules);
+			return colours === undefined || colourSuits(colours, colour);
+		})
+	);
+}
+
+function isGroundColour({ colour }: Conductor): boolean {
+	const found = findColour(colour);
+	if (found === undefined) return false;
+	const { base } = colourParts(found);
+	return base === "bare" || base === "green";
+}
+
+function rootOf(analysis: Analysis, { crossings }: ModeState, conductor: Conductor, carries: PoleSort): Root {
+	const { circuit, landings } = analysis;
+	for (const { point } of conductor.ends) {
+		if (point === undefined) continue;
+		const by = crossings.poles.reachOf(point, carries)?.cameBy(point)?.by;
+		const root =
+			by?.kind === "conductor" && by.index === conductor.index ? crossings.rootAt(point, carries) : undefined;
+		if (root !== undefined) return root;
+	}
+	const misplaced = landings.misplacedAt(conductor.index, 0) ?? landings.misplacedAt(conductor.index, 1);
+	return misplaced === undefined ? rootOfConductor(conductor, 0, circuit) : rootOfEnd(misplaced, circuit, landings);
+}
+
+function tell(analysis: Analysis, state: ModeState, root: Root, group: readonly Misleading[]): Finding {
+	const { circuit } = analysis;
+	const worse = keyOfMistake(state.crossings, root.key);
+	const isDanger = group.some(({ conductor, carries }) => carries !== "ground" && isGroundColour(conductor));
+	const told = group.map(({ conductor, carries }) => `${conductor.name} carries the ${carries}`);
+	const place = placeMistake(analysis, state, root, []);
+	return finding({
+		code: colourMisleading.code,
+		level: isDanger ? "danger" : "error",
+		title: `${listNames(told, 3)}, which the colour does not say`,
+		label: "the colour misleads",
+		...place,
+		marks: [...new Set([...group.map(({ conductor }) => conductor.name), ...place.marks])],
+		why: isDanger
+			? "A green or bare wire is taken for safe to touch by everybody, and is often bare along its whole length."
+			: colourMisleading.why,
+		help: worse === undefined ? tellCure(circuit, group) : place.help,
+		basis: basisOf(circuit.plan.settings, group),
+		key: `${colourMisleading.code}@${root.key}`,
+		...(worse === undefined ? {} : { consequenceOf: worse }),
+	});
+}
+
+function tellCure({ plan: { settings } }: Circuit, group: readonly Misleading[]): string {
+	const [first] = group;
+	const canBeMarked =
+		group.length === 1 &&
+		first !== undefined &&
+		first.carries === "hot" &&
+		!isGroundColour(first.conductor) &&
+		colourFits(settings, first.conductor.colour, "neutral");
+	return canBeMarked
+		? `Re-mark ${first.conductor.name} black or red at both ends (\`${first.conductor.colour} marked black at both ends\`), or use a wire of the right colour.`
+		: `Exchange ${listNames(group.map(({ conductor }) => conductor.name))} at both ends so that each carries what its colour says.`;
+}
+
+function basisOf({ region, rules }: Settings, [first]: readonly Misleading[]): string {
+	const row = first === undefined ? undefined : coloursOf(region, first.carries, rules);
+	return row === undefined ? colourMisleading.basis : citation(row.provenance);
+}

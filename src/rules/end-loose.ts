@@ -1,0 +1,140 @@
+// Wire ends on nothing, and outlets and loads that lack their hot or their way back because of an end or an empty terminal.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Break } from "../analysis/breaks.ts";
+import { bothEnds } from "../analysis/landings.ts";
+import { type Finding, finding, type Level } from "../base/finding.ts";
+import type { Conductor } from "../circuit/circuit.ts";
+import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
+import { tellVictims, victimsOf } from "./mistake-wording.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+export const endLoose: Rule = {
+	code: "end-loose",
+	level: "danger",
+	what: "A wire's end is on nothing, or a terminal that must carry has nothing on it.",
+	why: "A loose live end touches whatever comes near it; a load without its neutral makes the neutral itself live.",
+	help: "Land the end, or cap it if it is meant for later.",
+	basis: "NFPA 70 110.14 and 300.15, recalled; common practice",
+	meter:
+		"Dead: the terminal rings through to nothing. Live: hot to neutral reads nothing sensible, hot to ground may read right.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at b1
+  bunks-1.black loose
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at b1
+  bunks-1.white capped
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+  9 ft to b2: receptacle
+at b1
+  join bunks-1.white, bunks-2.white
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-3
+  14 ft to b1: receptacle
+   9 ft to e1: end
+at b1
+  bunks-1.red capped
+`,
+	],
+	check: (analysis) => {
+		// What a loose ground leaves without ground is told as that.
+		const grounds = new Set(analysis.states.flatMap((state) => state.grounding.breaks.map((lost) => lost.place)));
+		return findOverModes(analysis, (state) => checkMode(analysis, state, grounds));
+	},
+};
+
+function checkMode(analysis: Analysis, state: ModeState, grounds: ReadonlySet<string>): Finding[] {
+	const told = new Set([...grounds, ...state.openings.map((lost) => lost.place)]);
+	const loose = analysis.circuit.conductors.flatMap((conductor) =>
+		bothEnds
+			.filter((which) => conductor.ends[which].state === "loose" && conductor.ends[which].point === undefined)
+			.filter((which) => !told.has(`${conductor.name}@${conductor.ends[which].enclosure.name}`))
+			.map((which) => tellLoose(state, conductor, which)),
+	);
+	return [...state.openings.map((lost) => tellOpening(analysis, state, lost)), ...loose];
+}
+
+function tellOpening(analysis: Analysis, state: ModeState, lost: Break): Finding {
+	const { circuit } = analysis;
+	const names = tellVictims(circuit, lost.victims);
+	const many = victimsOf(circuit, lost.victims).length > 1;
+	const { cause } = lost;
+	const end = "which" in cause ? circuit.conductors[cause.conductor] : undefined;
+	const isLive = end !== undefined && "which" in cause && cause.kind === "off" && isLiveLoose(state, end, cause.which);
+	const behind = keyBehindBreak(state, lost);
+	const level: Level = lost.sort === "neutral" || isLive ? "danger" : "error";
+	return finding({
+		code: endLoose.code,
+		level,
+		title: `${names} ${many ? "have" : "has"} no ${lost.sort === "hot" ? "hot" : "way back"}: ${tellBreak(analysis, lost)}${isLive ? ", and live" : ""}`,
+		span: lost.span,
+		label: isLive ? "live and on nothing" : `no ${lost.sort} beyond this`,
+		also: pointAtVictims(analysis, lost),
+		marks: markBreak(analysis, lost),
+		path: tellWay(state, lost),
+		why:
+			lost.sort === "neutral"
+				? `Whatever is switched on at ${names} makes the dead end of the neutral live at full voltage.`
+				: isLive
+					? endLoose.why
+					: `${names} cannot work, and whoever looks for the reason opens a box that may be live.`,
+		help: cureBreak(analysis, lost),
+		basis: endLoose.basis,
+		key: `${endLoose.code}@${lost.place}`,
+		...(behind === undefined ? {} : { consequenceOf: behind }),
+	});
+}
+
+function tellLoose(state: ModeState, conductor: Conductor, which: 0 | 1): Finding {
+	const end = conductor.ends[which];
+	const box = end.enclosure.name;
+	const isLive = isLiveLoose(state, conductor, which);
+	const other = conductor.ends[which === 0 ? 1 : 0].point;
+	return finding({
+		code: endLoose.code,
+		level: isLive ? "danger" : "warning",
+		title: `${conductor.name} is on nothing in ${box}${isLive ? ", and live" : ""}`,
+		span: end.span,
+		label: isLive ? "live and on nothing" : "on nothing",
+		marks: [conductor.name],
+		path: isLive && other !== undefined ? (state.poles.reachOf(other, "hot")?.pathTo(other) ?? []) : [],
+		why: isLive
+			? endLoose.why
+			: "An end that nothing holds can touch something live, and nobody knows what it was meant for.",
+		help: `In ${box}, land ${conductor.name}, or cap it: \`${conductor.name} capped\`.`,
+		basis: endLoose.basis,
+		key: `${endLoose.code}@${conductor.name}@${box}`,
+	});
+}
+
+/** Whether a hot reaches the conductor from its other end. */
+function isLiveLoose({ poles }: ModeState, conductor: Conductor, which: 0 | 1): boolean {
+	const end = conductor.ends[which];
+	const other = conductor.ends[which === 0 ? 1 : 0].point;
+	return end.state === "loose" && other !== undefined && poles.sortsAt(other).has("hot");
+}
+
+function tellWay({ poles, network: { circuit } }: ModeState, { victims }: Break): Finding["path"] {
+	const [first] = victims;
+	const load = circuit.loads.find(({ between }) => first !== undefined && between.includes(first));
+	const fed = load?.between.find((point) => poles.countAt(point) > 0);
+	if (fed === undefined) return [];
+	return (poles.reachOf(fed, "hot") ?? poles.reachOf(fed, "neutral"))?.pathTo(fed) ?? [];
+}

@@ -1,0 +1,204 @@
+// Outlets and lights in places that ask for ground-fault protection, with a way from a source that passes no such device.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { certain } from "../base/certain.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { formatNumber } from "../base/quantity.ts";
+import { listNames } from "../base/wording.ts";
+import type { Circuit, Load, Part } from "../circuit/circuit.ts";
+import { type GroundFaultRow, groundFaultPlacesFor } from "../handbook/ground-fault-places.ts";
+import { citation, type Sourced } from "../handbook/provenance.ts";
+import type { Place } from "../plan/plan.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+export const groundFaultMissing: Rule = {
+	code: "ground-fault-missing",
+	level: "error",
+	what: "A receptacle outdoors, in a wet place or near a basin or bath, or a light over a bath, is not behind a ground-fault device.",
+	why: "Where people stand wet or on the ground, a leak that no breaker notices can kill.",
+	help: "Use a ground-fault receptacle there, feed it from the LOAD side of one, or take a ground-fault breaker for the circuit.",
+	basis: "handbook table ground-fault-places: NFPA 70 210.8 and 551.41(C), ABYC E-11, IEC 60364-7-721",
+	meter: "Live: a plug-in tester's ground-fault button must cut the outlet off at once.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`place porch outdoor
+inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit porch from LC breaker 20 A by 12-2
+  14 ft to p1: receptacle in porch
+`,
+		`place galley sink 6 ft
+inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit galley from LC breaker 20 A by 12-2
+   5 ft to g2: receptacle in galley
+  11 ft to g1: gfci in galley
+`,
+	],
+	right: [
+		`place galley sink 6 ft 1 in
+place porch outdoor
+inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit galley from LC breaker 20 A by 12-2
+   5 ft to g2: receptacle in galley
+  11 ft to g1: gfci in porch
+   5 ft to p1: receptacle in porch
+`,
+	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+};
+
+type Row = Sourced<GroundFaultRow>;
+
+function checkMode({ circuit }: Analysis, state: ModeState): Finding[] {
+	const { region, rules } = circuit.plan.settings;
+	const rowsOf = {
+		receptacle: groundFaultPlacesFor(region, rules, "receptacle"),
+		light: groundFaultPlacesFor(region, rules, "light"),
+	};
+	const findings = new Map<string, Finding>();
+	for (const load of circuit.loads) {
+		const part = circuit.partByName.get(load.part);
+		const sort = part === undefined ? undefined : sortOf(part);
+		if (part === undefined || sort === undefined || findings.has(part.name)) continue;
+		const row = rowsOf[sort].find(
+			(candidate) => isIn(part.enclosure.place, candidate) && !isCovered(state, load, candidate),
+		);
+		if (row !== undefined) findings.set(part.name, tell(circuit, state, part, load, row));
+	}
+	return [...findings.values(), ...checkSupply(circuit, state)];
+}
+
+function sortOf({ face: { traits } }: Part): "receptacle" | "light" | undefined {
+	return traits.includes("receptacle") ? "receptacle" : traits.includes("light") ? "light" : undefined;
+}
+
+/** Whether a row speaks of a place. Rows for rooms that a plan has no word for say nothing here. */
+function isIn(place: Place | undefined, row: GroundFaultRow): boolean {
+	if (row.place === "everywhere") return true;
+	if (place === undefined) return false;
+	if (row.place === "basin") return place.basin !== undefined && place.basin <= (row.within ?? 0) + tolerance;
+	return place.traits.has(row.place === "bathroom" ? "bath" : row.place);
+}
+
+/** Metres by which a figure that is written in feet may miss its limit in metres. */
+const tolerance = 1e-6;
+
+/** Whether hot and neutral pass a device that trips early enough; what nothing feeds asks for none. */
+function isCovered({ coverage, poles }: ModeState, load: Load, row: GroundFaultRow): boolean {
+	const isLive = load.between.some((point) => poles.sortsAt(point).has("hot"));
+	return !isLive || load.between.every((point) => coverage.isCovered(point, row.trip));
+}
+
+function tell(circuit: Circuit, state: ModeState, part: Part, load: Load, row: Row): Finding {
+	const place = part.enclosure.place;
+	const device = load.between.map((point) => state.coverage.deviceAt(point)).find((found) => found);
+	const late = device !== undefined && device !== null && device.trip > row.trip;
+	const hot = load.between.find((point) => state.poles.sortsAt(point).has("hot")) ?? load.between[0];
+	const behind = findCause(state, part, load);
+	return finding({
+		code: groundFaultMissing.code,
+		level: "error",
+		title: late
+			? `${part.name} is ${tellPlace(row, place)}, and ${device.part} ahead of it opens only at ${formatNumber(device.trip)} mA`
+			: `${part.name} is ${tellPlace(row, place)} and has no ground-fault protection`,
+		span: part.span,
+		label: "no ground-fault protection",
+		also: place === undefined ? [] : [{ span: place.span, label: "the place" }],
+		marks: [part.name, circuit.points[hot]?.name ?? ""],
+		path: state.poles.reachOf(hot, "hot")?.pathTo(hot) ?? [],
+		figures: [
+			...(row.place === "basin" && place?.basin !== undefined && row.within !== undefined
+				? [
+						{
+							name: "distance to the basin",
+							found: round(place.basin),
+							limit: row.within,
+							unit: "m",
+							source: citation(row.provenance),
+						},
+					]
+				: []),
+			...(late
+				? [{ name: "trips at", found: device.trip, limit: row.trip, unit: "mA", source: citation(row.provenance) }]
+				: []),
+		],
+		why: groundFaultMissing.why,
+		help: `Make ${part.name} a ground-fault receptacle (\`gfci\`), feed it from the LOAD side of one, or put a \`ground-fault-breaker\` in the slot of its circuit.${recalledNote(row)}`,
+		basis: citation(row.provenance),
+		key: `${groundFaultMissing.code}@${part.name}`,
+		...(behind === undefined ? {} : { consequenceOf: behind }),
+	});
+}
+
+function tellPlace(row: GroundFaultRow, place: Place | undefined): string {
+	const name = place === undefined ? "" : ` (${place.label})`;
+	switch (row.place) {
+		case "basin":
+			return `within ${formatNumber(round(row.within ?? 0), 2)} m of a basin${name}`;
+		case "bath":
+		case "bathroom":
+			return row.equipment === "light" ? `over a bath${name}` : `by a bath${name}`;
+		case "outdoor":
+			return `outdoors${name}`;
+		case "everywhere":
+			return "in a plan whose outlets all ask for it";
+		default:
+			return `in a place that is ${row.place}${name}`;
+	}
+}
+
+function round(metres: number): number {
+	return Math.round(metres * 100) / 100;
+}
+
+function recalledNote(row: Row): string {
+	return row.provenance.known === "recalled"
+		? " The rule is recalled from memory: look it up in the code in force."
+		: "";
+}
+
+/** The fault that takes a protection away which is there: a device the wrong way round, or a neutral that passes it by. */
+function findCause({ coverage }: ModeState, part: Part, load: Load): string | undefined {
+	const own = coverage.fed.find(({ device }) => device.part === part.name);
+	if (own !== undefined && (own.hot === "load" || own.neutral === "load")) return `line-load-reversed@${part.name}`;
+	const reversed = load.between.map((point) => coverage.reversedBefore(point)).find((device) => device !== undefined);
+	if (reversed !== undefined) return `line-load-reversed@${reversed.part}`;
+	const [one, other] = load.between.map((point) => coverage.deviceAt(point));
+	const passedByOne = one ?? other;
+	return one !== other && passedByOne ? `neutral-borrowed@${passedByOne.part}` : undefined;
+}
+
+/** Rows for a whole supply: everything on it must be behind a device, told once for each protective device. */
+function checkSupply(circuit: Circuit, state: ModeState): Finding[] {
+	const { region, rules } = circuit.plan.settings;
+	return groundFaultPlacesFor(region, rules, "supply").flatMap((row) => {
+		const open = new Map<string, Set<string>>();
+		for (const load of circuit.loads) {
+			if (isCovered(state, load, row)) continue;
+			const hot = load.between.find((point) => state.feeders.has(point));
+			const feeder = hot === undefined ? undefined : state.feeders.get(hot);
+			const by = feeder?.protection?.part ?? feeder?.pole.source;
+			if (by !== undefined) open.set(by, (open.get(by) ?? new Set()).add(load.part));
+		}
+		return [...open].map(([by, parts]) => tellSupply(circuit, row, by, [...parts]));
+	});
+}
+
+function tellSupply(circuit: Circuit, row: Row, by: string, parts: readonly string[]): Finding {
+	const first = certain(circuit.partByName.get(by) ?? circuit.partByName.get(parts[0] ?? ""), by);
+	return finding({
+		code: groundFaultMissing.code,
+		// What is only recalled does not decide that a plan is wrong.
+		level: row.provenance.known === "read" ? "error" : "note",
+		title: `${listNames(parts)} behind ${by} ${parts.length > 1 ? "are" : "is"} not behind a device that opens at ${row.trip} mA of leakage or less`,
+		span: first.span,
+		label: `no ${row.trip} mA device`,
+		marks: [by, ...parts],
+		why: groundFaultMissing.why,
+		help: `Put a \`ground-fault-breaker ... trip ${row.trip} mA\` in its place.${recalledNote(row)}`,
+		basis: citation(row.provenance),
+		key: `${groundFaultMissing.code}@${by}`,
+	});
+}

@@ -1,0 +1,162 @@
+// A load whose way back is not that of its own hot: another circuit's neutral, or one past the ground-fault device of its hot.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { type Borrowing, findBorrowings } from "../analysis/borrowings.ts";
+import { certain } from "../base/certain.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { listNames } from "../base/wording.ts";
+import type { Point } from "../circuit/circuit.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+export const neutralBorrowed: Rule = {
+	code: "neutral-borrowed",
+	level: "danger",
+	what: "A load's current does not return with its own circuit: its neutral is another circuit's, or goes past the ground-fault device that its hot goes through.",
+	why: "The neutral can carry more than any breaker allows, it stays live when its own breaker is off, and ground-fault devices trip at every use.",
+	help: "Lead each load back by the neutral that lies in the cable of its own hot.",
+	basis: "NFPA 70 200.4, 210.4(B) and 300.3(B), recalled; makers' instructions for ground-fault devices",
+	meter: "Dead, with the circuit's neutral taken off its bar: the neutral still rings through to another circuit's.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit one from LC breaker 15 A by 14-2
+  6 ft to j1: box
+  9 ft to b1: receptacle
+circuit two from LC breaker 15 A by 14-2
+  6 ft to j1
+  from j1
+    9 ft to b2: receptacle
+at j1
+  join one-1.black, one-2.black
+  join two-1.black, two-2.black
+  join one-1.white, one-2.white, two-2.white
+  two-1.white capped
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit galley from LC breaker 20 A by 12-2
+  11 ft to g1: gfci
+   5 ft to g2: receptacle
+at g1
+  galley-2.white on g1.line.neutral
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit one from LC breaker 15 A by 14-2
+  6 ft to j1: box
+  9 ft to b1: receptacle
+circuit two from LC breaker 15 A by 14-2
+  6 ft to j1
+  from j1
+    9 ft to b2: receptacle
+at j1
+  join one-1.black, one-2.black
+  join two-1.black, two-2.black
+  join one-1.white, one-2.white
+  join two-1.white, two-2.white
+`,
+		`inlet pole 50 A, 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+circuit bunks from LC breaker 20 A two-pole by 12-3
+  14 ft to b1: receptacle split
+`,
+	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+};
+
+function checkMode(analysis: Analysis, state: ModeState): Finding[] {
+	return findBorrowings(analysis.circuit, state).map((borrowing) => tell(analysis, state, borrowing));
+}
+
+function tell({ circuit }: Analysis, state: ModeState, borrowing: Borrowing): Finding {
+	const { loads, end } = borrowing;
+	const parts = [...new Set(loads.map(({ load }) => load.part))];
+	const names = listNames(parts);
+	const conductor = end === undefined ? undefined : circuit.conductors[end.conductor];
+	const landed = end === undefined ? undefined : conductor?.ends[end.which];
+	const point = landed?.point === undefined ? undefined : circuit.points[landed.point];
+	const landing = point === undefined ? "" : `: ${conductor?.name ?? ""} is ${tellPlace(point)}`;
+	const first = certain(loads[0], "a load");
+	const part = certain(circuit.partByName.get(first.load.part), first.load.part);
+	const span = landed?.span ?? part.span;
+	const behind = reversedDevice(state, borrowing);
+	return finding({
+		code: neutralBorrowed.code,
+		level: borrowing.kind === "past-device" ? "error" : "danger",
+		title: `${tellWhat(borrowing, names, parts.length > 1)}${landing}`,
+		span,
+		label: "not its own way back",
+		also: parts.slice(0, 8).flatMap((name) => {
+			const other = circuit.partByName.get(name)?.span;
+			return other === undefined || other === span ? [] : [{ span: other, label: name }];
+		}),
+		marks: [
+			...(point === undefined ? [] : [point.name]),
+			...(conductor === undefined ? [] : [conductor.name]),
+			...parts,
+		],
+		path: state.crossings.poles.reachOf(first.neutral, "neutral")?.pathTo(first.neutral) ?? [],
+		why: tellWhy(borrowing, names),
+		help: tellCure(borrowing, names, conductor?.name),
+		basis: neutralBorrowed.basis,
+		key: `${neutralBorrowed.code}@${tellKey(borrowing, conductor?.name, landed?.enclosure.name, part.name)}`,
+		...(behind === undefined ? {} : { consequenceOf: `line-load-reversed@${behind}` }),
+	});
+}
+
+function tellKey(borrowing: Borrowing, conductor: string | undefined, box: string | undefined, part: string): string {
+	if (borrowing.kind !== "other-circuit") return borrowing.device;
+	return conductor === undefined || box === undefined ? part : `${conductor}@${box}`;
+}
+
+function tellPlace(point: Point): string {
+	return point.kind === "splice" ? `with the ${point.role}s of ${point.enclosure.name}` : `on ${point.name}`;
+}
+
+function tellWhat(borrowing: Borrowing, names: string, many: boolean): string {
+	switch (borrowing.kind) {
+		case "past-device":
+			return borrowing.passes === "hot"
+				? `The hot of ${names} goes through ${borrowing.device}, the neutral does not`
+				: `The neutral of ${names} goes through ${borrowing.device}, the hot does not`;
+		case "one-leg":
+			return `The neutral of ${names} carries both poles of ${borrowing.device}, which are on one leg`;
+		case "other-circuit":
+			return `${names} ${many ? "are" : "is"} fed by ${borrowing.own || "no breaker"} and ${many ? "return" : "returns"} with ${borrowing.other || "another circuit"}`;
+	}
+}
+
+function tellWhy(borrowing: Borrowing, names: string): string {
+	switch (borrowing.kind) {
+		case "past-device":
+			return `${borrowing.device} compares what goes out with what comes back: it trips as soon as anything is used on ${names}.`;
+		case "one-leg":
+			return "On one leg the two currents add up in the neutral instead of cancelling: it can carry twice what the breaker allows.";
+		case "other-circuit":
+			return `With ${borrowing.own} or ${borrowing.other} off, the neutral is still live with the other's current, and it can carry both.`;
+	}
+}
+
+function tellCure(borrowing: Borrowing, names: string, conductor: string | undefined): string {
+	switch (borrowing.kind) {
+		case "past-device":
+			return borrowing.passes === "hot"
+				? `Land ${conductor ?? "the neutral"} on the LOAD neutral of ${borrowing.device}.`
+				: `Lead the hot of ${names} through ${borrowing.device} too, or its neutral past it.`;
+		case "one-leg":
+			return "Give each pole a neutral of its own, or put the two poles on different legs.";
+		case "other-circuit":
+			return `Lead ${names} back by the neutral in the cable of ${borrowing.own}.`;
+	}
+}
+
+/** A device the wrong way round is told as such; that hot and neutral differ behind it follows from it. */
+function reversedDevice({ coverage }: ModeState, borrowing: Borrowing): string | undefined {
+	if (borrowing.kind !== "past-device") return undefined;
+	return coverage.fed.find(
+		({ device, hot, neutral }) => device.part === borrowing.device && (hot === "load" || neutral === "load"),
+	)?.device.part;
+}

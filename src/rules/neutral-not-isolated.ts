@@ -1,0 +1,70 @@
+// Neutral and ground joined by a wire where no source and no panel is said to bond them.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { effectOf } from "../analysis/crossings.ts";
+import { isHot } from "../analysis/poles.ts";
+import type { Root } from "../analysis/roots.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { followsWorse, placeMistake, tellRoot } from "./mistake-wording.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+export const neutralNotIsolated: Rule = {
+	code: "neutral-not-isolated",
+	level: "danger",
+	what: "With every intended bond taken away, neutral and ground are still joined somewhere.",
+	why: "Part of what every load uses then flows back over the ground and through every case; when the neutral opens, all cases are live.",
+	help: "Take the joint out; the one bond belongs at the source.",
+	basis: "NFPA 70 250.24(A)(5) and 551.54; ABYC E-11; IEC 60364-5-54 (recalled)",
+	meter: "Dead, with every source and its bond disconnected: neutral and ground ring through to each other.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at LC
+  link LC.neutral.9, LC.ground.9 by 10 AWG bare
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+  9 ft to b2: receptacle
+at b2
+  bunks-2.bare on b2.neutral
+`,
+	],
+	right: [
+		`inlet pole 30 A 120 V floating
+panel LC main 30 A bonded from pole by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+};
+
+function checkMode(analysis: Analysis, state: ModeState): Finding[] {
+	const roots = new Map<string, { root: Root; points: number[] }>();
+	const add = (root: Root, points: readonly number[]): void => {
+		const known = roots.get(root.key);
+		if (known === undefined) roots.set(root.key, { root, points: [...points] });
+		else known.points.push(...points);
+	};
+	for (const { between, root } of state.crossings.bridges) if (!between.some((pole) => isHot(pole.role))) add(root, []);
+	for (const stray of state.crossings.strays)
+		if (!stray.switched && effectOf(stray, analysis.landings, state.network) === "bridged")
+			add(stray.root, [stray.point]);
+	return [...roots.values()].map(({ root, points }) =>
+		finding({
+			code: neutralNotIsolated.code,
+			level: "danger",
+			title: `Neutral and ground are joined in ${root.enclosure}: ${tellRoot(analysis, root)}`,
+			label: "joins neutral and ground",
+			...placeMistake(analysis, state, root, points),
+			why: neutralNotIsolated.why,
+			basis: neutralNotIsolated.basis,
+			...followsWorse(state.crossings, root.key, "bridged"),
+		}),
+	);
+}

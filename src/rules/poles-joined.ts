@@ -1,0 +1,89 @@
+// A hot that is joined to a neutral, a ground, the other leg or another source: a short circuit waiting for its switch.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Bridge } from "../analysis/crossings.ts";
+import { isHot, sortOfRole } from "../analysis/poles.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { listNames } from "../base/wording.ts";
+import { followsWorse, placeMistake, tellRoot } from "./mistake-wording.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+export const polesJoined: Rule = {
+	code: "poles-joined",
+	level: "danger",
+	what: "Two poles that must never meet are joined: hot with neutral or ground, two legs, or the hots of two sources.",
+	why: "The moment it is switched on a short-circuit current flows: what is weakest burns before or while the breaker opens.",
+	help: "Take the two apart where they meet.",
+	basis: "common practice; NFPA 70 110.7 (wiring free from short circuits), recalled",
+	meter: "Dead: the two poles ring through to each other with every load unplugged.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at b1
+  link b1.hot, b1.neutral by 12 AWG black
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+  9 ft to b2: receptacle
+at b1
+  join bunks-1.black, bunks-1.bare, bunks-2.black, b1.hot
+`,
+		`inlet shore 30 A 120 V
+inverter inv 2000 W 12 V / 120 V, bonds neutral when inverting
+panel LC main 30 A from shore by 10-2, 12 ft
+feed backup from inv by 10-2
+  5 ft to LC
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	],
+	right: [
+		`inlet pole 50 A, 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+circuit bunks from LC breaker 20 A two-pole by 12-3
+  14 ft to b1: receptacle split
+`,
+	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+};
+
+function checkMode(analysis: Analysis, state: ModeState): Finding[] {
+	return state.crossings.bridges
+		.filter(({ between }) => between.some((pole) => isHot(pole.role)))
+		.map((bridge) => tell(analysis, state, bridge));
+}
+
+function tell(analysis: Analysis, state: ModeState, bridge: Bridge): Finding {
+	const { root, between } = bridge;
+	const isTwoSources = between.every((pole) => isHot(pole.role)) && between[0].source !== between[1].source;
+	return finding({
+		code: polesJoined.code,
+		level: "danger",
+		title: `${tellWhat(bridge, isTwoSources)} in ${root.enclosure}: ${tellRoot(analysis, root)}`,
+		label: isTwoSources ? "two sources meet" : "short circuit",
+		...placeMistake(analysis, state, root, []),
+		...(isTwoSources
+			? {
+					why: "Two sources that do not run in step drive a short-circuit current through each other, and a dead inlet's pins are live.",
+					help: `Let only one of ${between[0].source} and ${between[1].source} feed at a time: through an inverter-charger that passes shore power through, or by a circuit of its own for each.`,
+				}
+			: { why: polesJoined.why }),
+		basis: polesJoined.basis,
+		...followsWorse(state.crossings, root.key, "shorted"),
+	});
+}
+
+function tellWhat({ between: [one, other] }: Bridge, isTwoSources: boolean): string {
+	if (isTwoSources) return `${one.source} and ${other.source} are joined`;
+	if (isHot(one.role) && isHot(other.role)) return `The two legs of ${one.source} are joined`;
+	const order = ["hot", "neutral", "ground"];
+	const sorts = [sortOfRole(one.role), sortOfRole(other.role)];
+	const names = sorts.toSorted((first, second) => order.indexOf(first) - order.indexOf(second));
+	const [first = "", second = ""] = names;
+	return `${listNames([first.charAt(0).toUpperCase() + first.slice(1), second])} are joined`;
+}
