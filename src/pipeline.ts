@@ -47,8 +47,10 @@ export async function drawPlan(
 		import("./svg/index.ts"),
 	]);
 	const drawn: { name: string; svg: string }[] = [];
+	// Where a plan lies is nobody's business but its owner's: only its own name goes into ids.
+	const name = file.split(/[\\/]/).at(-1) ?? file;
 	for await (const sheet of drawSheets(analysis, findings, choice))
-		drawn.push({ name: sheet.name, svg: await writeSvg(sheet, file) });
+		drawn.push({ name: sheet.name, svg: await writeSvg(sheet, name) });
 	return drawn;
 }
 
@@ -66,20 +68,39 @@ const ruleNames = rules.map((rule) => rule.code);
 
 /** Sorts findings by level, then place, then name, and numbers them from 1; what follows from another stands behind it. */
 function numberFindings(findings: readonly Finding[]): NumberedFinding[] {
-	const roots = findings.filter(
-		(finding) => finding.consequenceOf === undefined || !findings.some((other) => other.key === finding.consequenceOf),
-	);
-	const order = (one: Finding, other: Finding): number =>
+	const known = new Map(findings.map((finding) => [finding.key, finding]));
+	const followers = new Map<Finding, Finding[]>();
+	for (const finding of findings) {
+		const root = rootOf(finding, known);
+		if (root !== finding) followers.set(root, [...(followers.get(root) ?? []), finding]);
+	}
+	return findings
+		.filter((finding) => rootOf(finding, known) === finding)
+		.toSorted(compareFindings)
+		.flatMap((root) => [root, ...(followers.get(root) ?? []).toSorted(compareFindings)])
+		.map((finding, index) => ({ ...finding, number: index + 1 }));
+}
+
+/** The finding at the bottom of what one follows from; itself where it follows from none that was found, or from itself. */
+function rootOf(finding: Finding, known: ReadonlyMap<string, Finding>): Finding {
+	const seen = new Set<Finding>();
+	let root = finding;
+	for (;;) {
+		seen.add(root);
+		const next = root.consequenceOf === undefined ? undefined : known.get(root.consequenceOf);
+		if (next === undefined) return root;
+		if (seen.has(next)) return finding;
+		root = next;
+	}
+}
+
+function compareFindings(one: Finding, other: Finding): number {
+	return (
 		levels.indexOf(one.level) - levels.indexOf(other.level) ||
 		compareSpans(one.span, other.span) ||
-		(one.code === other.code ? compareText(one.title, other.title) : compareText(one.code, other.code));
-	const sorted = roots
-		.toSorted(order)
-		.flatMap((root) => [
-			root,
-			...findings.filter((finding) => finding !== root && finding.consequenceOf === root.key).toSorted(order),
-		]);
-	return sorted.map((finding, index) => ({ ...finding, number: index + 1 }));
+		compareText(one.code, other.code) ||
+		compareText(one.title, other.title)
+	);
 }
 
 function compareText(one: string, other: string): number {

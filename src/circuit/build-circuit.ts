@@ -20,6 +20,13 @@ export function buildCircuit(plan: Plan): { readonly circuit: Circuit; readonly 
 	tieKnots(draft);
 	const circuit = seal(draft, equipment);
 	const [first] = plan.things;
+	if (first === undefined)
+		findings.push(
+			planFinding("plan-empty", {
+				title: "Nothing here can be wired",
+				span: { file: plan.file, line: 1, column: 1, endColumn: 1 },
+			}),
+		);
 	if (circuit.sources.length === 0 && first !== undefined)
 		findings.push(
 			planFinding("source-missing", {

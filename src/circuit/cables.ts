@@ -2,8 +2,8 @@
 import { certain } from "../base/certain.ts";
 import type { Span } from "../base/span.ts";
 import type { Role, SideSpec } from "../kinds/kind.ts";
-import type { Core, CoreMarking, Hop, HopEnd, Run, Thing } from "../plan/plan.ts";
 import { roleOfColour } from "../plan/cable-make.ts";
+import type { Core, CoreMarking, Hop, HopEnd, Run, Thing } from "../plan/plan.ts";
 import { knotName, thingNamed } from "./devices.ts";
 import type { Draft, DraftConductor, DraftEnd } from "./draft.ts";
 

@@ -209,6 +209,13 @@ export const planCodes = [
 		help: "Name sources of the plan.",
 	},
 	{
+		code: "plan-empty",
+		level: "warning",
+		meaning: "Nothing in the text is a thing that can be wired.",
+		why: "There is nothing to check and nothing to draw.",
+		help: "Begin from a starter: `ferrule new van.ferrule` writes one.",
+	},
+	{
 		code: "source-missing",
 		level: "note",
 		meaning: "Nothing in the plan feeds it.",

@@ -14,8 +14,8 @@ export function namesOf(name: NewName): NameTerm[] {
 	});
 }
 
-/** More than this in a row is a slip of the pen. */
-const longestRow = 200;
+/** A longer row is refused when the text is read. */
+const longestRow = 1000;
 
 function splitNumber(text: string): { stem: string; number: number } | undefined {
 	let start = text.length;
