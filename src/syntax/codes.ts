@@ -1,4 +1,5 @@
 // What can be wrong with a text before anything electrical is asked: one entry for each code that reading gives.
+import { limits } from "./vocabulary.ts";
 
 /** What `explain` tells about a code. */
 export interface SyntaxProblem {
@@ -81,7 +82,7 @@ export const syntaxProblems = [
 	},
 	{
 		code: "indentation-too-deep",
-		meaning: `Lines stand below lines in more than ${32} steps. A plan needs four or five: a circuit, its hops, a branch, a box and the devices in it.`,
+		meaning: `Lines stand below lines in more than ${limits.depth} steps. A plan needs four or five: a circuit, its hops, a branch, a box and the devices in it.`,
 		why: leftOut,
 		help: "Move the line to the left, to the line it belongs to.",
 	},

@@ -31,7 +31,7 @@ export function readText(text: string, file: string): { tree: Tree; findings: Fi
 				continue;
 			}
 			const line = new Line(words, file, index + 1, report);
-			tabs.watch(line);
+			tabs.watch(line, report);
 			reader.read(line, () => nextLine(lines, index));
 		}
 	}
@@ -46,13 +46,13 @@ class TabWatch {
 	#mark: string | undefined;
 	#isReported = false;
 
-	watch(line: Line): void {
+	watch(line: Line, report: (finding: Finding) => void): void {
 		const indentation = /^[ \t]*/.exec(line.text)?.[0] ?? "";
 		if (line.tokens.length === 0 || indentation === "" || this.#isReported) return;
 		this.#mark ??= indentation.charAt(0);
 		if ([...indentation].every((mark) => mark === this.#mark)) return;
 		this.#isReported = true;
-		line.report(
+		report(
 			problem("indentation-mixed", line.span(0, indentation.length), {
 				title: "Lines are indented with tabs here and with spaces there",
 				label: "differs from the lines above",

@@ -213,6 +213,30 @@ describe("a message", () => {
 	});
 });
 
+describe("what a hop says twice", () => {
+	it.each([
+		["9 ft 3 ft to b1", "length-unexpected", "hop length <9 ft> to b1"],
+		["within 9 in within 3 in to b1", "length-unexpected", "hop within <9 in> to b1"],
+		["9 ft within 3 in to b1", "length-unexpected", "hop within <3 in> to b1"],
+		["9 ft as t1 as t2 to b1", "word-unexpected", "hop length <9 ft> tag t1 to b1"],
+		["by 12-2 by 14-2 to b1", "word-unexpected", "hop by <12-2> to b1"],
+		["by 12-2 bolted to b1", "word-unexpected", "hop by <12-2> bolted to b1"],
+		["-3 ft to b1", "number-unclear", "hop to b1"],
+	])("%s", (hop, code, read) => {
+		const { tree, findings } = readText(`${chain}  ${hop}`, "p");
+		expect(findings.map((finding) => finding.code)).toEqual([code]);
+		expect(compact(tree).split("\n")[1]).toBe(`  ${read}`);
+	});
+
+	it("adds up where all of it runs through places", () => {
+		const read = (hop: string) => compact(readText(`${chain}  ${hop}`, "p").tree).split("\n")[1];
+		expect(read("3 m through attic to b1")).toBe("  hop length <3 m> through attic length <3 m> to b1");
+		expect(read("1 m through bay, 50 cm through attic to b1")).toContain("hop length <1.5 m> through bay");
+		expect(read("through attic to b1")).toBe("  hop through attic to b1");
+		expect(read("? through attic to b1")).toBe("  hop through attic to b1");
+	});
+});
+
 describe("what is guessed from a wrong line", () => {
 	const read = (text: string) => compact(readText(text, "p").tree);
 
