@@ -16,8 +16,7 @@ export function unitInOtherCase(spelling: string): Unit | undefined {
 
 /** The unit that a misspelt one looks most like, of one dimension or of all. */
 export function nearUnit(spelling: string, dimension?: Dimension): Unit | undefined {
-	const fitting = units.filter((unit) => dimension === undefined || unit.dimension === dimension);
-	const table = new Map(fitting.flatMap((unit) => [unit.symbol, ...(unit.also ?? [])].map((word) => [word, unit])));
+	const table = spellingsOf(dimension);
 	const [near] = nearestWords(spelling, table.keys());
 	return near === undefined ? undefined : table.get(near);
 }
@@ -48,6 +47,19 @@ export function rounded(value: number): number {
 	return Number(value.toPrecision(9));
 }
 
+/** Units by all their spellings; kept, because a name such as `1B` is looked up as well. */
+function spellingsOf(dimension: Dimension | undefined): Map<string, Unit> {
+	const known = tables.get(dimension);
+	if (known) return known;
+	const fitting = units.filter((unit) => dimension === undefined || unit.dimension === dimension);
+	const table = new Map(
+		fitting.flatMap((unit) => [unit.symbol, ...(unit.also ?? [])].map((word): [string, Unit] => [word, unit])),
+	);
+	tables.set(dimension, table);
+	return table;
+}
+
+const tables = new Map<Dimension | undefined, Map<string, Unit>>();
 const byLowerCase = new Map<string, Unit[]>();
 for (const unit of units)
 	for (const spelling of [unit.symbol, ...(unit.also ?? [])]) {
