@@ -2,7 +2,7 @@
 import type { Finding } from "../base/finding.ts";
 import type { PlaceStatement, PlanStatement, Statement, ThingStatement, Tree } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
-import { readAcceptance, readLandings, readMode } from "./landings.ts";
+import { readAcceptance, readLandings, readModes } from "./landings.ts";
 import { namesOf } from "./name-rows.ts";
 import type { Plan, Thing } from "./plan.ts";
 import { RunRegister } from "./runs.ts";
@@ -49,7 +49,7 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 	const landings = statementsOf(tree, "at").flatMap((statement) =>
 		kept(readLandings(statement, register.byName, findings)),
 	);
-	const modes = statementsOf(tree, "mode").map((statement) => readMode(statement, register.byName, findings));
+	const modes = readModes(statementsOf(tree, "mode"), register.byName, findings);
 	const acceptances = statementsOf(tree, "accept").flatMap((statement) => kept(readAcceptance(statement, findings)));
 	const plan: Plan = {
 		file: tree.file,

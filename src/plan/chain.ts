@@ -30,6 +30,7 @@ const longestCable = 500;
 /** Follows one chain and its branches. */
 export class Flattener {
 	readonly hops: Hop[] = [];
+	private cables = 0;
 	private readonly told = new Set<string>();
 	private readonly register: RunRegister;
 	private readonly run: string;
@@ -51,7 +52,8 @@ export class Flattener {
 	}
 
 	add(position: Position, to: HopEnd, way: Way): void {
-		const tag = this.register.takeTag(this.run, this.hops.length + 1, way.tag, way.span);
+		// A cable that could not be taken up keeps its number, so that no other gets its tag.
+		const tag = this.register.takeTag(this.run, ++this.cables, way.tag, way.span);
 		const length = this.readLength(way.length);
 		if (position.from === undefined || position.cable === undefined) {
 			this.register.incomplete = true;

@@ -110,8 +110,31 @@ function readTermination(word: NameTerm, findings: Finding[]): Termination | und
 	return termination;
 }
 
+/** The modes as named by the builder; a name used twice is a finding, and the first holds. */
+export function readModes(
+	statements: readonly ModeStatement[],
+	things: ReadonlyMap<string, Thing>,
+	findings: Finding[],
+): SaidMode[] {
+	const modes = new Map<string, SaidMode>();
+	for (const statement of statements) {
+		const mode = readMode(statement, things, findings);
+		const first = modes.get(foldName(mode.name));
+		if (first === undefined) modes.set(foldName(mode.name), mode);
+		else
+			findings.push(
+				planFinding("name-twice", {
+					title: `Two modes are called ${mode.name}`,
+					span: statement.name.span,
+					also: [{ span: first.span, label: "first here" }],
+				}),
+			);
+	}
+	return [...modes.values()];
+}
+
 /** A mode as named by the builder; a name that is no source is a finding. */
-export function readMode(statement: ModeStatement, things: ReadonlyMap<string, Thing>, findings: Finding[]): SaidMode {
+function readMode(statement: ModeStatement, things: ReadonlyMap<string, Thing>, findings: Finding[]): SaidMode {
 	const isSource = (name: NameTerm): boolean => things.get(foldName(name.text))?.blueprint.source !== undefined;
 	for (const name of [...statement.sources, ...statement.without])
 		if (!isSource(name))
@@ -145,7 +168,9 @@ export function readMode(statement: ModeStatement, things: ReadonlyMap<string, T
 
 /** An accepted deviation; without a reason it is a finding and accepts nothing. */
 export function readAcceptance(statement: AcceptStatement, findings: Finding[]): Acceptance | undefined {
-	const reason = statement.because?.text.trim() ?? "";
+	// A line without `because` has been told when the text was read.
+	if (statement.because === undefined) return undefined;
+	const reason = statement.because.text.trim();
 	if (reason === "") {
 		findings.push(
 			planFinding("reason-missing", {
