@@ -9,12 +9,13 @@ import { jacketWidth } from "./tags.ts";
 
 /** Jacket and strands of a placed cable, from gland to gland. */
 export function cableMarks(
-	{ cable, points }: PlacedCable,
+	placed: PlacedCable,
 	circuit: Circuit,
 	strands: Strands,
 	lit: ReadonlyMap<string, number>,
 ): Mark[] {
-	const way = trimEnds(points);
+	const { cable } = placed;
+	const way = trimEnds(placed);
 	const conductors = strands(cable);
 	const jacket: Mark = {
 		kind: "jacket",
@@ -68,11 +69,14 @@ function normal(from: XY, to: XY): XY {
 	return { x: dy === 0 ? 0 : -dy, y: dx };
 }
 
-/** Jackets end at the outer edge of their glands. */
-function trimEnds(points: readonly XY[]): XY[] {
+/** Jackets end at the outer edge of their glands; a flag has none. */
+function trimEnds({ points, from, to }: PlacedCable): XY[] {
 	return points.map((point, index) => {
-		const neighbour = index === 0 ? points[1] : index === points.length - 1 ? points[index - 1] : undefined;
-		return neighbour === undefined ? point : { x: point.x + Math.sign(neighbour.x - point.x) * glandReach, y: point.y };
+		const isEnd = index === 0 || index === points.length - 1;
+		const box = index === 0 ? from : to;
+		const neighbour = points[index === 0 ? 1 : index - 1];
+		if (!isEnd || neighbour === undefined || box.flagTo !== undefined) return point;
+		return { x: point.x + Math.sign(neighbour.x - point.x) * glandReach, y: point.y };
 	});
 }
 

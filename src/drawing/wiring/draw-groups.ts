@@ -19,7 +19,7 @@ export function drawGroups(drawing: BoxDrawing, layout: LaneLayout, findings: re
 	for (const placed of layout.boxes) {
 		groups.push(boxGroup(placed));
 		drawn.add(placed.box);
-		noteAnchors(placed, anchors);
+		if (findings.length > 0) noteAnchors(placed, anchors);
 		for (const { placed: cable, group } of cables.get(placed.box) ?? [])
 			if (drawn.has(cable.from) && drawn.has(cable.to)) groups.push(group);
 	}
@@ -82,6 +82,6 @@ function drawCables(
 
 /** The first place at which a name is drawn counts: that is nearest to where power comes from. */
 function noteAnchors({ box, x, y }: PlacedBox, anchors: Map<string, XY>): void {
-	for (const [name, at] of box.interior?.anchors ?? [])
+	for (const [name, at] of box.interior?.anchors() ?? [])
 		if (!anchors.has(name)) anchors.set(name, { x: at.x + x, y: at.y + y });
 }

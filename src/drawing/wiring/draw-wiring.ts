@@ -20,12 +20,12 @@ export interface SetPlace {
 	readonly after: number;
 }
 
-/** The wiring sheets, one a panel; more where a panel has more than about 12 circuits. */
-export async function drawWiring(
+/** The wiring sheets one after the other, one a panel; more where a panel has more than about 12 circuits. */
+export async function* drawWiring(
 	{ circuit }: Analysis,
 	findings: readonly NumberedFinding[],
 	place: SetPlace,
-): Promise<Sheet[]> {
+): AsyncGenerator<Sheet> {
 	const shares = shareSheets(circuit);
 	const furniture = planFurniture(circuit, findings);
 	const lit = litConductors(circuit, findings);
@@ -34,22 +34,20 @@ export async function drawWiring(
 	);
 	const sheetOf = sheetFinder(shares, names);
 	const of = place.before + shares.length + place.after;
-	const sheets: Sheet[] = [];
 	for (const [index, share] of shares.entries()) {
 		const strands = orderStrands(circuit, share.roots);
 		const drawing: BoxDrawing = { circuit, strands, lit, sheetOf };
 		const layout = await layOutShare(drawing, share);
 		const groups = drawGroups(drawing, layout, findings);
 		const contents = layout.boxes.flatMap(({ box }) => box.interior?.content ?? []);
-		sheets.push(
-			composeShare(circuit, share, furniture, groups, wiringNotes(circuit, contents), {
-				name: names[index] ?? "wiring",
-				number: place.before + index + 1,
-				of,
-			}),
-		);
+		const notes = [...otherParts(shares, names, index), ...wiringNotes(circuit, contents)];
+		yield composeShare(circuit, share, furniture, groups, notes, {
+			name: names[index] ?? "wiring",
+			number: place.before + index + 1,
+			of,
+			alone: shares.length === 1,
+		});
 	}
-	return sheets;
 }
 
 async function layOutShare(drawing: BoxDrawing, share: SheetShare): Promise<LaneLayout> {
@@ -75,22 +73,33 @@ function sheetFinder(shares: readonly SheetShare[], names: readonly string[]): (
 	return (enclosure) => sheetByBox.get(enclosure) ?? "";
 }
 
+/** On which sheets the other circuits of the same panel are. */
+function otherParts(shares: readonly SheetShare[], names: readonly string[], own: number): string[] {
+	const panel = shares[own]?.part?.panel;
+	if (panel === undefined) return [];
+	return shares.flatMap(({ part }, index) =>
+		part?.panel === panel && index !== own
+			? [`${panel}: circuits ${part.first} to ${part.last} are on sheet ${names[index] ?? ""}.`]
+			: [],
+	);
+}
+
 function composeShare(
 	circuit: Circuit,
 	share: SheetShare,
 	furniture: PlanFurniture,
 	groups: readonly Group[],
 	notes: readonly string[],
-	place: { readonly name: string; readonly number: number; readonly of: number },
+	{ alone, ...place }: { readonly name: string; readonly number: number; readonly of: number; readonly alone: boolean },
 ): Sheet {
 	const { part } = share;
-	const title =
-		share.suffix === "" || place.name === "wiring" ? "Wiring diagram" : `Wiring diagram ${part?.panel ?? share.suffix}`;
+	const panel = part?.panel ?? share.suffix;
+	const of = alone ? "" : panel === "" ? ", no panel" : ` ${panel}`;
 	const circuits = part === undefined ? "" : `, circuits ${part.first} to ${part.last} of ${part.total}`;
 	return composeSheet({
 		...furniture,
 		...place,
-		title: `${title}${circuits}`,
+		title: `Wiring diagram${of}${circuits}`,
 		subtitle: "every conductor on its terminal · read from left to right, one lane for each home run",
 		description: `Wiring diagram. ${furniture.description}`,
 		groups,

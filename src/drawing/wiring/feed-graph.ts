@@ -1,7 +1,7 @@
 // Which enclosures belong on one sheet, and how they hang together there: a tree from the panel, or a net that is none.
 import type { Cable, Circuit } from "../../circuit/circuit.ts";
 import { type CableEnd, type Stock, takeStock } from "./box-content.ts";
-import { circuitsPerSheet } from "./dimensions.ts";
+import { circuitsPerSheet, laneGap } from "./dimensions.ts";
 import { slotOrder } from "./panel-parts.ts";
 
 /** One sheet's share of a circuit. */
@@ -32,6 +32,8 @@ export interface FeedNode {
 	readonly left: readonly FeedNode[];
 	/** Cables that leave the box and come back to it. */
 	readonly loops: readonly Cable[];
+	/** Cables of this box that are drawn on another sheet only. */
+	readonly elsewhere?: readonly Cable[];
 }
 
 /** The sheets of a circuit, in the order of its panels. */
@@ -45,7 +47,9 @@ export function shareSheets(circuit: Circuit): SheetShare[] {
 		if (there === undefined) regions.set(region, [stock]);
 		else there.push(stock);
 	}
-	return [...regions].flatMap(([region, members]) => shareRegion(circuit, region, members, stocks));
+	// What hangs on no panel comes last.
+	const ordered = [...regions].toSorted(([one], [other]) => Number(one === "") - Number(other === ""));
+	return ordered.flatMap(([region, members]) => shareRegion(circuit, region, members, stocks));
 }
 
 /** Each panel is a region of its own; what hangs on it without another panel between belongs to it. The rest is region "". */
@@ -101,18 +105,62 @@ function shareRegion(
 	return splitByCircuits({ suffix: region, roots: [root, ...others], isTree: true, net: [] }, root);
 }
 
-/** A panel with more circuits than fit on a sheet is drawn on several, its feed on the first. */
+/** A panel whose lanes are too many or too high for one sheet is drawn on several, its feed on the first. */
 function splitByCircuits(share: SheetShare, root: FeedNode): SheetShare[] {
 	const total = root.right.length;
-	const count = Math.ceil(total / circuitsPerSheet);
-	if (root.stock?.enclosure.sort !== "panel" || count <= 1) return [share];
-	const each = Math.ceil(total / count);
-	return Array.from({ length: count }, (_, index): SheetShare => {
-		const right = root.right.slice(index * each, (index + 1) * each);
-		const part = { panel: share.suffix, first: index * each + 1, last: index * each + right.length, total };
-		if (index === 0) return { ...share, roots: [{ ...root, right }, ...share.roots.slice(1)], part };
-		return { ...share, suffix: `${share.suffix}-${index + 1}`, roots: [{ ...root, right, left: [], loops: [] }], part };
-	});
+	if (root.stock?.enclosure.sort !== "panel") return [share];
+	const heights = root.right.map(estimateHeight);
+	const sum = heights.reduce((one, other) => one + other, 0);
+	const count = Math.max(1, Math.ceil(total / circuitsPerSheet), Math.ceil(sum / highestSheet - slack));
+	if (count === 1) return [share];
+	const shares: SheetShare[] = [];
+	let first = 0;
+	let used = 0;
+	for (let index = 0; index < count && first < total; index++) {
+		let last = first;
+		// Each sheet takes its fair part of the height that is left, and at least one lane.
+		for (; last < total && last - first < circuitsPerSheet; last++) {
+			const height = heights[last] ?? 0;
+			if (last > first && index < count - 1 && used + height / 2 > (sum * (index + 1)) / count) break;
+			used += height;
+		}
+		const right = root.right.slice(first, last);
+		const elsewhere = root.right.flatMap((branch) => (right.includes(branch) ? [] : branch.links));
+		const part = { panel: share.suffix, first: first + 1, last, total };
+		shares.push(
+			index === 0
+				? { ...share, roots: [{ ...root, right, elsewhere }, ...share.roots.slice(1)], part }
+				: {
+						...share,
+						suffix: `${share.suffix}.${index + 1}`,
+						roots: [{ ...root, right, elsewhere, left: root.left.map(flagFor), loops: [] }],
+						part,
+					},
+		);
+		first = last;
+	}
+	return shares;
+}
+
+/** A flag in place of a branch that is drawn on another sheet. */
+function flagFor(branch: FeedNode): FeedNode {
+	const flagTo = branch.flagTo ?? branch.stock?.enclosure.name ?? "";
+	return { flagTo, links: branch.links, end: branch.end, right: [], left: [], loops: [] };
+}
+
+/** About how high a lane will be: its highest box, and below it the lanes that branch off. */
+function estimateHeight(lane: FeedNode): number {
+	let height = laneGap;
+	const waiting: FeedNode[] = [lane];
+	for (const start of waiting) {
+		let highest = 0;
+		for (let node: FeedNode | undefined = start; node !== undefined; node = node.right[0]) {
+			highest = Math.max(highest, node.right.length === 0 ? usualHeights.last : usualHeights.passing);
+			waiting.push(...node.right.slice(1));
+		}
+		height += highest;
+	}
+	return height;
 }
 
 interface Grower {
@@ -223,3 +271,9 @@ function closesRing(members: readonly Stock[], inside: ReadonlySet<string>): boo
 function otherBox(cable: Cable, end: 0 | 1): string {
 	return end === 0 ? cable.to.name : cable.from.name;
 }
+
+/** Lanes this high together fill a sheet of ISO A1 or ANSI D; a quarter more is let pass. */
+const highestSheet = 1700;
+const slack = 0.25;
+/** Heights of ordinary boxes: at a lane's end, and where it goes on. */
+const usualHeights = { last: 175, passing: 240 } as const;

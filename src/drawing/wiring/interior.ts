@@ -20,7 +20,7 @@ export interface Interior {
 	/** What it is, in words. */
 	readonly words: string;
 	/** Where a finding's number belongs that marks a point, a conductor, a part or the enclosure. */
-	readonly anchors: ReadonlyMap<string, XY>;
+	readonly anchors: () => ReadonlyMap<string, XY>;
 }
 
 /** Lays out and draws the inside of an enclosure. `lit` gives the finding whose path each conductor is on. */
@@ -47,7 +47,7 @@ export function drawInterior(content: BoxContent, lit: ReadonlyMap<string, numbe
 		glands: plan.glands,
 		marks,
 		words: header.words,
-		anchors: anchorsOf(content, plan),
+		anchors: () => anchorsOf(content, plan),
 	};
 }
 

@@ -4,9 +4,8 @@ import { certain } from "../../base/certain.ts";
 import type { Cable } from "../../circuit/circuit.ts";
 import type { XY } from "../scene.ts";
 import { laneGap, returnChannel, shortestCable, trackLead, trackPitch } from "./dimensions.ts";
-import { endKey, type SheetBox } from "./sheet-box.ts";
+import { type Branch, endKey, type SheetBox } from "./sheet-box.ts";
 import { boundLong, Skyline, type Tract } from "./skyline.ts";
-import { tagRoom } from "./tags.ts";
 
 /** A box at its place, and a cable on its way. */
 export interface PlacedBox {
@@ -40,7 +39,6 @@ export interface Outward {
 	readonly boxes: PlacedBox[];
 	readonly cables: PlacedCable[];
 }
-export type Branch = SheetBox["right"][number];
 
 /** One lane: a box, its first follower, and so on, in as many rows as the width asks for. */
 export function layLane(outward: Outward, first: Branch, width: number): Block {
@@ -236,7 +234,7 @@ function boundsOfTracts(tracts: readonly Tract[]): { top: number; bottom: number
 
 /** From a wall to the boxes of the lanes that leave it: tracks, then the widest tag. */
 function laneStart(branches: readonly Branch[], turns: number): number {
-	const tag = Math.max(0, ...branches.flatMap(({ links }) => links.map(tagRoom)));
+	const tag = Math.max(0, ...branches.map(({ room }) => room));
 	if (turns === 0) return tag;
 	return trackLead + (branches.length - 1) * trackPitch + tag;
 }
@@ -244,7 +242,7 @@ function laneStart(branches: readonly Branch[], turns: number): number {
 /** The gap behind a box of a lane: the tag of the cable straight on, or the tracks of the branches that turn off in it. */
 function gapAfter(box: SheetBox): number {
 	const [next, ...others] = box.right;
-	const tag = Math.max(0, ...(next?.links ?? []).map(tagRoom));
+	const tag = next?.room ?? 0;
 	return others.length === 0 ? tag : Math.max(tag, trackLead + (others.length - 1) * trackPitch + trackPitch);
 }
 

@@ -7,6 +7,7 @@ import { type } from "./dimensions.ts";
 import type { FeedNode } from "./feed-graph.ts";
 import { drawInterior, type Interior } from "./interior.ts";
 import type { Strands } from "./strand-order.ts";
+import { tagRoom } from "./tags.ts";
 
 /** A box of a sheet, not yet placed. */
 export interface SheetBox {
@@ -19,11 +20,19 @@ export interface SheetBox {
 	readonly interior?: Interior;
 	/** The enclosure on another sheet that a flag leads to. */
 	readonly flagTo?: string;
-	readonly right: readonly { readonly box: SheetBox; readonly links: readonly Cable[] }[];
-	readonly left: readonly { readonly box: SheetBox; readonly links: readonly Cable[] }[];
+	readonly right: readonly Branch[];
+	readonly left: readonly Branch[];
 	readonly loops: readonly Cable[];
 	/** Which end of the cables between it and its children is there. */
 	readonly end: 0 | 1;
+}
+
+/** A box that hangs on another, by its cables. */
+export interface Branch {
+	readonly box: SheetBox;
+	readonly links: readonly Cable[];
+	/** The length of cable that the widest of their tags needs. */
+	readonly room: number;
 }
 
 /** All that drawing a box needs to know of its sheet. */
@@ -47,7 +56,7 @@ export function drawNode(drawing: BoxDrawing, root: FeedNode): SheetBox {
 		const childrenOf = (nodes: readonly FeedNode[]) =>
 			nodes.flatMap((child) => {
 				const box = built.get(child);
-				return box === undefined ? [] : [{ box, links: child.links }];
+				return box === undefined ? [] : [{ box, links: child.links, room: Math.max(...child.links.map(tagRoom)) }];
 			});
 		const box =
 			node.stock === undefined ? drawFlag(drawing, node, outward) : drawBox(drawing, node, node.stock, outward);
@@ -81,7 +90,22 @@ function drawBox(
 			{ cable, end: 1, side: outward },
 		]),
 	];
-	return { ...drawStock(drawing, stock, approaches), loops: node.loops, end: node.end };
+	const shown = node.elsewhere === undefined ? stock : withoutPartsOf(drawing.circuit, stock, node.elsewhere);
+	return { ...drawStock(drawing, shown, approaches), loops: node.loops, end: node.end };
+}
+
+/** A panel without the breakers whose cables are drawn on another sheet. */
+function withoutPartsOf(circuit: Circuit, stock: Stock, elsewhere: readonly Cable[]): Stock {
+	const names = new Set<string>();
+	for (const cable of elsewhere)
+		for (const index of cable.conductors)
+			for (const { point } of circuit.conductors[index]?.ends ?? []) {
+				const found = point === undefined ? undefined : circuit.points[point];
+				if (found?.kind === "terminal") names.add(found.part);
+			}
+	const isGone = (part: Stock["parts"][number]): boolean =>
+		part.face.traits.includes("breaker") && names.has(part.name);
+	return { ...stock, parts: stock.parts.filter((part) => !isGone(part)) };
 }
 
 /** A box with its cables approaching as told. */

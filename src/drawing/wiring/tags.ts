@@ -72,16 +72,22 @@ function tagMarks(cable: Cable, at: XY, half: number): TextMark[] {
 }
 
 function tagTexts(cable: Cable): TextMark[] {
-	const number = cable.lengthText === "" ? cable.tag : `${cable.tag} · ${cable.lengthText}`;
 	const shared = { kind: "text", x: 0, y: 0, anchor: "middle", of: cable.tag } as const;
 	return [
 		{ ...shared, text: cable.make, size: type.tag, bold: true, paint: "ink" },
-		{ ...shared, text: number, size: type.note, paint: "ink" },
+		{ ...shared, text: numberText(cable), size: type.note, paint: "ink" },
 	];
 }
 
 function tagWidth(cable: Cable): number {
-	return Math.max(...tagTexts(cable).map((mark) => textWidth(mark.text, mark)));
+	return Math.max(
+		textWidth(cable.make, { size: type.tag, bold: true }),
+		textWidth(numberText(cable), { size: type.note }),
+	);
+}
+
+function numberText(cable: Cable): string {
+	return cable.lengthText === "" ? cable.tag : `${cable.tag} · ${cable.lengthText}`;
 }
 
 function tagBox(mark: TextMark): Box {

@@ -8,11 +8,15 @@ export class TakenBoxes {
 
 	/** Takes a box. */
 	take(box: Box): void {
-		for (const cell of cellsOf(box)) {
-			const there = this.cells.get(cell);
-			if (there === undefined) this.cells.set(cell, [box]);
-			else there.push(box);
-		}
+		const right = Math.floor((box.x + box.width) / cellSize);
+		const bottom = Math.floor((box.y + box.height) / cellSize);
+		for (let row = Math.floor(box.y / cellSize); row <= bottom; row++)
+			for (let column = Math.floor(box.x / cellSize); column <= right; column++) {
+				const cell = row * rowStride + column;
+				const there = this.cells.get(cell);
+				if (there === undefined) this.cells.set(cell, [box]);
+				else there.push(box);
+			}
 	}
 
 	/** Takes all that a mark paints; lines and wires stretch by stretch. Enclosures, frames and bars may be stood on. */
@@ -27,8 +31,11 @@ export class TakenBoxes {
 
 	/** Whether nothing taken meets `box`. */
 	isFree(box: Box): boolean {
-		for (const cell of cellsOf(box))
-			for (const taken of this.cells.get(cell) ?? []) if (boxesMeet(taken, box)) return false;
+		const right = Math.floor((box.x + box.width) / cellSize);
+		const bottom = Math.floor((box.y + box.height) / cellSize);
+		for (let row = Math.floor(box.y / cellSize); row <= bottom; row++)
+			for (let column = Math.floor(box.x / cellSize); column <= right; column++)
+				for (const taken of this.cells.get(row * rowStride + column) ?? []) if (boxesMeet(taken, box)) return false;
 		return true;
 	}
 
@@ -53,13 +60,6 @@ export class TakenBoxes {
 
 function along(start: XY, end: XY, share: number): XY {
 	return { x: start.x + (end.x - start.x) * share, y: start.y + (end.y - start.y) * share };
-}
-
-function* cellsOf(box: Box): Generator<number> {
-	const [left, right] = [Math.floor(box.x / cellSize), Math.floor((box.x + box.width) / cellSize)];
-	const [top, bottom] = [Math.floor(box.y / cellSize), Math.floor((box.y + box.height) / cellSize)];
-	for (let row = top; row <= bottom; row++)
-		for (let column = left; column <= right; column++) yield row * rowStride + column;
 }
 
 /** Free room between a wire's colour and a label: its casing and a hair. */

@@ -3,7 +3,6 @@
 import { certain } from "../../base/certain.ts";
 import { laneGap, returnChannel, trackLead, widestDrawing } from "./dimensions.ts";
 import {
-	type Branch,
 	fanOut,
 	glandOf,
 	layLane,
@@ -13,7 +12,7 @@ import {
 	type PlacedCable,
 	placeLoops,
 } from "./lanes.ts";
-import { endKey, type SheetBox } from "./sheet-box.ts";
+import { type Branch, endKey, type SheetBox } from "./sheet-box.ts";
 
 /** Boxes in reading order, and the cables between them. */
 export interface LaneLayout {
@@ -29,25 +28,25 @@ interface Shape {
 
 /** A tree of boxes around its root, which stands at the origin. */
 export function layOutTree(root: SheetBox): LaneLayout {
-	const plain: Shape = { feed: "left", widest: Number.POSITIVE_INFINITY };
-	let best = layOut(root, plain);
+	let shape: Shape = { feed: "left", widest: Number.POSITIVE_INFINITY };
+	let best = layOut(root, shape);
 	let cost = costOf(best);
-	const consider = (shape: Shape): void => {
-		const layout = layOut(root, shape);
+	const improves = (candidate: Shape): boolean => {
+		const layout = layOut(root, candidate);
 		const next = costOf(layout);
-		if (next >= cost * worthIt) return;
-		best = layout;
-		cost = next;
+		if (next >= cost * worthIt) return false;
+		[best, cost, shape] = [layout, next, candidate];
+		return true;
 	};
-	const feed = root.left.length === 1 && isChain(root.left[0]) ? "below" : "left";
-	if (feed === "below") consider({ ...plain, feed });
-	const width = sizeOf(best).width;
-	// A lane is broken only where the sheet would otherwise have to be printed too small.
-	if (width > widestDrawing)
-		for (const share of [0.8, 0.65, 0.5, 0.4, 0.3, 0.2, 0.12, 0.06]) {
-			consider({ feed: "left", widest: Math.max(width * share, leastLane) });
-			if (feed === "below") consider({ feed, widest: Math.max(width * share, leastLane) });
-		}
+	if (root.left.length === 1 && isChain(root.left[0])) improves({ ...shape, feed: "below" });
+	// A lane is broken only where the sheet would otherwise have to be printed too small. The widths to break at are the same
+	// for every plan, so that a device more does not move all others.
+	const { width } = sizeOf(best);
+	let missed = 0;
+	for (let step = breakWidths.length - 1; step >= 0 && width > widestDrawing && missed < 2; step--) {
+		const widest = breakWidths[step] ?? width;
+		if (widest < width && !improves({ ...shape, widest })) missed++;
+	}
 	return best;
 }
 
@@ -143,8 +142,8 @@ function sizeOf({ boxes, cables }: LaneLayout): { width: number; height: number;
 const goodShape = 1.5;
 /** A less plain shape must print at least this much larger. */
 const worthIt = 0.96;
-/** No lane is broken to less than this. */
-const leastLane = 900;
+/** Widths at which lanes are broken. */
+const breakWidths: readonly number[] = Array.from({ length: 18 }, (_, step) => Math.round(1300 * 1.2 ** step));
 /** From a row's end, and from the panel's left wall, to the upright stretches of a feed that comes from below. */
 const feedReach = 36;
 /** The row of a feed ends this much inside the panel's right wall, clear of the tracks of its circuits. */

@@ -1,6 +1,6 @@
 // Letter codes along the wires of a box: one at each end that the box holds, beside the wire, on free ground.
 import type { TextMark, XY } from "../scene.ts";
-import { textBox, textWidth } from "../text-metrics.ts";
+import { textBox } from "../text-metrics.ts";
 import { isCore } from "./box-content.ts";
 import type { Route } from "./box-plan.ts";
 import { codeAtEnd, codeOf } from "./codes.ts";
@@ -51,46 +51,51 @@ function codeAlong(
 	clear: number,
 	taken: TakenBoxes,
 ): TextMark | undefined {
-	const width = textWidth(text, { size: type.letter });
+	const shared = { kind: "text", text, size: type.letter, paint: "ink", of: name } as const;
+	const { y: rise, width, height } = textBox({ ...shared, x: 0, y: 0, anchor: "start" });
+	const fits = (x: number, y: number, anchor: "start" | "end"): TextMark | undefined => {
+		const box = { x: anchor === "start" ? x : x - width, y: y + rise, width, height };
+		return taken.isFree(box) ? { ...shared, x, y, anchor } : undefined;
+	};
 	for (const [index, end] of points.entries()) {
 		const start = points[index - 1];
 		if (start === undefined) continue;
-		const spots =
+		const found =
 			start.y === end.y
-				? levelSpots(start, end, width, clear)
+				? alongLevel(start, end, width, clear, fits)
 				: start.x === end.x
-					? uprightSpots(start, end, clear)
-					: [];
-		for (const spot of spots) {
-			const mark: TextMark = { kind: "text", ...spot, text, size: type.letter, paint: "ink", of: name };
-			if (taken.isFree(textBox(mark))) return mark;
-		}
+					? alongUpright(start, end, clear, fits)
+					: undefined;
+		if (found !== undefined) return found;
 	}
 	return undefined;
 }
 
-type Spot = Pick<TextMark, "x" | "y" | "anchor">;
+type Fits = (x: number, y: number, anchor: "start" | "end") => TextMark | undefined;
 
 /** Above the wire, else below it, from its start onward. */
-function* levelSpots(start: XY, end: XY, width: number, clear: number): Generator<Spot> {
+function alongLevel(start: XY, end: XY, width: number, clear: number, fits: Fits): TextMark | undefined {
 	const way = end.x > start.x ? 1 : -1;
 	const length = Math.abs(end.x - start.x);
+	const anchor = way === 1 ? "start" : "end";
 	for (let offset = clearance; offset + width + clearance / 2 <= length; offset += step) {
 		const x = start.x + way * offset;
-		for (const y of [start.y - above - clear, start.y + below + clear])
-			yield { x, y, anchor: way === 1 ? "start" : "end" };
+		const found = fits(x, start.y - above - clear, anchor) ?? fits(x, start.y + below + clear, anchor);
+		if (found !== undefined) return found;
 	}
+	return undefined;
 }
 
 /** To the right of the wire, else to the left, from its start onward. */
-function* uprightSpots(start: XY, end: XY, clear: number): Generator<Spot> {
+function alongUpright(start: XY, end: XY, clear: number, fits: Fits): TextMark | undefined {
 	const way = end.y > start.y ? 1 : -1;
 	const length = Math.abs(end.y - start.y);
 	for (let offset = clearance; offset + 2 <= length; offset += step / 2) {
 		const y = start.y + way * offset + (way === 1 ? 7.8 : -2.4);
-		yield { x: start.x + beside + clear, y, anchor: "start" };
-		yield { x: start.x - beside - clear, y, anchor: "end" };
+		const found = fits(start.x + beside + clear, y, "start") ?? fits(start.x - beside - clear, y, "end");
+		if (found !== undefined) return found;
 	}
+	return undefined;
 }
 
 function lengthOf(points: readonly XY[]): number {
