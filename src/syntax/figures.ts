@@ -190,6 +190,8 @@ export class FigureJoiner {
 			const added = this.#readFigure(sum.next, token);
 			const part = added?.figure.term;
 			if (added === undefined || part?.kind !== "quantity") return sum;
+			// `1 m 20 cm / 30 cm` ends in a pair of its own.
+			if (this.#lexed[added.next]?.tokenType === tokens.Slash) return sum;
 			if (smallerUnits.get(unit)?.includes(part.quantity.unit) !== true) return sum;
 			const value = rounded(term.quantity.value + part.quantity.value);
 			const written = rounded(value / (findUnit(term.quantity.unit)?.factor ?? 1));

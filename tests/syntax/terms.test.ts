@@ -26,6 +26,7 @@ describe("figures", () => {
 		["4ft 6in", "[<4.5 ft>]"],
 		["1 m 20 cm 5 mm", "[<1.205 m>]"],
 		["4 ft, 6 in", "[<4 ft> <6 in>]"],
+		["12 cm 5 mm / 2 in", "[<12 cm> <5 mm / 2 in>]"],
 		["4 ft 2 ft", "[<4 ft> <2 ft>]"],
 		["6 in in porch", "[<6 in> in porch]"],
 		["in 10", "[in 10]"],
