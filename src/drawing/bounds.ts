@@ -1,6 +1,17 @@
 // Where marks stand: the box around a mark, a group or several, and groups moved elsewhere.
 import { findSymbol } from "../symbols/index.ts";
-import type { Group, Mark, SymbolMark, TextMark, XY } from "./scene.ts";
+import type {
+	CircleMark,
+	Group,
+	JacketMark,
+	LineMark,
+	Mark,
+	RectangleMark,
+	SymbolMark,
+	TextMark,
+	WireMark,
+	XY,
+} from "./scene.ts";
 import { textBox } from "./text-metrics.ts";
 
 /** An upright rectangle, in units. */
@@ -112,33 +123,39 @@ export function moveGroup(group: Group, dx: number, dy: number, scale = 1): Grou
 
 /** The mark moved by `dx`, `dy` after being scaled by `scale` about the origin. */
 export function moveMark(mark: Mark, dx: number, dy: number, scale = 1): Mark {
-	const at = (point: XY): XY => ({ x: point.x * scale + dx, y: point.y * scale + dy });
-	const stroke =
-		"strokeWidth" in mark && mark.strokeWidth !== undefined ? { strokeWidth: mark.strokeWidth * scale } : {};
+	if (mark.kind === "line" || mark.kind === "wire" || mark.kind === "jacket") {
+		const points = mark.points.map((point) => ({ x: point.x * scale + dx, y: point.y * scale + dy }));
+		const moved = { ...mark, points };
+		return scale === 1 ? moved : scaleWay(moved, scale);
+	}
+	const moved = { ...mark, x: mark.x * scale + dx, y: mark.y * scale + dy };
+	return scale === 1 ? moved : scaleShape(moved, scale);
+}
+
+function scaleWay(mark: LineMark | WireMark | JacketMark, scale: number): Mark {
+	if (mark.kind === "line") return { ...mark, strokeWidth: mark.strokeWidth * scale };
+	return { ...mark, width: mark.width * scale, radius: mark.radius * scale };
+}
+
+function scaleShape(mark: RectangleMark | CircleMark | TextMark | SymbolMark, scale: number): Mark {
 	switch (mark.kind) {
+		case "text":
+			return { ...mark, size: mark.size * scale };
+		case "symbol":
+			return { ...mark, scale: mark.scale * scale };
+		case "circle":
+			return { ...mark, radius: mark.radius * scale, ...scaleStroke(mark, scale) };
 		case "rectangle":
 			return {
 				...mark,
-				...at(mark),
-				...stroke,
 				width: mark.width * scale,
 				height: mark.height * scale,
 				...(mark.radius === undefined ? {} : { radius: mark.radius * scale }),
+				...scaleStroke(mark, scale),
 			};
-		case "circle":
-			return { ...mark, ...at(mark), ...stroke, radius: mark.radius * scale };
-		case "line":
-			return { ...mark, strokeWidth: mark.strokeWidth * scale, points: mark.points.map(at) };
-		case "wire":
-		case "jacket":
-			return { ...mark, points: mark.points.map(at), width: mark.width * scale, radius: mark.radius * scale };
-		case "text":
-			return moveText(mark, at(mark), scale);
-		case "symbol":
-			return { ...mark, ...at(mark), scale: mark.scale * scale };
 	}
 }
 
-function moveText(mark: TextMark, to: XY, scale: number): TextMark {
-	return { ...mark, ...to, size: mark.size * scale };
+function scaleStroke(mark: RectangleMark | CircleMark, scale: number): { strokeWidth?: number } {
+	return mark.strokeWidth === undefined ? {} : { strokeWidth: mark.strokeWidth * scale };
 }

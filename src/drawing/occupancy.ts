@@ -20,9 +20,11 @@ export class Occupancy {
 
 	/** Takes every square that `box` touches. */
 	take(box: Box): void {
-		const { left, top, right, bottom } = this.squares(box);
-		for (let row = top; row < bottom; row++)
-			this.taken.fill(1, row * this.columns + left, row * this.columns + Math.max(left, right));
+		const left = this.columnOf(box.x, Math.floor);
+		const right = Math.max(left, this.columnOf(box.x + box.width, Math.ceil));
+		const bottom = this.rowOf(box.y + box.height, Math.ceil);
+		for (let row = this.rowOf(box.y, Math.floor); row < bottom; row++)
+			this.taken.fill(1, row * this.columns + left, row * this.columns + right);
 		this.sums = undefined;
 	}
 
@@ -31,9 +33,12 @@ export class Occupancy {
 		if (box.x < this.area.x || box.x + box.width > this.area.x + this.columns * cell) return false;
 		if (box.y < this.area.y || box.y + box.height > this.area.y + this.rows * cell) return false;
 		this.sums ??= this.sumUp();
-		const { left, top, right, bottom } = this.squares(box);
-		const sum = (column: number, row: number): number => this.sums?.[row * (this.columns + 1) + column] ?? 0;
-		return sum(right, bottom) - sum(left, bottom) - sum(right, top) + sum(left, top) === 0;
+		const { sums } = this;
+		const [left, right] = [this.columnOf(box.x, Math.floor), this.columnOf(box.x + box.width, Math.ceil)];
+		const top = this.rowOf(box.y, Math.floor) * (this.columns + 1);
+		const bottom = this.rowOf(box.y + box.height, Math.ceil) * (this.columns + 1);
+		const below = (sums[bottom + right] ?? 0) - (sums[bottom + left] ?? 0);
+		return below === (sums[top + right] ?? 0) - (sums[top + left] ?? 0);
 	}
 
 	/** The part of the area that is free, 0 to 1. */
@@ -63,13 +68,12 @@ export class Occupancy {
 		return boxes;
 	}
 
-	private squares(box: Box): { left: number; top: number; right: number; bottom: number } {
-		return {
-			left: clamp(Math.floor((box.x - this.area.x) / cell), this.columns),
-			top: clamp(Math.floor((box.y - this.area.y) / cell), this.rows),
-			right: clamp(Math.ceil((box.x + box.width - this.area.x) / cell), this.columns),
-			bottom: clamp(Math.ceil((box.y + box.height - this.area.y) / cell), this.rows),
-		};
+	private columnOf(x: number, round: (value: number) => number): number {
+		return clamp(round((x - this.area.x) / cell), this.columns);
+	}
+
+	private rowOf(y: number, round: (value: number) => number): number {
+		return clamp(round((y - this.area.y) / cell), this.rows);
 	}
 
 	private sumUp(): Uint32Array {

@@ -23,7 +23,12 @@ export const smallestText = 10.5;
 export function textWidth(text: string, style: TextStyle): number {
 	const advances = style.bold ? bold : regular;
 	let sum = 0;
-	for (const letter of text) sum += advances.get(letter) ?? widest;
+	for (let index = 0; index < text.length; index++) {
+		const code = text.charCodeAt(index);
+		sum += advances[code] ?? widest;
+		// A letter outside the first plane is two units long and one letter wide.
+		if (code >= 0xd800 && code <= 0xdbff) index++;
+	}
 	return (sum * style.size) / 2048;
 }
 
@@ -103,6 +108,10 @@ const widest = 2048;
 const regular = letterWidths(regularAdvances);
 const bold = letterWidths(boldAdvances);
 
-function letterWidths(rows: AdvanceRows): ReadonlyMap<string, number> {
-	return new Map(rows.flatMap(([width, letters]) => [...letters].map((letter) => [letter, width] as const)));
+/** Widths by code unit; what lies behind the end is as wide as anything unknown. */
+function letterWidths(rows: AdvanceRows): Uint16Array {
+	const letters = rows.flatMap(([width, row]) => [...row].map((letter) => [letter.charCodeAt(0), width] as const));
+	const widths = new Uint16Array(Math.max(...letters.map(([code]) => code)) + 1).fill(widest);
+	for (const [code, width] of letters) widths[code] = width;
+	return widths;
 }

@@ -1,8 +1,9 @@
 // A drawing and its furniture as a finished sheet: paper chosen, drawing moved into place, lists where they leave the least empty.
-import { type Box, boundsOf, growBox, joinBoxes, moveGroup } from "../bounds.ts";
+import { type Box, boundsOf, boundsOfMark, growBox, joinBoxes, moveGroup } from "../bounds.ts";
 import { air, cell, inkBoxes, Occupancy } from "../occupancy.ts";
 import type { Group, Sheet } from "../scene.ts";
 import { textWidth, wrapText } from "../text-metrics.ts";
+import { badgeRadius } from "./badge.ts";
 import { frameGroup } from "./frame.ts";
 import { margin, padding } from "./paper.ts";
 import type { SheetContent } from "./sheet-content.ts";
@@ -12,7 +13,7 @@ export type { Fact, LegendEntry, SheetContent, SheetFinding } from "./sheet-cont
 
 /** The sheet. The drawing is scaled up where there is room, never down: on no paper large enough, the sheet is made to measure. */
 export function composeSheet(content: SheetContent): Sheet {
-	const ink = content.groups.flatMap((group) => group.marks.flatMap(inkBoxes));
+	const ink = content.groups.flatMap(inkOf);
 	const box = joinBoxes(ink.length === 0 ? [boundsOf(content.groups)] : ink);
 	const layout = chooseLayout(content, surveyDrawing(ink, box), headingWidth(content));
 	return {
@@ -40,6 +41,15 @@ export function drawingArea(
 	const whole = { ...content, groups: [] };
 	return chooseLayout(whole, drawing, headingWidth(whole)).area;
 }
+
+/** The boxes of a group's ink; what stands in an enclosure is covered by it, but for the glands and badges on its edge. */
+function inkOf(group: Group): Box[] {
+	const enclosure = group.marks.find((mark) => mark.kind === "rectangle" && mark.as === "enclosure");
+	return enclosure === undefined ? group.marks.flatMap(inkBoxes) : [growBox(boundsOfMark(enclosure), edge)];
+}
+
+/** How far glands and badges reach over the edge of an enclosure. */
+const edge = badgeRadius;
 
 /** The drawing's ink on a grid, once: as few boxes, and as the ground it covers. */
 function surveyDrawing(ink: readonly Box[], box: Box): Drawing {

@@ -88,15 +88,16 @@ function findPlace(
 	const bottom = inside.y + inside.height - padding;
 	const left = inside.x + padding;
 	for (const what of wanted) {
+		const { width, height } = what;
 		const isFree = (x: number, y: number): boolean => {
-			const box = { x, y, width: what.width, height: what.height };
+			const box = { x, y, width, height };
 			return occupancy.isFree(box) && !placed.some((other) => boxesMeet(box, other));
 		};
-		for (let y = inside.y + padding; y + what.height <= bottom; y += gutter)
-			for (let x = right - what.width; x >= left; x -= gutter) {
+		for (let y = inside.y + padding; y + height <= bottom; y += gutter)
+			for (let x = right - width; x >= left; x -= gutter) {
 				if (!isFree(x, y)) continue;
 				// In the left half of the sheet, flush with its left edge where that is free too.
-				const flush = x + what.width / 2 < inside.x + inside.width / 2 && isFree(left, y);
+				const flush = x + width / 2 < inside.x + inside.width / 2 && isFree(left, y);
 				return { at: { x: flush ? left : x, y }, what };
 			}
 	}

@@ -102,19 +102,22 @@ function pocketed({ set, drawing, heading }: Wanted, paper: Paper): Layout[] {
 	const area = areaOf(inside, 0, 0);
 	const most = Math.min(mostScale, area.width / drawing.box.width, area.height / drawing.box.height);
 	const title = { x: inside.x, y: inside.y, width: heading.whole, height: headingHeight + padding };
-	for (const scale of most > 1.12 ? [most, 1 + (most - 1) / 2] : [most])
-		for (const share of [middle, { x: 0, y: 0 }]) {
-			const { dx, dy } = moved(drawing.box, area, scale, share);
-			const ink = drawing.ink.map((box) => ({
-				x: box.x * scale + dx,
-				y: box.y * scale + dy,
-				width: box.width * scale,
-				height: box.height * scale,
-			}));
-			const pockets = findPockets(set, inside, [title, ...ink]);
-			if (pockets !== undefined)
-				return [layoutAt(drawing, paper, area, scale, share, pockets.covers, () => pockets.place(paper.name))];
-		}
+	const less = most > 1.12 ? 1 + (most - 1) / 2 : most;
+	for (const { scale, share } of [
+		{ scale: most, share: middle },
+		{ scale: less, share: { x: 0, y: 0 } },
+	]) {
+		const { dx, dy } = moved(drawing.box, area, scale, share);
+		const ink = drawing.ink.map((box) => ({
+			x: box.x * scale + dx,
+			y: box.y * scale + dy,
+			width: box.width * scale,
+			height: box.height * scale,
+		}));
+		const pockets = findPockets(set, inside, [title, ...ink]);
+		if (pockets !== undefined)
+			return [layoutAt(drawing, paper, area, scale, share, pockets.covers, () => pockets.place(paper.name))];
+	}
 	return [];
 }
 

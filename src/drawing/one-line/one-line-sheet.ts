@@ -9,7 +9,7 @@ import type { Group, Sheet } from "../scene.ts";
 import { findingsByName } from "./badging.ts";
 import { followPower } from "./follow.ts";
 import { groupAlike } from "./grouping.ts";
-import { layOutChains, layOutInColumns } from "./lay-out.ts";
+import { layOutChains, layOutInColumns, type Setting } from "./lay-out.ts";
 import type { Piece } from "./piece.ts";
 import type { FindingsOf } from "./step-pieces.ts";
 import type { Chain } from "./steps.ts";
@@ -39,9 +39,10 @@ export function drawOneLine(
 
 /** The layout whose shape is nearest to that of a sheet: long buses are set in rows where that helps. */
 function bestShape(chains: readonly Chain[], findingsOf: FindingsOf): Group[] {
+	const setting: Setting = { findingsOf, known: new Map() };
 	let best: { piece: Piece; off: number } | undefined;
 	for (let rows = 1; rows <= mostRows; rows++) {
-		const piece = layOutChains(chains, findingsOf, rows);
+		const piece = layOutChains(chains, setting, rows);
 		const shape = shapeOf(piece);
 		const off = Math.abs(Math.log(shape / goodShape));
 		if (best !== undefined && off >= best.off) break;
@@ -51,7 +52,7 @@ function bestShape(chains: readonly Chain[], findingsOf: FindingsOf): Group[] {
 	const [only] = chains;
 	for (let columns = 2; columns <= mostColumns && only !== undefined && chains.length === 1; columns++) {
 		if (best === undefined || best.off <= narrow) break;
-		const piece = layOutInColumns(only, findingsOf, columns);
+		const piece = layOutInColumns(only, setting, columns);
 		if (piece === undefined) break;
 		const off = Math.abs(Math.log(shapeOf(piece) / goodShape));
 		if (off >= best.off) break;
