@@ -7,6 +7,7 @@ import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
 import type { Protection } from "../circuit/circuit.ts";
 import { type ExposedConductor, type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
+import { keyOfMistake } from "./mistake-wording.ts";
 import { modesOf } from "./mode-names.ts";
 
 /** `14 AWG in porch-1, porch-2 and 3 more`, or `the 14 AWG jumper b1.hot~b2.hot` where no cable is among them. */
@@ -30,7 +31,7 @@ export function tellDevice(analysis: Analysis, device: Protection): string {
 export function placeOf(
 	analysis: Analysis,
 	{ first, all, modes }: ExposedGroup,
-): Pick<Finding, "span" | "marks" | "path" | "modes"> {
+): Pick<Finding, "span" | "marks" | "path" | "modes" | "consequenceOf"> {
 	const { conductor, cable, state } = first;
 	const said = conductor.ends.find((end) => end.said && end.state === "landed");
 	const point = conductor.ends.map((end) => end.point).find((end) => end !== undefined && state.exposure.has(end));
@@ -39,7 +40,17 @@ export function placeOf(
 		marks: [...cablesOf(all), ...all.flatMap((one) => (one.cable === undefined ? [one.conductor.name] : []))],
 		path: point === undefined ? [] : (state.poles.reachOf(point, "hot")?.pathTo(point) ?? []),
 		modes: modesOf(analysis, modes),
+		...followsMistake(first),
 	};
+}
+
+/** A hot on a conductor that is for something else got there by a mistake, which is told as the cause. */
+function followsMistake({ conductor, carries, state }: ExposedConductor): Pick<Finding, "consequenceOf"> {
+	if (carries === "return" || conductor.role === "hot" || conductor.role === "hot2") return {};
+	const point = conductor.ends.map((end) => end.point).find((end) => end !== undefined && state.exposure.has(end));
+	const root = point === undefined ? undefined : state.crossings.rootAt(point, "hot");
+	const cause = root === undefined ? undefined : keyOfMistake(state.crossings, root.key);
+	return cause === undefined ? {} : { consequenceOf: cause };
 }
 
 /** The key of the finding on a fault of protection behind a device, for what follows from it; undefined where there is none. */

@@ -1,6 +1,6 @@
 // Which sources are live when, what a machine then does, and which joints exist in which mode.
 import { describe, expect, test } from "vitest";
-import { supply, wireRight } from "./wire-plan.ts";
+import { supply, wirePlan, wireRight } from "./wire-plan.ts";
 
 const charger = `inlet shore 30 A 120 V
 inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
@@ -49,7 +49,7 @@ describe("modes that follow from the sources", () => {
 	});
 
 	test("nothing that gives power, no mode", () => {
-		expect(modesOf('plan "x"\n')).toEqual([]);
+		expect(wirePlan("").circuit.modes).toEqual([]);
 	});
 });
 
