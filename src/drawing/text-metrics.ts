@@ -11,10 +11,15 @@ export interface TextStyle {
 }
 
 /** Height of capitals in parts of the font size: Liberation Sans 1.07, read from its OS/2 table. */
-export const capitalHeight = 1409 / 2048;
+const capitalHeight = 1409 / 2048;
 
-/** The smallest printed capital: 1.8 mm (ISO 3098, from memory); one unit is 0.25 mm. */
-export const smallestCapital = 1.8 / 0.25;
+/** The smallest printed capital, in millimetres (ISO 3098, from memory). */
+export const smallestCapital = 1.8;
+
+/** Height of the capitals of a font size on paper, in millimetres: one unit prints as 0.25 mm. */
+export function printedCapital(size: number): number {
+	return size * capitalHeight * 0.25;
+}
 
 /** The smallest font size whose capitals still print at 1.8 mm. */
 export const smallestText = 10.5;

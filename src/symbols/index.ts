@@ -1,5 +1,4 @@
 // Every symbol by its name. Add one as an entry in its family's file.
-import { certain } from "../base/certain.ts";
 import { contacts } from "./contacts.ts";
 import { deviceFaces } from "./device-faces.ts";
 import { grounding } from "./grounding.ts";
@@ -12,7 +11,7 @@ import { protection } from "./protection.ts";
 import { sources } from "./sources.ts";
 import { supplyFaces } from "./supply-faces.ts";
 import { switching } from "./switching.ts";
-import type { SymbolDesign, SymbolPort } from "./symbol.ts";
+import type { SymbolDesign } from "./symbol.ts";
 
 export type { Shape, SymbolDesign, SymbolPort } from "./symbol.ts";
 
@@ -43,14 +42,6 @@ export function findSymbol(name: string): SymbolDesign | undefined {
 /** The form of a symbol that a region uses: `breaker` is `breaker-us` or `breaker-iec`; one form for both stands by its own name. */
 export function regionalSymbol(name: string, region: "us" | "iec"): SymbolDesign | undefined {
 	return symbolByName.get(`${name}-${region}`) ?? symbolByName.get(name);
-}
-
-/** A port of a symbol; asking for one it lacks is our own fault. */
-export function symbolPort(design: SymbolDesign, name: string): SymbolPort {
-	return certain(
-		design.ports.find((port) => port.name === name),
-		`port ${name} of symbol ${design.name}`,
-	);
 }
 
 const symbolByName: ReadonlyMap<string, SymbolDesign> = new Map(symbols.map((design) => [design.name, design]));

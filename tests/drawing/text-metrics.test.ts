@@ -2,7 +2,7 @@
 import { Resvg } from "@resvg/resvg-js";
 import { describe, expect, test } from "vitest";
 import {
-	capitalHeight,
+	printedCapital,
 	roomFor,
 	shortenText,
 	smallestCapital,
@@ -43,8 +43,8 @@ describe("width", () => {
 });
 
 test("the smallest type prints at 1.8 mm, and nothing smaller does", () => {
-	expect(smallestText * capitalHeight).toBeGreaterThanOrEqual(smallestCapital);
-	expect((smallestText - 0.1) * capitalHeight).toBeLessThan(smallestCapital);
+	expect(printedCapital(smallestText)).toBeGreaterThanOrEqual(smallestCapital);
+	expect(printedCapital(smallestText - 0.1)).toBeLessThan(smallestCapital);
 });
 
 test("a box follows the anchor", () => {

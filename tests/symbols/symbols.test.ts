@@ -6,7 +6,6 @@ import {
 	type Shape,
 	type SymbolDesign,
 	symbolNames,
-	symbolPort,
 	symbols,
 } from "../../src/symbols/index.ts";
 
@@ -22,12 +21,6 @@ test("a region gets its own form, else the common one", () => {
 	expect(regionalSymbol("breaker", "iec")?.name).toBe("breaker-iec");
 	expect(regionalSymbol("switch", "iec")?.name).toBe("switch");
 	expect(regionalSymbol("no-such-thing", "us")).toBeUndefined();
-});
-
-test("asking for a port that is not there is a fault", () => {
-	const design = symbols.find(({ name }) => name === "switch");
-	expect(design && symbolPort(design, "in")).toMatchObject({ x: 0, y: 0, direction: "north" });
-	expect(() => design && symbolPort(design, "nowhere")).toThrow("nowhere");
 });
 
 test("both regions have every one-line form that has regions", () => {

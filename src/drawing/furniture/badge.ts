@@ -1,6 +1,7 @@
 // The numbered mark of a finding, the same on the drawing and in the list. Filled for what is dangerous or wrong, open for the rest.
 import type { Level } from "../../base/finding.ts";
 import type { Mark, XY } from "../scene.ts";
+import { smallestText } from "../text-metrics.ts";
 
 /** Radius of a finding's mark, in units. */
 export const badgeRadius = 9.5;
@@ -27,7 +28,7 @@ export function badgeMarks(number: number, at: XY, level: Level): Mark[] {
 			text: String(number),
 			x: at.x,
 			y: at.y + 3.8,
-			size: number > 99 ? 10.5 : 11,
+			size: number > 99 ? smallestText : 11,
 			bold: true,
 			anchor: "middle",
 			paint: grave ? "paper" : "fault",

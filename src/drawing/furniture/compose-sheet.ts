@@ -31,17 +31,6 @@ export function composeSheet(content: SheetContent): Sheet {
 	};
 }
 
-/** What is left for the drawing on the sheet it would get: a layout may spread itself into it before it asks for the sheet. */
-export function drawingArea(
-	content: Omit<SheetContent, "groups">,
-	size: { readonly width: number; readonly height: number },
-): { readonly width: number; readonly height: number } {
-	const box: Box = { x: 0, y: 0, ...size };
-	const drawing = surveyDrawing([box], box);
-	const whole = { ...content, groups: [] };
-	return chooseLayout(whole, drawing, headingWidth(whole)).area;
-}
-
 /** The boxes of a group's ink; what stands in an enclosure is covered by it, but for the glands and badges on its edge. */
 function inkOf(group: Group): Box[] {
 	const enclosure = group.marks.find((mark) => mark.kind === "rectangle" && mark.as === "enclosure");

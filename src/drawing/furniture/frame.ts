@@ -1,5 +1,6 @@
 // The frame of a sheet with its zones: numerals along the top and bottom, capitals along the sides, starting opposite the title block.
 import type { Group, Mark, XY } from "../scene.ts";
+import { smallestText } from "../text-metrics.ts";
 import { margin } from "./paper.ts";
 
 /** The frame for a sheet of `width` x `height` units. Zones: an even number a side, 25 to 75 mm each (ISO 5457, read in a secondary text). */
@@ -63,5 +64,5 @@ function tick(from: XY, to: XY): Mark {
 }
 
 function zone(text: string, at: XY): Mark {
-	return { kind: "text", text, x: at.x, y: at.y + 3.8, size: 10.5, anchor: "middle", paint: "soft" };
+	return { kind: "text", text, x: at.x, y: at.y + 3.8, size: smallestText, anchor: "middle", paint: "soft" };
 }

@@ -1,6 +1,6 @@
 // The title block: fields of our own after ISO 7200 (read in a secondary table). No date and no name stands in it unless given.
 import type { Group, Mark, XY } from "../scene.ts";
-import { roomFor, shortenText, textWidth, wrapText } from "../text-metrics.ts";
+import { roomFor, shortenText, smallestText, textWidth, wrapText } from "../text-metrics.ts";
 import type { Fact, SheetContent } from "./sheet-content.ts";
 
 /** A title block set for a width. */
@@ -36,7 +36,7 @@ export function titleBlock(content: SheetContent, width: number): TitleBlock {
 
 const inset = 10;
 const rowHeight = 36;
-const nameStyle = { size: 10.5 };
+const nameStyle = { size: smallestText };
 const valueStyle = { size: 11.5 };
 const projectStyle = { size: 15, bold: true };
 

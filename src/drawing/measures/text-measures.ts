@@ -2,7 +2,7 @@
 import { type Box, boxesMeet, boxHolds, growBox } from "../bounds.ts";
 import { contrast, paintValue, type Theme } from "../palette.ts";
 import type { Paint } from "../scene.ts";
-import { capitalHeight } from "../text-metrics.ts";
+import { printedCapital, smallestCapital } from "../text-metrics.ts";
 import { BoxIndex } from "./box-index.ts";
 import { atLeast, countFaults, type Measure } from "./measure.ts";
 import { lengthOf, type PlacedText, type Segment, type SheetFacts, tell } from "./sheet-facts.ts";
@@ -82,12 +82,12 @@ function smallestPrint({ texts }: SheetFacts): Measure {
 	let smallest = Number.POSITIVE_INFINITY;
 	let where = "";
 	for (const { of } of texts) {
-		const height = of.mark.size * capitalHeight * 0.25;
+		const height = printedCapital(of.mark.size);
 		if (height >= smallest) continue;
 		smallest = height;
 		where = tell(of);
 	}
-	return atLeast("smallest capital, mm", texts.length === 0 ? 1.8 : smallest, 1.8, [where]);
+	return atLeast("smallest capital, mm", texts.length === 0 ? smallestCapital : smallest, smallestCapital, [where]);
 }
 
 /** The weakest contrast of a text against what it stands on, by WCAG 2. */

@@ -1,6 +1,6 @@
 // Measures of wires and cables: their own way, no kinks, few bends and crossings, apart from each other, coded at their ends.
 import { colourCode } from "../../handbook/colours.ts";
-import { type Box, boxHolds, growBox } from "../bounds.ts";
+import { type Box, boxesMeet, boxHolds, growBox } from "../bounds.ts";
 import type { JacketMark, RectangleMark, WireMark, XY } from "../scene.ts";
 import { BoxIndex } from "./box-index.ts";
 import { atLeast, atMost, countFaults, type Measure, type Placed } from "./measure.ts";
@@ -109,7 +109,7 @@ function cableCrossings({ jackets }: SheetFacts): Measure {
 	return countFaults("cable crossings", where);
 }
 
-/** The most crossings of conductors inside one box; a panel's bars may be passed but its wires do not cross. */
+/** The most crossings of conductors inside one box, for each cable that leads on from it: three splices above a device cross three times. */
 function boxCrossings(facts: SheetFacts): Measure {
 	let most = 0;
 	let where = "";
@@ -119,11 +119,13 @@ function boxCrossings(facts: SheetFacts): Measure {
 		eachPair(inside, 2, (one, other) => {
 			if (cross(one, other)) crossings++;
 		});
-		if (crossings <= most) continue;
-		most = crossings;
+		const cables = facts.glands.filter((gland) => boxesMeet(gland, enclosure.mark)).length;
+		const each = crossings / Math.max(1, cables - 1);
+		if (each <= most) continue;
+		most = each;
 		where = tell(enclosure);
 	}
-	return atMost("crossings in a box", most, 3, [where]);
+	return atMost("crossings in a box, each onward cable", most, 3, [where]);
 }
 
 /** Corners for each conductor inside the boxes, fans left out. */

@@ -3,9 +3,9 @@ import type { NumberedFinding } from "../../base/finding.ts";
 import { type Box, boundsOfMark, joinBoxes, moveMark } from "../bounds.ts";
 import { badgeRadius } from "../furniture/badge.ts";
 import type { Mark } from "../scene.ts";
-import { textWidth } from "../text-metrics.ts";
+import { heightOf, labelLines, linesAt, widthOf } from "./label-lines.ts";
 import { moveBoxes, type Piece, pack } from "./piece.ts";
-import { badgeRow, busWidth, conductorWidth, labelLines, vertical, write } from "./step-pieces.ts";
+import { badgeRow, busWidth, conductorWidth, vertical } from "./step-pieces.ts";
 import type { PartingStep } from "./steps.ts";
 
 const branchGap = 10;
@@ -18,8 +18,8 @@ export function busPiece(
 	mostRows: number,
 ): Piece {
 	const lines = labelLines(step.label, 300);
-	const label = Math.max(...lines.map(({ text, bold }) => textWidth(text, { size: bold ? 12 : 10.5, bold })), 0);
-	const head = lines.length * 13.5 + 14;
+	const label = widthOf(lines);
+	const head = heightOf(lines) + 14;
 	const rows = hangRows(branches, mostRows, head);
 	const lowest = Math.max(...rows.map((row) => row.right), 0);
 	// Far enough left that the label ends before the line that comes in, and that a riser passes all that hangs.
@@ -29,9 +29,7 @@ export function busPiece(
 	const right = Math.max(lowest + 18, 30);
 	const marks: Mark[] = [
 		vertical(0, head),
-		...lines.map(({ text, bold }, index) =>
-			write(text, { x: left, y: 13 + index * 13.5 }, "start", bold ? 12 : 10.5, bold),
-		),
+		...linesAt(lines, { x: left, y: 2.5 }, "start"),
 		...badgeRow(findings, { x: left + label + 8 + badgeRadius, y: 12 }, 1),
 		...rows.map((row) => bar(left - busWidth / 2, row.top, right, row.top)),
 		...(rows.length > 1 ? [bar(left, head, left, rows.at(-1)?.top ?? head)] : []),
@@ -103,7 +101,7 @@ export function splitPiece(
 	name: string,
 ): Piece {
 	const lines = labelLines(step.label, 110);
-	const labelHeight = lines.length * 13.5;
+	const labelHeight = heightOf(lines);
 	const top = Math.max(16, 8 + labelHeight);
 	const axes = pack(branches, branchGap);
 	const across = [
@@ -114,9 +112,7 @@ export function splitPiece(
 		vertical(0, top),
 		{ kind: "line", as: "conductor", points: across, stroke: "ink", strokeWidth: conductorWidth },
 		...axes.slice(0, -1).map(jointAt(top)),
-		...lines.map(({ text, bold }, index) =>
-			write(text, { x: -12, y: top - labelHeight + 6 + index * 13.5 }, "end", bold ? 12 : 10.5, bold),
-		),
+		...linesAt(lines, { x: -12, y: top - labelHeight - 4.5 }, "end"),
 		...badgeRow(findings, { x: 12 + badgeRadius, y: top - badgeRadius - 5 }, 1),
 	];
 	const label = step.label.name === "" ? "" : [step.label.name, ...step.label.lines].join(", ");

@@ -6,7 +6,7 @@ import { findSymbol, type SymbolDesign } from "../../symbols/index.ts";
 import { type Box, boundsOfMark, moveMark } from "../bounds.ts";
 import { badgeMarks, badgeRadius } from "../furniture/badge.ts";
 import type { Group, Mark, XY } from "../scene.ts";
-import { wrapText } from "../text-metrics.ts";
+import { cableLines, heightOf, labelLines, linesAt } from "./label-lines.ts";
 import { cableTexts } from "./labels.ts";
 import type { Piece } from "./piece.ts";
 import type { CableStep, DeviceStep, FlagStep, JointStep, Label } from "./steps.ts";
@@ -49,27 +49,15 @@ export function cablePiece(step: CableStep, findingsOf: FindingsOf): Piece {
 		...(span === undefined ? {} : { span }),
 	};
 	const middle = cableHeight / 2;
+	const slash = [
+		{ x: -6, y: middle + 5 },
+		{ x: 6, y: middle - 5 },
+	];
+	const texts = cableLines(make, lines);
 	return piece(about, cableHeight, () => [
 		vertical(0, cableHeight),
-		{
-			kind: "line",
-			as: "leader",
-			points: [
-				{ x: -6, y: middle + 5 },
-				{ x: 6, y: middle - 5 },
-			],
-			stroke: "ink",
-			strokeWidth: 1.3,
-		},
-		...[make, ...lines].map((text, index) =>
-			write(
-				text,
-				{ x: -12, y: middle - 8 - lines.length * 6 + (index + 1) * 13 },
-				"end",
-				index === 0 ? 11 : 10.5,
-				index === 0,
-			),
-		),
+		{ kind: "line", as: "leader", points: slash, stroke: "ink", strokeWidth: 1.3 },
+		...linesAt(texts, { x: -12, y: middle - heightOf(texts) / 2 }, "end"),
 		...badgeRow(findingsOf(tags), { x: 12 + badgeRadius, y: middle }, 1),
 	]);
 }
@@ -93,14 +81,14 @@ export function jointPiece(step: JointStep, findingsOf: FindingsOf): Piece {
 export function flagPiece(step: FlagStep, name: string): Piece {
 	if (step.place === "start")
 		return piece({ name, label: step.text }, 40, () => [
-			write(step.text, { x: 0, y: 12 }, "middle", 11, true),
+			...linesAt(labelLines({ name: step.text, lines: [] }, endLabelWidth), { x: 0, y: 1 }, "middle"),
 			{ kind: "circle", as: "dot", x: 0, y: 22, radius: 3, stroke: "ink", strokeWidth: 1.3 },
 			vertical(25, 40),
 		]);
 	return piece({ name, label: step.text }, 0, () => [
 		vertical(0, 10),
 		{ kind: "symbol", symbol: "off-sheet", x: 0, y: 10, scale: 1, paint: "ink" },
-		write(step.text, { x: 0, y: 45 }, "middle", 11, true),
+		...linesAt(labelLines({ name: step.text, lines: [] }, endLabelWidth), { x: 0, y: 34 }, "middle"),
 	]);
 }
 
@@ -147,42 +135,17 @@ export function badgeRow(findings: ReturnType<FindingsOf>, at: XY, direction: 1 
 	);
 }
 
-/** A line of text. */
-export function write(text: string, at: XY, anchor: "start" | "middle" | "end", size: number, bold: boolean): Mark {
-	return { kind: "text", text, ...at, size, bold, anchor, paint: bold ? "ink" : "soft" };
-}
-
-/** The label's lines, wrapped. */
-export function labelLines(label: Label, width: number): { readonly text: string; readonly bold: boolean }[] {
-	return [
-		...(label.name === ""
-			? []
-			: wrapText(label.name, { size: nameSize, bold: true }, width).map((text) => ({ text, bold: true }))),
-		...label.lines.flatMap((line) => wrapText(line, { size: lineSize }, width).map((text) => ({ text, bold: false }))),
-	];
-}
-
-const nameSize = 12;
-const lineSize = 10.5;
-const pitch = 13.5;
 const cableHeight = 44;
 const labelWidth = 118;
 const endLabelWidth = 112;
 
-function labelHeight(label: Label): number {
-	return labelLines(label, labelWidth).length * pitch;
-}
-
 function labelRight(label: Label, at: XY): Mark[] {
 	const lines = labelLines(label, labelWidth);
-	const top = at.y - (lines.length * pitch) / 2;
-	return lines.map(({ text, bold }, index) =>
-		write(text, { x: at.x, y: top + index * pitch + 10.5 }, "start", bold ? nameSize : lineSize, bold),
-	);
+	return linesAt(lines, { x: at.x, y: at.y - heightOf(lines) / 2 }, "start");
 }
 
 function throughHeight(step: DeviceStep, design: SymbolDesign): number {
-	return Math.max(design.box.height, labelHeight(step.label) + 12);
+	return Math.max(design.box.height, heightOf(labelLines(step.label, labelWidth)) + 12);
 }
 
 function throughMarks(step: DeviceStep, design: SymbolDesign, badges: ReturnType<FindingsOf>, height: number): Mark[] {
@@ -200,7 +163,7 @@ function throughMarks(step: DeviceStep, design: SymbolDesign, badges: ReturnType
 
 function tapHeight(step: DeviceStep, design: SymbolDesign): number {
 	const symbol = design.turns ? design.box.width : design.box.height + 10;
-	return Math.max(symbol + 8, labelHeight(step.label) + 8);
+	return Math.max(symbol + 8, heightOf(labelLines(step.label, labelWidth)) + 8);
 }
 
 /** Beside the line: turned to face it, or hung from a short arm where it must stay upright. */
@@ -238,12 +201,9 @@ function tapMarks(step: DeviceStep, design: SymbolDesign, badges: ReturnType<Fin
 
 function endMarks(step: DeviceStep, design: SymbolDesign, badges: ReturnType<FindingsOf>): Mark[] {
 	const lines = labelLines(step.label, endLabelWidth);
-	const below = design.box.height + 15;
 	return [
 		{ kind: "symbol", symbol: step.symbol, of: step.parts[0] ?? "", x: 0, y: 0, scale: 1, paint: "ink" },
-		...lines.map(({ text, bold }, index) =>
-			write(text, { x: 0, y: below + index * pitch }, "middle", bold ? nameSize : lineSize, bold),
-		),
+		...linesAt(lines, { x: 0, y: design.box.height + 4.5 }, "middle"),
 		...badgeRow(badges, { x: design.box.x - 4 - badgeRadius, y: design.box.height / 2 }, -1),
 	];
 }

@@ -1,6 +1,6 @@
 // Sheets composed around drawings of many shapes: what is on them, on which paper, and how well they are filled.
 import { describe, expect, test } from "vitest";
-import { composeSheet, drawingArea, type SheetContent } from "../../../src/drawing/furniture/compose-sheet.ts";
+import { composeSheet, type SheetContent } from "../../../src/drawing/furniture/compose-sheet.ts";
 import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
 import type { Sheet } from "../../../src/drawing/scene.ts";
 
@@ -126,13 +126,6 @@ test("every sheet carries the caution, the title block and no date", () => {
 	for (const part of ["CAUTION", "prove dead", "licensed", "Fern Cabin", "1 of 2", "not to scale", "Checked by"])
 		expect(words).toContain(part);
 	expect(words).not.toMatch(/\b20\d\d\b/);
-});
-
-test("the area a drawing may spread into holds the drawing", () => {
-	const { groups: _groups, ...rest } = content(900, 420);
-	const area = drawingArea(rest, { width: 900, height: 420 });
-	expect(area.width).toBeGreaterThanOrEqual(900);
-	expect(area.height).toBeGreaterThanOrEqual(420);
 });
 
 function textsOf(sheet: Sheet): string[] {

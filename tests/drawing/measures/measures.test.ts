@@ -48,7 +48,7 @@ const planted: readonly (readonly [measure: string, where: string, marks: readon
 	["symbol on symbol", "s1", [symbol, { ...symbol, of: "s2", x: 356 }]],
 	["line through symbol", "planted", [symbol, { ...conductor, points: at(300, 370, 400, 370) }]],
 	[
-		"crossings in a box",
+		"crossings in a box, each onward cable",
 		"b1",
 		[...[205, 220, 235, 250].map((x, index): Mark => ({ ...wire, of: `x${index}`, points: at(x, 230, x, 300) }))],
 	],
