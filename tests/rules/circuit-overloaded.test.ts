@@ -113,12 +113,12 @@ circuit heat from LC breaker 15 A by 14-2
 
 describe("IEC", () => {
 	test("the sum alone counts", () => {
-		checkRight(`${iec}circuit heat from DB breaker 16 A by 3G2.5
+		checkRight(`${iec}circuit heat from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
   5 m to h1: heater 3600 W continuous
 `);
 	});
 	test("beyond the rating", () => {
-		checkMarked(`${iec}circuit heat from DB breaker 16 A by 3G2.5
+		checkMarked(`${iec}circuit heat from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
 //                ^^ circuit-overloaded "count 16.1 A"
   5 m to h1: heater 3700 W continuous
 `);

@@ -14,6 +14,7 @@ describe("no ground", () => {
 		checkMarked(`${supply}circuit fan from LC breaker 15 A by cord 14-2
   8 ft to f1: fan 60 W
 //        ^^ conductors-too-few "fan-1 (cord 14-2) has no ground for f1.ground"
+// also ground-broken
 `);
 	});
 	test("cord with a ground", () => {
@@ -26,6 +27,7 @@ describe("no ground", () => {
   8 ft by cord 14-2 to b1: receptacle
 //                     ^^ conductors-too-few "has no ground for b1.ground and b2.ground"
   6 ft by 14-2 to b2: receptacle
+// also ground-broken
 `);
 	});
 	test("a metal box goes without", () => {
@@ -33,6 +35,7 @@ describe("no ground", () => {
   8 ft to j1: box metal
 //        ^^ conductors-too-few "has no ground for"
   5 ft to j2: box metal
+// also enclosure-unbonded
 `);
 	});
 	test("the feed of a panel", () => {
@@ -41,6 +44,7 @@ panel LC main 30 A from shore by cord 10-2, 12 ft
 //                 ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ conductors-too-few "LC-1 (cord 10-2) has no ground for"
 circuit bunks from LC breaker 15 A by 14-2
   8 ft to b1: receptacle
+// also enclosure-unbonded ground-broken
 `);
 	});
 	test("the ground comes by a conductor of its own", () => {
@@ -57,6 +61,7 @@ describe("no neutral", () => {
 		checkMarked(`${supply}circuit lights from LC breaker 15 A by single 14 AWG black
   8 ft to l1: light 9 W
 //        ^^ conductors-too-few "lights-1 (single 14 AWG black) has no ground and no neutral"
+// also end-loose ground-broken
 `);
 	});
 	test("three singles", () => {
@@ -80,6 +85,7 @@ describe("no second hot", () => {
 		checkMarked(`${legs}circuit heat from LC breaker 20 A two-pole by 12-2
   15 ft to h1: heater 3500 W 240 V, no neutral
 //         ^^ conductors-too-few "has no second hot for h1.hot2"
+// also end-loose
 `);
 	});
 	test("three conductors", () => {
@@ -92,6 +98,7 @@ describe("no second hot", () => {
    7 ft to s1: switch
    6 ft to r1: receptacle split
 //         ^^ conductors-too-few "has no second hot for r1.hot.upper"
+// also end-loose
 `);
 	});
 	test("a split receptacle with a switched half", () => {

@@ -165,7 +165,9 @@ circuit bunks from LC breaker 20 A by 12-2
 at LC
   lights-1.black on LC.2.load
 //^^^^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "14 AWG in lights-1"
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^ circuit-mislabelled
   bunks-1.black on LC.1.load
+//^^^^^^^^^^^^^^^^^^^^^^^^^^ circuit-mislabelled
 `);
 	});
 });
@@ -241,7 +243,7 @@ circuit heater from AC breaker 40 A by triplex 14 AWG
 
 describe("IEC", () => {
 	test("2.5 mm2 behind 16 A", () => {
-		checkRight(`${iec}circuit sockets from DB breaker 16 A by 3G2.5
+		checkRight(`${iec}circuit sockets from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
   5 m to s1: socket
 `);
 	});
@@ -250,7 +252,7 @@ describe("IEC", () => {
   region iec
 inlet shore 20 A 230 V
 panel DB main 20 A from shore by 3G4, 3 m
-circuit pump from DB breaker 20 A by 3G1.5
+circuit pump from DB ground-fault-breaker 20 A trip 30 mA by 3G1.5
   5 m to p1: pump 900 W
 //       ^^ protection-too-large "19.5 A at most"
 `);
@@ -261,7 +263,7 @@ circuit pump from DB breaker 20 A by 3G1.5
 inlet shore 32 A 230 V
 panel DB main 32 A from shore by 3G2.5, 3 m
 //                 ^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "27 A at most"
-circuit sockets from DB breaker 16 A by 3G2.5
+circuit sockets from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
   5 m to s1: socket
 `);
 	});
@@ -271,7 +273,7 @@ circuit sockets from DB breaker 16 A by 3G2.5
 inlet shore 25 A 230 V
 panel DB main 25 A from shore by 3G2.5, 3 m
 //                 ^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "only where it lies open"
-circuit sockets from DB breaker 16 A by 3G2.5
+circuit sockets from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
   5 m to s1: socket
 `);
 	});
@@ -304,6 +306,48 @@ at b1
 		checkMarked(`${supply}circuit pump from LC breaker 20 A by 10-2 aluminium
   14 ft to p1: pump 900 W
 //         ^^ protection-too-large "aluminium is missing"
+`);
+	});
+});
+
+describe("what follows from another mistake is told as following", () => {
+	test("hot and neutral exchanged at the inlet", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+circuit lights from LC breaker 15 A by 14-2
+  14 ft to l1: light 9 W
+at shore
+  LC-1.black on shore.neutral
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^ polarity-reversed "LC-1.white"
+  LC-1.white on shore.hot
+// also protection-missing switch-in-neutral receptacle-rating-wrong colour-misleading
+`);
+	});
+	test("hot and neutral exchanged at an outlet only", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+   9 ft to b2: receptacle
+at b1
+  bunks-1.black on b1.neutral
+  bunks-1.white on b1.hot
+//^^^^^^^^^^^^^^^^^^^^^^^ polarity-reversed
+// also colour-misleading
+`);
+	});
+});
+
+describe("the same fault in another spelling", () => {
+	test("a jumper brings the hot of another circuit", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to j1: box
+    r1: receptacle
+circuit lights from LC breaker 15 A by 14-2
+  14 ft to j1
+at LC
+  lights-1.black capped
+at j1
+  join bunks-1.black, lights-1.black, r1.hot
+//                    ^^^^^^^^^^^^^^ protection-too-large "14 AWG in lights-1"
 `);
 	});
 });

@@ -137,12 +137,12 @@ at LC
 
 describe("IEC", () => {
 	test("a 16 A socket behind 16 A", () => {
-		checkRight(`${iec}circuit sockets from DB breaker 16 A by 3G2.5
+		checkRight(`${iec}circuit sockets from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
   5 m to s1: socket
 `);
 	});
 	test("a 13 A socket behind 16 A, for its plug has a fuse", () => {
-		checkRight(`${iec}circuit sockets from DB breaker 16 A by 3G2.5
+		checkRight(`${iec}circuit sockets from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
   5 m to s1: socket 13 A
 `);
 	});
@@ -151,7 +151,7 @@ describe("IEC", () => {
   region iec
 inlet shore 20 A 230 V
 panel DB main 20 A from shore by 3G4, 3 m
-circuit sockets from DB breaker 20 A by 3G4
+circuit sockets from DB ground-fault-breaker 20 A trip 30 mA by 3G4
   5 m to s1: socket 16 A
 //       ^^ receptacle-rating-wrong "at most 16 A may stand before it"
 `);

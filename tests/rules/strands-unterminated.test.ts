@@ -100,7 +100,7 @@ at LC
 `);
 	});
 	test("in IEC countries terminals are cages", () => {
-		checkMarked(`${iec}circuit sockets from DB breaker 16 A by 3G2.5 stranded
+		checkMarked(`${iec}circuit sockets from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5 stranded
   5 m to s1: socket
 at s1
   sockets-1.brown bare on s1.hot
