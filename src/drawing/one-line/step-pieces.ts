@@ -128,9 +128,10 @@ export function vertical(top: number, bottom: number, x = 0): Mark {
 	};
 }
 
-/** Badges in a row from `at`, to the right or to the left. */
+/** Badges in a row that begins at `at` and grows to the right or to the left; either way they read in order. */
 export function badgeRow(findings: ReturnType<FindingsOf>, at: XY, direction: 1 | -1): Mark[] {
-	return findings.flatMap((finding, index) =>
+	const inOrder = direction === 1 ? findings : findings.toReversed();
+	return inOrder.flatMap((finding, index) =>
 		badgeMarks(finding.number, { x: at.x + direction * index * (2 * badgeRadius + 2), y: at.y }, finding.level),
 	);
 }
