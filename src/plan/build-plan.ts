@@ -4,6 +4,7 @@ import type { PlaceStatement, PlanStatement, Statement, ThingStatement, Tree } f
 import { planFinding } from "./codes.ts";
 import { readAcceptance, readLandings, readModes } from "./landings.ts";
 import { namesOf } from "./name-rows.ts";
+import { foldName } from "./names.ts";
 import type { Plan, Thing } from "./plan.ts";
 import { RunRegister } from "./runs.ts";
 import { readPlaces, readSettings } from "./settings.ts";
@@ -17,6 +18,7 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 	const settings = readSettings(head, findings);
 	const places = readPlaces(statementsOf(tree, "place") satisfies PlaceStatement[], findings);
 	const register = new ThingRegister(settings, places, findings);
+	for (const name of tree.doubtful ?? []) register.notUnderstood.set(foldName(name), "line that was not understood");
 	const supplied: { statement: ThingStatement; thing: Thing }[] = [];
 	for (const statement of statementsOf(tree, "thing"))
 		for (const name of namesOf(statement.name)) {

@@ -230,9 +230,9 @@ export const planCodes = [
 		help: "Take the line out, or correct its rule or place.",
 	},
 	{
-		code: "reason-missing",
+		code: "reason-empty",
 		level: "error",
-		meaning: "An `accept` line gives no reason.",
+		meaning: "The reason of an `accept` line says nothing.",
 		why: "A deviation without a reason cannot be judged by who comes after you.",
 		help: 'Write `because "..."`.',
 	},

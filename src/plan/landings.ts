@@ -173,7 +173,7 @@ export function readAcceptance(statement: AcceptStatement, findings: Finding[]):
 	const reason = statement.because.text.trim();
 	if (reason === "") {
 		findings.push(
-			planFinding("reason-missing", {
+			planFinding("reason-empty", {
 				title: `No reason is given for accepting ${statement.rule.text}`,
 				span: statement.span,
 			}),
