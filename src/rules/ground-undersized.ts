@@ -103,11 +103,17 @@ function tell(
 function hotBeside(circuit: Circuit, ground: Conductor, hotIn: ReadonlyMap<string, Gauge>): Gauge | undefined {
 	const cable = ground.cable === undefined ? undefined : circuit.cableByTag.get(ground.cable);
 	const cores = cable?.conductors.flatMap((index) => circuit.conductors[index] ?? []) ?? [];
-	const gauges =
-		cores.length > 1
-			? cores.filter(isHotConductor).map(({ gauge }) => gauge)
-			: ground.ends.flatMap(({ enclosure }) => hotIn.get(enclosure.name) ?? []);
-	return gauges.toSorted(compareGauges).at(-1);
+	if (cores.length > 1)
+		return cores
+			.filter(isHotConductor)
+			.map(({ gauge }) => gauge)
+			.toSorted(compareGauges)
+			.at(-1);
+	// From a panel to a device: the panel's own feed is no measure, so the box with the thinner hots is.
+	return ground.ends
+		.flatMap(({ enclosure }) => hotIn.get(enclosure.name) ?? [])
+		.toSorted(compareGauges)
+		.at(0);
 }
 
 function thickestHots(circuit: Circuit): ReadonlyMap<string, Gauge> {

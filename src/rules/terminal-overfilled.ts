@@ -83,7 +83,8 @@ function tellTerminal(analysis: Analysis, terminal: Terminal, ends: readonly Lan
 	const last = ends.at(-1);
 	if (last === undefined || ends.length <= terminal.capacity) return [];
 	const names = ends.map(({ conductor }) => conductor.name);
-	const bar = portsTakenFor(analysis, terminal);
+	// What was put under one port by hand is too much however many ports there are.
+	const bar = ends.some(({ end }) => end.said) ? undefined : portsTakenFor(analysis, terminal);
 	const count =
 		terminal.capacity === 0
 			? `${listNames(names)} ${names.length === 1 ? "lies" : "lie"} on ${terminal.name}, which takes no conductor`
