@@ -3,7 +3,7 @@ import type { Circuit, Mode } from "../circuit/circuit.ts";
 import { type NeutralIsland, traceBonds } from "./bonds.ts";
 import type { Break } from "./breaks.ts";
 import { type Coverage, traceCoverage } from "./coverage.ts";
-import { type Crossings, traceCrossings } from "./crossings.ts";
+import { type Crossings, traceCrossings, worstEffect } from "./crossings.ts";
 import { type Demand, traceDemand } from "./demand.ts";
 import { type Feeder, traceFeeders } from "./feeders.ts";
 import { traceGround } from "./ground.ts";
@@ -67,7 +67,9 @@ class LazyAnalysis implements Analysis {
 	constructor(circuit: Circuit) {
 		this.circuit = circuit;
 		this.#landings = once(() => sortLandings(circuit));
-		this.states = circuit.modes.map((mode) => new LazyModeState(buildNetwork(circuit, mode), this.#landings));
+		const effectOf: Crossings["effectOf"] = (root) =>
+			worstEffect(this.states.map((state) => state.crossings.effects.get(root)));
+		this.states = circuit.modes.map((mode) => new LazyModeState(buildNetwork(circuit, mode), this.#landings, effectOf));
 	}
 
 	get landings(): Landings {
@@ -90,12 +92,12 @@ class LazyModeState implements ModeState {
 	readonly #waysBack: () => WaysBack;
 	readonly #demand: () => ReadonlyMap<string, Demand>;
 
-	constructor(network: Network, landings: () => Landings) {
+	constructor(network: Network, landings: () => Landings, effectOf: Crossings["effectOf"]) {
 		this.network = network;
 		this.#poles = once(() => tracePoles(network));
 		this.#ground = once(() => traceGround(network));
 		this.#exposure = once(() => traceExposure(network));
-		this.#crossings = once(() => traceCrossings(network, landings(), this.poles));
+		this.#crossings = once(() => traceCrossings(network, landings(), this.poles, effectOf));
 		this.#grounding = once(() => traceGrounding(network, landings(), this.poles));
 		this.#openings = once(() => traceOpenings(network, landings(), this.poles));
 		this.#coverage = once(() => traceCoverage(network, this.poles));

@@ -83,14 +83,22 @@ class BreakSearch {
 		this.lost = lost;
 		this.islands = islands;
 		this.lostIslands = new Set(lost.victims.map((victim) => islands.find(victim)));
-		for (const { index, enclosure } of circuit.points) {
-			if (lost.isReached(index)) this.reachedIn.add(enclosure.name);
-			const island = islands.find(index);
-			if (!this.lostIslands.has(island)) continue;
-			const here = this.islandsIn.get(enclosure.name);
-			if (here === undefined) this.islandsIn.set(enclosure.name, new Set([island]));
-			else here.add(island);
-		}
+		for (const { index, enclosure } of circuit.points) this.noteIn(enclosure.name, index);
+		// An end that is on nothing brings what its other end is on into its box.
+		for (const { ends } of circuit.conductors)
+			for (const which of bothEnds) {
+				const other = ends[which === 0 ? 1 : 0].point;
+				if (ends[which].point === undefined && other !== undefined) this.noteIn(ends[which].enclosure.name, other);
+			}
+	}
+
+	private noteIn(enclosure: string, point: number): void {
+		if (this.lost.isReached(point)) this.reachedIn.add(enclosure);
+		const island = this.islands.find(point);
+		if (!this.lostIslands.has(island)) return;
+		const here = this.islandsIn.get(enclosure);
+		if (here === undefined) this.islandsIn.set(enclosure, new Set([island]));
+		else here.add(island);
 	}
 
 	/** The likeliest cause for each lost island. */
@@ -140,8 +148,14 @@ class BreakSearch {
 	private offer(island: number, cause: BreakCause): void {
 		if (!this.lostIslands.has(island)) return;
 		const known = this.causes.get(island);
-		if (known === undefined || likelihood.indexOf(cause.kind) < likelihood.indexOf(known.kind))
-			this.causes.set(island, cause);
+		if (known === undefined || this.rank(cause) < this.rank(known)) this.causes.set(island, cause);
+	}
+
+	/** Of ends that are off, a loose one is likelier to be the mistake than a cap, and a cap that was said than one inferred. */
+	private rank(cause: BreakCause): number {
+		const end = cause.kind === "off" ? this.circuit.conductors[cause.conductor]?.ends[cause.which] : undefined;
+		const late = end === undefined || end.state === "loose" ? 0 : end.said ? 0.25 : 0.5;
+		return likelihood.indexOf(cause.kind) + late;
 	}
 }
 

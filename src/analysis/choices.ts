@@ -21,9 +21,9 @@ export function reachPossible(network: Network, starts: readonly number[], allow
 	const base = reachFrom(network, starts, isFree);
 	const found = new Map<number, Way>();
 	const points = [...base.points];
-	for (const cluster of findClusters(network, base, isFree, [...choices.values()]))
-		for (const closed of settingsOf(cluster))
-			for (const [point, way] of search(network, base, cluster, closed, isFree))
+	for (const { settings } of tryOut(network, base, isFree, [...choices.values()]))
+		for (const { reached } of settings)
+			for (const [point, way] of reached)
 				if (!found.has(point)) {
 					found.set(point, way);
 					points.push(point);
@@ -32,9 +32,44 @@ export function reachPossible(network: Network, starts: readonly number[], allow
 }
 
 /** How a point was reached in one setting: the edge, and the ways of that setting. */
-interface Way {
+export interface Way {
 	readonly edge: Edge;
 	readonly setting: ReadonlyMap<number, Way>;
+}
+/** Switches that meet one another, and what each of their settings reaches beyond what all settings do. */
+export interface Trial {
+	/** The groups of their contacts. */
+	readonly groups: readonly string[];
+	/** Every setting: the position of each group, in their order. Positions are empty where there are too many settings to try. */
+	readonly settings: readonly { readonly positions: readonly number[]; readonly reached: ReadonlyMap<number, Way> }[];
+}
+
+/** Every cluster of switches that exclude ways of one another, tried out from `starts`. */
+export function tryClusters(
+	network: Network,
+	starts: readonly number[],
+	allow: (edge: Edge) => boolean,
+): readonly Trial[] {
+	const choices = findChoices(network, allow);
+	if (choices.size === 0) return [];
+	const isFree = (edge: Edge): boolean =>
+		allow(edge) && (edge.by.kind === "conductor" || !choices.has(edge.by.link.index));
+	return tryOut(network, reachFrom(network, starts, isFree), isFree, [...choices.values()]);
+}
+
+function tryOut(
+	network: Network,
+	base: Reach,
+	isFree: (edge: Edge) => boolean,
+	choices: readonly Link[],
+): readonly Trial[] {
+	return findClusters(network, base, isFree, choices).map((cluster) => ({
+		groups: [...groupBy(cluster, (link) => link.contact?.group ?? "").keys()],
+		settings: settingsOf(cluster).map(({ positions, closed }) => ({
+			positions,
+			reached: search(network, base, cluster, closed, isFree),
+		})),
+	}));
 }
 
 /** The contacts whose group has no position in which all of it is closed, by link. */
@@ -78,18 +113,27 @@ function findClusters(
 	return [...groupBy(reachable, ({ contact }) => sets.find(firstOf.get(contact?.group ?? "") ?? 0)).values()];
 }
 
-/** Every setting of a cluster as the links it closes; one that closes them all where there are too many to try. */
-function settingsOf(cluster: readonly Link[]): readonly ReadonlySet<number>[] {
+/** Every setting of a cluster with the links it closes; one that closes them all where there are too many to try. */
+function settingsOf(
+	cluster: readonly Link[],
+): readonly { readonly positions: readonly number[]; readonly closed: ReadonlySet<number> }[] {
 	let settings: readonly (readonly number[])[] = [[]];
-	for (const links of groupBy(cluster, (link) => link.contact?.group).values()) {
+	const groups = [...groupBy(cluster, (link) => link.contact?.group ?? "").values()];
+	for (const links of groups) {
 		const positions = Math.max(...links.map((link) => link.contact?.positions ?? 1));
-		const closedAt = Array.from({ length: positions }, (_, position) =>
-			links.filter((link) => link.contact?.closed.includes(position)).map((link) => link.index),
-		);
-		if (settings.length * positions > mostStates) return [new Set(cluster.map((link) => link.index))];
-		settings = settings.flatMap((setting) => closedAt.map((closed) => [...setting, ...closed]));
+		if (settings.length * positions > mostStates)
+			return [{ positions: [], closed: new Set(cluster.map((link) => link.index)) }];
+		const each = Array.from({ length: positions }, (_, position) => position);
+		settings = settings.flatMap((setting) => each.map((position) => [...setting, position]));
 	}
-	return settings.map((setting) => new Set(setting));
+	return settings.map((positions) => ({
+		positions,
+		closed: new Set(
+			groups.flatMap((links, index) =>
+				links.filter((link) => link.contact?.closed.includes(positions[index] ?? 0)).map((link) => link.index),
+			),
+		),
+	}));
 }
 
 /** What one setting of a cluster reaches beyond the base. */

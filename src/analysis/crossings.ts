@@ -18,8 +18,8 @@ export interface Stray {
 	readonly point: number;
 	readonly by: PoleSort;
 	readonly root: Root;
-	/** On a switch where the switch is the fault, or there is none: put into the neutral, or two poles exchanged. */
-	readonly switched: boolean;
+	/** What it does; undefined on a switch where the switch is the fault, or there is none: put into the neutral, or two poles exchanged. */
+	readonly effect: Effect | undefined;
 }
 /** What a mistake does, worst first: a short circuit, hot where it must not be, neutral tied to ground, neutral and ground exchanged. */
 export type Effect = "shorted" | "reversed" | "bridged" | "exchanged";
@@ -32,12 +32,19 @@ export interface Crossings {
 	readonly poles: PoleMap;
 	/** The mistake by which a pole of a sort reaches a point; undefined where it does not, or rightly does. */
 	rootAt(point: number, sort: PoleSort): Root | undefined;
-	/** The worst that a mistake does; undefined where it does nothing. */
+	/** The worst that each mistake does in this mode, by the key of its root. */
+	readonly effects: ReadonlyMap<string, Effect>;
+	/** The worst that a mistake does in any mode; undefined where it does nothing. */
 	effectOf(root: string): Effect | undefined;
 }
 
 /** Traces every crossing of a mode. */
-export function traceCrossings(network: Network, landings: Landings, poles: PoleMap): Crossings {
+export function traceCrossings(
+	network: Network,
+	landings: Landings,
+	poles: PoleMap,
+	effectOf: Crossings["effectOf"],
+): Crossings {
 	const bridges = findBridges(network, landings, poles);
 	const cut = new Set(bridges.map((bridge) => bridge.conductor));
 	const apart =
@@ -53,23 +60,36 @@ export function traceCrossings(network: Network, landings: Landings, poles: Pole
 		return resolver(point);
 	};
 	const strays = findStrays(network, landings, apart, rootAt);
+	return { bridges, strays, poles: apart, rootAt, effects: weigh(bridges, strays), effectOf };
+}
+
+/** The worst of several effects; undefined of none. */
+export function worstEffect(effects: Iterable<Effect | undefined>): Effect | undefined {
+	let worst: Effect | undefined;
+	for (const effect of effects)
+		if (effect !== undefined && (worst === undefined || order.indexOf(effect) < order.indexOf(worst))) worst = effect;
+	return worst;
+}
+
+function weigh(bridges: readonly Bridge[], strays: readonly Stray[]): ReadonlyMap<string, Effect> {
 	const effects = new Map<string, Effect>();
-	const note = (root: Root, effect: Effect): void => {
-		const known = effects.get(root.key);
-		if (known === undefined || order.indexOf(effect) < order.indexOf(known)) effects.set(root.key, effect);
+	const note = (root: Root, effect: Effect | undefined): void => {
+		const worst = worstEffect([effects.get(root.key), effect]);
+		if (worst !== undefined) effects.set(root.key, worst);
 	};
 	for (const { root, between } of bridges) note(root, between.some((pole) => isHot(pole.role)) ? "shorted" : "bridged");
-	for (const stray of strays) if (!stray.switched) note(stray.root, effectOf(stray, landings, network));
-	return { bridges, strays, poles: apart, rootAt, effectOf: (root) => effects.get(root) };
+	for (const stray of strays) note(stray.root, stray.effect);
+	return effects;
 }
 
 const order: readonly Effect[] = ["shorted", "reversed", "bridged", "exchanged"];
 
-/** What a stray stands for by itself: a jumper from neutral to a ground ties them together, a landed core exchanges them. */
-export function effectOf({ point, by, root }: Stray, landings: Landings, { circuit }: Network): Effect {
-	if (by === "hot" || landings.sortAt(point) === "hot") return "reversed";
+/** What a stray stands for by itself: a jumper or pigtail too many ties neutral to ground, a wire landed wrongly exchanges them. */
+function effectOfStray(lands: PoleSort, by: PoleSort, root: Root, { circuit }: Network): Effect {
+	if (by === "hot" || lands === "hot") return "reversed";
 	const conductor = root.end === undefined ? undefined : circuit.conductors[root.end.conductor];
-	return conductor === undefined || conductor.sort === "core" ? "exchanged" : "bridged";
+	const isExtra = conductor !== undefined && conductor.sort !== "core" && root.halves.length < 2;
+	return isExtra ? "bridged" : "exchanged";
 }
 
 /** The poles that a set of joined points holds. */
@@ -144,7 +164,8 @@ function findStrays(network: Network, landings: Landings, poles: PoleMap, rootAt
 			const switched =
 				(by !== "ground" && withNeutral.has(index)) ||
 				(by === "neutral" && hotOnly.has(index) && root.halves.some((half) => hotOnly.has(half.point)));
-			strays.push({ point: index, by, root, switched });
+			const effect = switched ? undefined : effectOfStray(landings.sortAt(index), by, root, network);
+			strays.push({ point: index, by, root, effect });
 		}
 	}
 	return strays;

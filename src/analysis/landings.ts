@@ -94,33 +94,84 @@ function sortOfMark(circuit: Circuit, marked: string, own: PoleSort): PoleSort {
 	return fitting ?? own;
 }
 
-/** The sort of every point: a splice is what most of its members are; a pigtail's vote, then the first conductor's, settles a tie. */
+/** What each member of a splice says it is for. */
+interface Vote {
+	readonly sort: PoleSort;
+	readonly conductor: Conductor;
+}
+
+/**
+ * The sort of every point: a splice is what most of its members are. Where two sorts have as many, the other exchanges in the
+ * box decide: the member that completes one is the one that is misplaced.
+ */
 function sortPoints(circuit: Circuit, carriedBy: Landings["carriedBy"]): PoleSort[] {
-	const votes = new Map<number, Map<PoleSort, number>>();
+	const votes = new Map<number, Vote[]>();
 	for (const conductor of circuit.conductors)
 		for (const which of bothEnds) {
 			const { point } = conductor.ends[which];
 			if (point === undefined || circuit.points[point]?.kind !== "splice") continue;
-			const here = votes.get(point) ?? new Map<PoleSort, number>();
+			const here = votes.get(point) ?? [];
 			votes.set(point, here);
-			const sort = carriedBy(conductor, which);
-			here.set(sort, (here.get(sort) ?? 0) + (conductor.sort === "pigtail" ? pigtailVote : 1));
+			here.push({ sort: carriedBy(conductor, which), conductor });
 		}
-	return circuit.points.map((point): PoleSort => {
-		if (point.kind !== "splice") return sortOfRole(point.role);
-		let best: PoleSort = sortOfRole(point.role);
-		let most = 0;
-		for (const [sort, count] of votes.get(point.index) ?? [])
-			if (count > most) {
-				best = sort;
-				most = count;
-			}
-		return best;
-	});
+	const sorts = circuit.points.map((point) => sortOfRole(point.role));
+	const open: number[] = [];
+	for (const [point, here] of votes) {
+		const [first, second] = rankSorts(here);
+		if (first === undefined) continue;
+		sorts[point] = first.sort;
+		if (second !== undefined && second.count === first.count) open.push(point);
+	}
+	if (open.length > 0) settleTies(circuit, carriedBy, votes, open, sorts);
+	return sorts;
 }
 
-/** A little more than a core's one vote: the terminal behind a pigtail is sure of what it is for. */
-const pigtailVote = 1.25;
+/** Sorts by how many members say them; as many: first those of pigtails, whose terminals are sure, then in the circuit's order. */
+function rankSorts(votes: readonly Vote[]): readonly { sort: PoleSort; count: number }[] {
+	const ranked = [...groupBy(votes, ({ sort }) => sort)].map(([sort, said]) => ({
+		sort,
+		count: said.length,
+		pigtails: said.filter(({ conductor }) => conductor.sort === "pigtail").length,
+	}));
+	return ranked.toSorted((one, other) => other.count - one.count || other.pigtails - one.pigtails);
+}
+
+function settleTies(
+	circuit: Circuit,
+	carriedBy: Landings["carriedBy"],
+	votes: ReadonlyMap<number, readonly Vote[]>,
+	open: readonly number[],
+	sorts: PoleSort[],
+): void {
+	const undecided = new Set(open);
+	const boxes = new Set(open.map((point) => circuit.points[point]?.enclosure.name));
+	// What is surely misplaced in these boxes, as `box: carries on lands`, and the same with its bundle.
+	const sure = new Set<string>();
+	for (const conductor of circuit.conductors)
+		for (const which of bothEnds) {
+			const { point, enclosure } = conductor.ends[which];
+			if (point === undefined || undecided.has(point) || !boxes.has(enclosure.name)) continue;
+			const [carries, lands] = [carriedBy(conductor, which), sorts[point]];
+			if (carries === lands) continue;
+			sure.add(`${enclosure.name}: ${carries} on ${lands}`);
+			sure.add(`${enclosure.name}: ${bundleOf(circuit, conductor)}: ${carries} on ${lands}`);
+		}
+	for (const point of open) {
+		const here = votes.get(point) ?? [];
+		const box = circuit.points[point]?.enclosure.name ?? "";
+		const scoreOf = (sort: PoleSort): number =>
+			here.reduce((score, vote) => {
+				if (vote.sort === sort) return score;
+				// The exchange of which this would be the other half.
+				const half = `${sort} on ${vote.sort}`;
+				const ofBundle = sure.has(`${box}: ${bundleOf(circuit, vote.conductor)}: ${half}`);
+				return score + (ofBundle ? 2 : sure.has(`${box}: ${half}`) ? 1 : 0);
+			}, 0);
+		const most = rankSorts(here)[0]?.count ?? 0;
+		for (const { sort, count } of rankSorts(here))
+			if (count === most && scoreOf(sort) > scoreOf(sorts[point] ?? sort)) sorts[point] = sort;
+	}
+}
 
 /** One box and the wires of one bundle in it: the smallest thing that is landed wrongly at one go. */
 function placeOf(circuit: Circuit, end: Pick<Misplaced, "conductor" | "which">): string {

@@ -41,7 +41,9 @@ export function traceReturns(
 	const loads = circuit.loads.flatMap((load): ReturningLoad[] => {
 		const [one, other] = load.between;
 		const [hot, neutral] = landings.sortAt(one) === "neutral" ? [other, one] : [one, other];
-		return leads(neutral) ? [{ load, hot, neutral, feeder: feeders.get(hot) }] : [];
+		return landings.sortAt(neutral) === "neutral" && leads(neutral)
+			? [{ load, hot, neutral, feeder: feeders.get(hot) }]
+			: [];
 	});
 	const ways = circuit.conductors.flatMap(({ index, ends: [from, to] }) => {
 		const inside = [from.point, to.point].filter((point) => point !== undefined && leads(point));

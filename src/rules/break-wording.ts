@@ -3,7 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
 import { certain } from "../base/certain.ts";
 import type { Finding } from "../base/finding.ts";
-import { keyOfMistake, tellPoint } from "./mistake-wording.ts";
+import { keyOfMistake, tellLanded, tellPoint } from "./mistake-wording.ts";
 
 /** What is where it should not be: `bunks-1.bare is on nothing in b1`. */
 export function tellBreak({ circuit, landings }: Analysis, { cause, sort }: Break): string {
@@ -18,7 +18,7 @@ export function tellBreak({ circuit, landings }: Analysis, { cause, sort }: Brea
 			if (cause.kind === "apart") return `${conductor.name} is not joined to the other ${sort}s in ${enclosure.name}`;
 			if (point === undefined)
 				return `${conductor.name} is ${state === "capped" ? "capped" : "on nothing"} in ${enclosure.name}`;
-			return `${conductor.name} is on ${tellPoint(circuit, point, landings.sortAt(point))}`;
+			return `${conductor.name} is ${tellLanded(circuit, point, landings.sortAt(point))}`;
 		}
 	}
 }
@@ -64,10 +64,21 @@ export function pointAtVictims({ circuit }: Analysis, { victims, span }: Break):
 	return [...places.values()];
 }
 
-/** The key of the finding that a break follows from: an exchange of wires, or a cable that lacks one. */
-export function keyBehindBreak({ crossings }: ModeState, { cause }: Break): string | undefined {
-	if (cause.kind === "core") return `conductors-too-few@${cause.cable}`;
-	return cause.kind === "misplaced" ? keyOfMistake(crossings, cause.root) : undefined;
+/** The key of the finding that a break follows from: an exchange of wires, two poles joined in that box, a cable that lacks one. */
+export function keyBehindBreak({ crossings, network }: ModeState, { cause }: Break): string | undefined {
+	switch (cause.kind) {
+		case "core":
+			return `conductors-too-few@${cause.cable}`;
+		case "misplaced":
+			return keyOfMistake(crossings, cause.root);
+		case "apart": {
+			const box = network.circuit.conductors[cause.conductor]?.ends[cause.which].enclosure.name;
+			const bridge = crossings.bridges.find(({ root }) => root.enclosure === box);
+			return bridge === undefined ? undefined : keyOfMistake(crossings, bridge.root.key);
+		}
+		default:
+			return undefined;
+	}
 }
 
 const mostShown = 8;

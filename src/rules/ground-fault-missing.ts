@@ -1,5 +1,6 @@
 // Outlets and lights in places that ask for ground-fault protection, with a way from a source that passes no such device.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Landings } from "../analysis/landings.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
@@ -8,6 +9,7 @@ import type { Circuit, Load, Part } from "../circuit/circuit.ts";
 import { type GroundFaultRow, groundFaultPlacesFor } from "../handbook/ground-fault-places.ts";
 import { citation, type Sourced } from "../handbook/provenance.ts";
 import type { Place } from "../plan/plan.ts";
+import { keyOfMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -51,7 +53,7 @@ circuit galley from LC breaker 20 A by 12-2
 
 type Row = Sourced<GroundFaultRow>;
 
-function checkMode({ circuit }: Analysis, state: ModeState): Finding[] {
+function checkMode({ circuit, landings }: Analysis, state: ModeState): Finding[] {
 	const { region, rules } = circuit.plan.settings;
 	const rowsOf = {
 		receptacle: groundFaultPlacesFor(region, rules, "receptacle"),
@@ -65,7 +67,7 @@ function checkMode({ circuit }: Analysis, state: ModeState): Finding[] {
 		const row = rowsOf[sort].find(
 			(candidate) => isIn(part.enclosure.place, candidate) && !isCovered(state, load, candidate),
 		);
-		if (row !== undefined) findings.set(part.name, tell(circuit, state, part, load, row));
+		if (row !== undefined) findings.set(part.name, tell(circuit, landings, state, part, load, row));
 	}
 	return [...findings.values(), ...checkSupply(circuit, state)];
 }
@@ -91,12 +93,12 @@ function isCovered({ coverage, poles }: ModeState, load: Load, row: GroundFaultR
 	return !isLive || load.between.every((point) => coverage.isCovered(point, row.trip));
 }
 
-function tell(circuit: Circuit, state: ModeState, part: Part, load: Load, row: Row): Finding {
+function tell(circuit: Circuit, landings: Landings, state: ModeState, part: Part, load: Load, row: Row): Finding {
 	const place = part.enclosure.place;
 	const device = load.between.map((point) => state.coverage.deviceAt(point)).find((found) => found);
 	const late = device !== undefined && device !== null && device.trip > row.trip;
 	const hot = load.between.find((point) => state.poles.sortsAt(point).has("hot")) ?? load.between[0];
-	const behind = findCause(state, part, load);
+	const behind = findCause(landings, state, part, load);
 	return finding({
 		code: groundFaultMissing.code,
 		level: "error",
@@ -160,7 +162,12 @@ function recalledNote(row: Row): string {
 }
 
 /** The fault that takes a protection away which is there: a device the wrong way round, or a neutral that passes it by. */
-function findCause({ coverage }: ModeState, part: Part, load: Load): string | undefined {
+function findCause(landings: Landings, { coverage, crossings }: ModeState, part: Part, load: Load): string | undefined {
+	const stray = crossings.strays.find(({ point, effect }) => effect !== undefined && load.between.includes(point));
+	const misplaced = landings.misplaced.find((end) => part.points.includes(end.point));
+	const mistake = stray?.root.key ?? misplaced?.root;
+	const key = mistake === undefined ? undefined : keyOfMistake(crossings, mistake);
+	if (key !== undefined) return key;
 	const own = coverage.fed.find(({ device }) => device.part === part.name);
 	if (own !== undefined && (own.hot === "load" || own.neutral === "load")) return `line-load-reversed@${part.name}`;
 	const reversed = load.between.map((point) => coverage.reversedBefore(point)).find((device) => device !== undefined);

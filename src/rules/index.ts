@@ -1,6 +1,7 @@
 // Every rule, in the order an inspector would look: protection, polarity, neutral, ground, ground-fault, loads, workmanship.
 import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
+import { circuitMislabelled } from "./circuit-mislabelled.ts";
 import { circuitOverloaded } from "./circuit-overloaded.ts";
 import { colourMisleading } from "./colour-misleading.ts";
 import { conductorsTooFew } from "./conductors-too-few.ts";
@@ -24,6 +25,7 @@ import type { Rule } from "./rule.ts";
 import { strandsUnterminated } from "./strands-unterminated.ts";
 import { supplyMissing } from "./supply-missing.ts";
 import { switchInNeutral } from "./switch-in-neutral.ts";
+import { switchWithoutEffect } from "./switch-without-effect.ts";
 import { terminalOverfilled } from "./terminal-overfilled.ts";
 
 export const rules: readonly Rule[] = [
@@ -31,10 +33,12 @@ export const rules: readonly Rule[] = [
 	protectionMissing,
 	protectionTooLarge,
 	protectionOutOfOrder,
+	circuitMislabelled,
 	// polarity
 	polesJoined,
 	polarityReversed,
 	switchInNeutral,
+	switchWithoutEffect,
 	// neutral
 	neutralNotIsolated,
 	neutralGroundExchanged,

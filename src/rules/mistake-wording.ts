@@ -38,15 +38,19 @@ export function placeMistake(
 export function tellRoot({ circuit, landings }: Analysis, root: Root): string {
 	if (root.halves.length === 0) {
 		const conductor = root.end === undefined ? undefined : circuit.conductors[root.end.conductor];
-		return `${conductor?.name ?? root.key.slice(0, root.key.lastIndexOf("@"))} leads there in ${root.enclosure}`;
+		return `by way of ${conductor?.name ?? root.key.slice(0, root.key.lastIndexOf("@"))}`;
 	}
 	const told = root.halves.map(({ conductor, point }, index) => {
 		const name = circuit.conductors[conductor]?.name ?? "";
 		if (circuit.conductors[conductor]?.sort === "jumper") return `the jumper ${name}`;
-		const isJoint = circuit.points[point]?.kind === "splice";
-		return `${name}${index === 0 ? " is" : ""} ${isJoint ? "with" : "on"} ${tellPoint(circuit, point, landings.sortAt(point))}`;
+		return `${name}${index === 0 ? " is" : ""} ${tellLanded(circuit, point, landings.sortAt(point))}`;
 	});
 	return listNames(told);
+}
+
+/** Where an end is: `on b1.neutral`, or in a joint `with the neutrals of b1`. */
+export function tellLanded(circuit: Circuit, point: number, sort: PoleSort): string {
+	return `${circuit.points[point]?.kind === "splice" ? "with" : "on"} ${tellPoint(circuit, point, sort)}`;
 }
 
 /** A point in words: a terminal by its name, a case by its box, a joint by what it joins. */
@@ -56,7 +60,7 @@ export function tellPoint(circuit: Circuit, point: number, sort: PoleSort): stri
 	return found?.kind === "splice" ? `the ${sort}s of ${found.enclosure.name}` : (found?.name ?? "");
 }
 
-/** Names of the things that points belong to; where devices are among them, the panel's own parts are left out. */
+/** Names of the things that points belong to; where devices are among them, panels, breakers and sources are left out. */
 export function tellVictims(circuit: Circuit, points: readonly number[]): string {
 	return listNames(victimsOf(circuit, points));
 }
@@ -68,8 +72,7 @@ export function victimsOf(circuit: Circuit, points: readonly number[]): readonly
 		const point = circuit.points[index];
 		if (point === undefined) continue;
 		const part = point.kind === "terminal" ? circuit.partByName.get(point.part) : undefined;
-		const isDevice = point.enclosure.sort === "box" || (part !== undefined && part.owner === undefined);
-		owners.set(part === undefined ? point.enclosure.name : part.name, isDevice);
+		owners.set(part === undefined ? point.enclosure.name : part.name, point.enclosure.sort === "box");
 	}
 	const devices = [...owners].filter(([, isDevice]) => isDevice);
 	return (devices.length > 0 ? devices : [...owners]).map(([name]) => name);

@@ -1,6 +1,7 @@
 // A load whose way back is not that of its own hot: another circuit's neutral, or one past the ground-fault device of its hot.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Borrowing, findBorrowings } from "../analysis/borrowings.ts";
+import { findMislabelled, nameMixUp } from "../analysis/mislabelled.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
@@ -71,7 +72,8 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	return findBorrowings(analysis.circuit, state).map((borrowing) => tell(analysis, state, borrowing));
 }
 
-function tell({ circuit }: Analysis, state: ModeState, borrowing: Borrowing): Finding {
+function tell(analysis: Analysis, state: ModeState, borrowing: Borrowing): Finding {
+	const { circuit } = analysis;
 	const { loads, end } = borrowing;
 	const parts = [...new Set(loads.map(({ load }) => load.part))];
 	const names = listNames(parts);
@@ -82,7 +84,7 @@ function tell({ circuit }: Analysis, state: ModeState, borrowing: Borrowing): Fi
 	const first = certain(loads[0], "a load");
 	const part = certain(circuit.partByName.get(first.load.part), first.load.part);
 	const span = landed?.span ?? part.span;
-	const behind = reversedDevice(state, borrowing);
+	const behind = findCause(analysis, state, borrowing);
 	return finding({
 		code: neutralBorrowed.code,
 		level: borrowing.kind === "past-device" ? "error" : "danger",
@@ -103,7 +105,7 @@ function tell({ circuit }: Analysis, state: ModeState, borrowing: Borrowing): Fi
 		help: tellCure(borrowing, names, conductor?.name),
 		basis: neutralBorrowed.basis,
 		key: `${neutralBorrowed.code}@${tellKey(borrowing, conductor?.name, landed?.enclosure.name, part.name)}`,
-		...(behind === undefined ? {} : { consequenceOf: `line-load-reversed@${behind}` }),
+		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
 }
 
@@ -153,10 +155,24 @@ function tellCure(borrowing: Borrowing, names: string, conductor: string | undef
 	}
 }
 
-/** A device the wrong way round is told as such; that hot and neutral differ behind it follows from it. */
-function reversedDevice({ coverage }: ModeState, borrowing: Borrowing): string | undefined {
-	if (borrowing.kind !== "past-device") return undefined;
-	return coverage.fed.find(
-		({ device, hot, neutral }) => device.part === borrowing.device && (hot === "load" || neutral === "load"),
-	)?.device.part;
+/** The fault that hot and neutral differ by, where it is another: a device the wrong way round, or a hot on the wrong breaker. */
+function findCause(
+	{ circuit, landings }: Analysis,
+	{ coverage, feeders }: ModeState,
+	borrowing: Borrowing,
+): string | undefined {
+	if (borrowing.kind === "past-device") {
+		const reversed = coverage.fed.some(
+			({ device, hot, neutral }) => device.part === borrowing.device && (hot === "load" || neutral === "load"),
+		);
+		if (reversed) return `line-load-reversed@${borrowing.device}`;
+	}
+	const mixedUp = findMislabelled(circuit, landings, feeders);
+	const own = mixedUp.find(({ point }) => borrowing.loads.some(({ hot }) => hot === point));
+	const cause =
+		own ??
+		(borrowing.kind === "other-circuit"
+			? mixedUp.find(({ found }) => found === borrowing.own || found === borrowing.other)
+			: undefined);
+	return cause === undefined ? undefined : `circuit-mislabelled@${nameMixUp(cause)}`;
 }

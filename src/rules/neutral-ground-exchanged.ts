@@ -1,6 +1,6 @@
 // A neutral that returns over the ground, or a ground that hangs on the neutral: two wires exchanged, or one on the wrong bar.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { effectOf, type Stray } from "../analysis/crossings.ts";
+import type { Stray } from "../analysis/crossings.ts";
 import type { Root } from "../analysis/roots.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { followsWorse, groupStrays, placeMistake, tellRoot, tellVictims } from "./mistake-wording.ts";
@@ -48,9 +48,7 @@ at LC
 };
 
 function checkMode(analysis: Analysis, state: ModeState): Finding[] {
-	const exchanged = state.crossings.strays.filter(
-		(stray) => !stray.switched && effectOf(stray, analysis.landings, state.network) === "exchanged",
-	);
+	const exchanged = state.crossings.strays.filter((stray) => stray.effect === "exchanged");
 	return groupStrays(exchanged).map(({ root, strays }) => tell(analysis, state, root, strays));
 }
 

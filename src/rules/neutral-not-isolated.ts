@@ -1,6 +1,5 @@
 // Neutral and ground joined by a wire where no source and no panel is said to bond them.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { effectOf } from "../analysis/crossings.ts";
 import { isHot } from "../analysis/poles.ts";
 import type { Root } from "../analysis/roots.ts";
 import { type Finding, finding } from "../base/finding.ts";
@@ -52,9 +51,7 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 		else known.points.push(...points);
 	};
 	for (const { between, root } of state.crossings.bridges) if (!between.some((pole) => isHot(pole.role))) add(root, []);
-	for (const stray of state.crossings.strays)
-		if (!stray.switched && effectOf(stray, analysis.landings, state.network) === "bridged")
-			add(stray.root, [stray.point]);
+	for (const stray of state.crossings.strays) if (stray.effect === "bridged") add(stray.root, [stray.point]);
 	return [...roots.values()].map(({ root, points }) =>
 		finding({
 			code: neutralNotIsolated.code,

@@ -1,6 +1,6 @@
 // Hot where neutral or ground belongs, or either of these where hot belongs: terminals and cases that the wrong pole reaches.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { effectOf, type Stray } from "../analysis/crossings.ts";
+import type { Stray } from "../analysis/crossings.ts";
 import type { Root } from "../analysis/roots.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { followsWorse, groupStrays, placeMistake, tellRoot, tellVictims } from "./mistake-wording.ts";
@@ -55,9 +55,7 @@ at s1
 
 function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	const { strays } = state.crossings;
-	const reversed = strays.filter(
-		(stray) => !stray.switched && effectOf(stray, analysis.landings, state.network) === "reversed",
-	);
+	const reversed = strays.filter((stray) => stray.effect === "reversed");
 	return groupStrays(reversed).map(({ root, strays: victims }) => tell(analysis, state, root, victims));
 }
 

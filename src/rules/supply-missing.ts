@@ -31,26 +31,25 @@ circuit bunks from LC breaker 20 A by 12-2
 `,
 	],
 	check: (analysis) => {
+		const { circuit, states } = analysis;
 		// Without a source, or with lines that were not understood, this has been told already.
-		if (analysis.circuit.sources.length === 0 || analysis.circuit.plan.incomplete) return [];
-		const roughedIn = new Set(analysis.circuit.plan.runs.filter((run) => run.roughedIn).map((run) => run.name));
-		const dead = analysis.circuit.parts.filter((part) => !roughedIn.has(part.run ?? "") && isDead(analysis, part));
-		if (dead.length === 0) return [];
+		if (circuit.sources.length === 0 || circuit.plan.incomplete) return [];
+		const roughedIn = new Set(circuit.plan.runs.filter((run) => run.roughedIn).map((run) => run.name));
+		const isFed = (point: number): boolean =>
+			states.some(({ poles }) => poles.sortsAt(point).has("hot") || poles.sortsAt(point).has("neutral"));
 		const islands = joinAll(analysis);
+		// What a cable joins to something that is fed is dead for a reason that other rules tell.
+		const fed = new Set(circuit.points.filter(({ index }) => isFed(index)).map(({ index }) => islands.find(index)));
+		const dead = circuit.parts.filter(
+			({ points, face, run }) =>
+				points[0] !== undefined &&
+				!fed.has(islands.find(points[0])) &&
+				!face.traits.includes("source") &&
+				!roughedIn.has(run ?? ""),
+		);
 		return [...groupBy(dead, (part) => islands.find(part.points[0] ?? 0)).values()].flatMap(tell);
 	},
 };
-
-/** Whether no live pole reaches any terminal that is meant for one; a ground bar has none. */
-function isDead({ circuit, states }: Analysis, { points, face }: Part): boolean {
-	const meant = points.filter((point) => circuit.points[point]?.role !== "ground");
-	if (meant.length === 0 || face.traits.includes("source")) return false;
-	return !states.some(({ poles }) =>
-		meant.some((point) => currentPoles.some((sort) => poles.sortsAt(point).has(sort))),
-	);
-}
-
-const currentPoles = ["hot", "neutral"] as const;
 
 /** Points of one part or one box, and all that anything joins, count as one thing here. */
 function joinAll({ circuit }: Analysis): JoinedSets {

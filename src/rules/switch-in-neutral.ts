@@ -1,5 +1,6 @@
 // A switch, disconnect or breaker that opens the way back of something and leaves its hot on.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { findBypasses } from "../analysis/idle-throws.ts";
 import type { Root } from "../analysis/roots.ts";
 import { SwitchedNets } from "../analysis/switched-nets.ts";
 import { type Switch, terminalsOf } from "../analysis/switching.ts";
@@ -105,7 +106,13 @@ function tell(analysis: Analysis, state: ModeState, place: string, first: Found,
 	const left = [...new Set(found.flatMap(({ leftLive }) => leftLive))];
 	const of = left.length > 0 ? ` of ${listNames(left)}` : "";
 	const by = first.root === undefined ? "" : `: ${tellRoot(analysis, first.root)}`;
-	const worse = first.root === undefined ? undefined : keyOfMistake(state.crossings, first.root.key);
+	const isPassed = findBypasses(state.network).some(({ device }) => device.part === first.part);
+	const worse =
+		first.root !== undefined
+			? keyOfMistake(state.crossings, first.root.key)
+			: isPassed
+				? `switch-without-effect@${first.part}`
+				: undefined;
 	return finding({
 		code: switchInNeutral.code,
 		level: "danger",

@@ -1,0 +1,80 @@
+// Switches that do not switch: joined past, or thrown without effect in some settings of the others they work with.
+import type { Circuit, Link } from "../circuit/circuit.ts";
+import { tryClusters } from "./choices.ts";
+import { JoinedSets } from "./joined-sets.ts";
+import type { Landings } from "./landings.ts";
+import type { Network } from "./network.ts";
+import { isHot, notABond, type PoleMap } from "./poles.ts";
+import { findSwitches, type Switch } from "./switching.ts";
+
+/** A contact both of whose terminals are joined whatever it does. */
+export interface Bypass {
+	readonly device: Switch;
+	readonly contact: Link;
+}
+
+/** Every bypassed contact of a switch, dimmer or disconnect. */
+export function findBypasses({ circuit, edges }: Network): readonly Bypass[] {
+	const sets = new JoinedSets(circuit.points.length);
+	for (const here of edges)
+		for (const edge of here)
+			if (notABond(edge) && (edge.by.kind === "conductor" || edge.by.link.contact === undefined))
+				sets.join(edge.from, edge.to);
+	return findSwitches(circuit).flatMap((device) =>
+		device.contacts
+			.filter(({ between: [one, other] }) => sets.find(one) === sets.find(other))
+			.map((contact) => ({ device, contact })),
+	);
+}
+
+/** A load that several switches govern, not all of them in every setting. */
+export interface IdleThrow {
+	/** Its hot terminal. */
+	readonly point: number;
+	/** The parts that govern it, in the order of the circuit. */
+	readonly switches: readonly string[];
+	/** One of them, and the settings of the others in which throwing it changes nothing. */
+	readonly idle: string;
+	readonly settings: number;
+	/** Settings of the others there are. */
+	readonly all: number;
+}
+
+/** Every load that a three-way or four-way switch governs in some settings of its partners only. */
+export function findIdleThrows(network: Network, landings: Landings, poles: PoleMap): readonly IdleThrow[] {
+	const { circuit } = network;
+	const partOf = new Map(
+		circuit.links.flatMap(({ contact, part }) => (contact === undefined ? [] : [[contact.group, part]])),
+	);
+	const hots = hotTerminals(circuit, landings);
+	return poles.poles
+		.filter((pole) => isHot(pole.role))
+		.flatMap((pole) => tryClusters(network, pole.points, notABond))
+		.flatMap(({ groups, settings }) => {
+			// Too many to try: nothing is said.
+			if (settings.length < 2) return [];
+			const fed = new Map(settings.map(({ positions, reached }) => [positions.join(), reached]));
+			return hots
+				.filter((point) => settings.some(({ reached }) => reached.has(point)))
+				.flatMap((point): IdleThrow[] => {
+					const throws = groups.map((group, index) => {
+						const idle = settings.filter(({ positions, reached }) => {
+							const thrown = positions.with(index, positions[index] === 0 ? 1 : 0);
+							return reached.has(point) === fed.get(thrown.join())?.has(point);
+						});
+						return { part: partOf.get(group) ?? "", settings: idle.length / 2 };
+					});
+					const all = settings.length / 2;
+					const governing = throws.filter((one) => one.settings < all);
+					const worst = governing.toSorted((one, other) => other.settings - one.settings)[0];
+					if (worst === undefined || worst.settings === 0) return [];
+					return [
+						{ point, switches: governing.map(({ part }) => part), idle: worst.part, settings: worst.settings, all },
+					];
+				});
+		});
+}
+
+function hotTerminals({ loads }: Circuit, landings: Landings): readonly number[] {
+	return [...new Set(loads.flatMap(({ between }) => between.filter((point) => landings.sortAt(point) === "hot")))];
+}

@@ -1,0 +1,104 @@
+// A load that another breaker feeds than the one its circuit is said to come from.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { findMislabelled, type Mislabelled, nameMixUp } from "../analysis/mislabelled.ts";
+import type { Edge } from "../analysis/network.ts";
+import { certain } from "../base/certain.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { groupBy } from "../base/group.ts";
+import type { Span } from "../base/span.ts";
+import { listNames } from "../base/wording.ts";
+import type { Circuit } from "../circuit/circuit.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+export const circuitMislabelled: Rule = {
+	code: "circuit-mislabelled",
+	level: "error",
+	what: "What belongs to one circuit is fed by the breaker of another.",
+	why: "Whoever switches off the breaker on the label and opens the box finds it live.",
+	help: "Exchange the hots at the breakers, or correct what the plan says the circuit comes from.",
+	basis: "NFPA 70 408.4 (circuit directory), recalled; common practice",
+	meter: "Live: switch off the breaker that is named; the outlet still reads the full voltage.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+circuit galley from LC breaker 20 A by 12-2
+   5 ft to g1: gfci
+at LC
+  bunks-1.black on LC.2.load
+  galley-1.black on LC.1.load
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+circuit galley from LC breaker 20 A by 12-2
+   5 ft to g1: gfci
+at LC
+  bunks-1.white on LC.neutral.3
+  galley-1.white on LC.neutral.2
+`,
+	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+};
+
+function checkMode({ circuit, landings }: Analysis, state: ModeState): Finding[] {
+	const found = findMislabelled(circuit, landings, state.feeders);
+	return [...groupBy(found, nameMixUp).values()].flatMap(([first, ...others]) =>
+		first === undefined ? [] : [tell(circuit, state, first, others)],
+	);
+}
+
+function tell(circuit: Circuit, state: ModeState, first: Mislabelled, others: readonly Mislabelled[]): Finding {
+	const namesOf = (said: string): readonly string[] => [
+		...new Set([first, ...others].filter((one) => one.said === said).map(({ part }) => part)),
+	];
+	const [mine, theirs] = [namesOf(first.said), namesOf(first.found)];
+	const names = listNames(mine);
+	const many = mine.length > 1;
+	const reach = state.crossings.poles.reachOf(first.point, "hot");
+	const landing = findLanding(circuit, reach?.edgesTo(first.point) ?? [], first.found);
+	const part = certain(circuit.partByName.get(first.part), first.part);
+	const exchanged = theirs.length === 0 ? "" : `, and ${listNames(theirs)} the other way round`;
+	return finding({
+		code: circuitMislabelled.code,
+		level: "error",
+		title: `${names} ${many ? "belong" : "belongs"} to ${first.said}, but ${many ? "are" : "is"} fed by ${first.found}${exchanged}${landing === undefined ? "" : `: ${landing.name} is on ${landing.point}`}`,
+		span: landing?.span ?? part.span,
+		label: `belongs to ${first.said}`,
+		also: [{ span: part.span, label: first.part }],
+		marks: [
+			...(landing === undefined ? [] : [landing.point, landing.name]),
+			...mine,
+			...theirs,
+			first.said,
+			first.found,
+		],
+		path: reach?.pathTo(first.point) ?? [],
+		why: `Whoever switches off ${first.said} to work on ${names} finds ${many ? "them" : "it"} live.`,
+		help: `Put ${landing?.name ?? `the hot of ${names}`} on ${first.said}, or say that the circuit comes from ${first.found}.`,
+		basis: circuitMislabelled.basis,
+		key: `${circuitMislabelled.code}@${nameMixUp(first)}`,
+	});
+}
+
+/** The conductor that leads away from a breaker, and where it is landed there. */
+function findLanding(
+	circuit: Circuit,
+	way: readonly Edge[],
+	breaker: string,
+): { name: string; point: string; span: Span } | undefined {
+	for (const { by, from } of way) {
+		const point = circuit.points[from];
+		if (by.kind !== "conductor" || point?.kind !== "terminal" || point.part !== breaker) continue;
+		const conductor = certain(circuit.conductors[by.index], "a conductor");
+		const end = conductor.ends.find((candidate) => candidate.point === from);
+		return end === undefined ? undefined : { name: conductor.name, point: point.name, span: end.span };
+	}
+	return undefined;
+}

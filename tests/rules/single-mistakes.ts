@@ -1,0 +1,158 @@
+// Makes single mistakes in a correct plan: the wiring of one box written out as `at` lines, with two ends exchanged or one off.
+import type { Circuit, Conductor } from "../../src/circuit/circuit.ts";
+import { checkPlan } from "../../src/pipeline.ts";
+
+/** One mistake: what was done, and the text with it. */
+export interface Mistake {
+	readonly what: string;
+	readonly text: string;
+}
+
+/** The plan with the wiring of one box written out as it is. */
+export function writeOut(text: string, circuit: Circuit, box: string): string {
+	return `${text}${tellBox(circuit, endsIn(circuit, box), box)}`;
+}
+
+/** Every exchange of two ends in one box, and every end taken off, but for those that change nothing. */
+export function singleMistakes(text: string): readonly Mistake[] {
+	const { circuit } = checkPlan(text, "plan").analysis;
+	const healthy = describeNets(circuit);
+	const mistakes = circuit.enclosures.flatMap(({ name }) => {
+		const ends = endsIn(circuit, name);
+		const exchanges = ends.flatMap((one, index) =>
+			ends.slice(index + 1).flatMap((other) =>
+				one.at === other.at
+					? []
+					: [
+							{
+								what: `${one.name} and ${other.name} exchanged in ${name}`,
+								ends: ends.map((end) =>
+									end === one ? { ...end, at: other.at } : end === other ? { ...end, at: one.at } : end,
+								),
+							},
+						],
+			),
+		);
+		const offs = ends
+			.filter((end) => end.at !== undefined && end.terminal === undefined)
+			.map((one) => ({
+				what: `${one.name} off in ${name}`,
+				ends: ends.map((end) => (end === one ? { ...end, at: undefined, isLoose: true } : end)),
+			}));
+		return [...exchanges, ...offs].map(({ what, ends: changed }) => ({
+			what,
+			text: `${text}${tellBox(circuit, changed, name)}`,
+		}));
+	});
+	return mistakes.filter((mistake) => describeNets(checkPlan(mistake.text, "plan").analysis.circuit) !== healthy);
+}
+
+/** A wire's end in a box: a core's, or that of a pigtail whose other end is on `terminal`. */
+interface WireEnd {
+	readonly name: string;
+	/** The point it is on; undefined for one that is capped or loose. */
+	readonly at: number | undefined;
+	readonly terminal?: number;
+	readonly isLoose: boolean;
+}
+
+function endsIn(circuit: Circuit, box: string): readonly WireEnd[] {
+	return circuit.conductors.flatMap((conductor): WireEnd[] => {
+		if (conductor.sort === "core")
+			return conductor.ends
+				.filter((end) => end.enclosure.name === box)
+				.map((end) => ({ name: conductor.name, at: end.point, isLoose: end.state === "loose" }));
+		const [first, second] = conductor.ends;
+		const isPigtail = first.enclosure.name === box && isSplice(circuit, second.point);
+		return isPigtail && first.point !== undefined
+			? [{ name: circuit.points[first.point]?.name ?? "", at: second.point, terminal: first.point, isLoose: false }]
+			: [];
+	});
+}
+
+/** The wiring of a box as an `at` block. */
+function tellBox(circuit: Circuit, ends: readonly WireEnd[], box: string): string {
+	const lines = ends
+		.filter((end) => end.terminal === undefined && !isSplice(circuit, end.at))
+		.map(
+			(end) =>
+				`${end.name} ${end.at === undefined ? (end.isLoose ? "loose" : "capped") : `on ${nameOf(circuit, end.at)}`}`,
+		);
+	const joints = circuit.points
+		.filter((point) => point.kind === "splice" && point.enclosure.name === box)
+		.map((splice) => ends.filter((end) => end.at === splice.index))
+		.flatMap((members) =>
+			members.length > 1
+				? [`join ${members.map((end) => end.name).join(", ")}`]
+				: members.filter((end) => end.terminal === undefined).map((end) => `${end.name} capped`),
+		);
+	const links = ends
+		.filter((end) => end.terminal !== undefined && end.at !== undefined && !isSplice(circuit, end.at))
+		.map(
+			(end) =>
+				`link ${end.name}, ${nameOf(circuit, end.at ?? 0)} by 12 AWG ${circuit.points[end.terminal ?? 0]?.role === "ground" ? "green" : "black"}`,
+		);
+	const all = [...lines, ...joints, ...links];
+	return all.length === 0 ? "" : `at ${box}\n${all.map((line) => `  ${line}\n`).join("")}`;
+}
+
+function isSplice(circuit: Circuit, point: number | undefined): boolean {
+	return point !== undefined && circuit.points[point]?.kind === "splice";
+}
+
+function nameOf(circuit: Circuit, point: number): string {
+	return circuit.points[point]?.name ?? "";
+}
+
+/**
+ * The circuit as it works: which terminals are always joined. Ports of a bar are one, and so are the two sides of a contact
+ * that only opens and closes; which wire joins them does not matter, what its colour is does.
+ */
+function describeNets(circuit: Circuit): string {
+	const nets = new Map<number, Set<number>>(circuit.points.map(({ index }) => [index, new Set([index])]));
+	const join = (one: number, other: number): void => {
+		const [first, second] = [nets.get(one), nets.get(other)];
+		if (first === undefined || second === undefined || first === second) return;
+		for (const point of second) {
+			first.add(point);
+			nets.set(point, first);
+		}
+	};
+	for (const { ends } of circuit.conductors)
+		if (ends[0].point !== undefined && ends[1].point !== undefined) join(ends[0].point, ends[1].point);
+	for (const link of circuit.links) if (link.nature === "solid" && link.modes === undefined) join(...link.between);
+	const told = [...new Set(nets.values())].map((net) => {
+		const terminals = [...net].flatMap((index) => describePoint(circuit, index)).toSorted();
+		const colours = circuit.conductors.filter((conductor) => touches(conductor, net)).map(({ colour }) => colour);
+		return `${terminals.join(" ")} (${[...new Set(colours)].toSorted().join(" ")})`;
+	});
+	return told.toSorted().join("\n");
+}
+
+function touches({ ends, sort }: Conductor, net: ReadonlySet<number>): boolean {
+	return sort === "core" && ends.some(({ point }) => point !== undefined && net.has(point));
+}
+
+function describePoint(circuit: Circuit, index: number): string[] {
+	const point = circuit.points[index];
+	if (point === undefined || point.kind === "splice") return [];
+	if (point.kind === "body") return [point.name];
+	const part = circuit.partByName.get(point.part);
+	const traits = part?.face.traits ?? [];
+	if (traits.includes("neutral-bar") || traits.includes("ground-bar"))
+		return point.terminal === "1" ? [point.part] : [];
+	if (!traits.includes("switch") && !traits.includes("disconnect")) return [point.name];
+	// Which of its two terminals is fed makes no difference to a contact that only opens and closes.
+	const contacts = circuit.links.filter((link) => link.part === point.part && link.between.includes(index));
+	const [only] = contacts;
+	const isPlain =
+		only !== undefined && contacts.length === 1 && only.contact?.closed.length === 1 && pairsWith(circuit, only);
+	return [isPlain ? `${point.part}.contact.${only.index}` : point.name];
+}
+
+/** Whether both terminals of a contact are on no other contact. */
+function pairsWith(circuit: Circuit, contact: Circuit["links"][number]): boolean {
+	return !circuit.links.some(
+		(link) => link !== contact && link.between.some((point) => contact.between.includes(point)),
+	);
+}
