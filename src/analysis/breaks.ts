@@ -2,7 +2,7 @@
 import { certain } from "../base/certain.ts";
 import { groupBy } from "../base/group.ts";
 import type { Span } from "../base/span.ts";
-import type { Circuit } from "../circuit/circuit.ts";
+import type { Cable, Circuit } from "../circuit/circuit.ts";
 import { JoinedSets } from "./joined-sets.ts";
 import { bothEnds, type Landings } from "./landings.ts";
 import type { Edge, Network } from "./network.ts";
@@ -105,7 +105,7 @@ class BreakSearch {
 	findAll(): ReadonlyMap<number, BreakCause> {
 		for (const conductor of this.circuit.conductors)
 			for (const which of bothEnds) this.judgeEnd(conductor.index, which);
-		for (const cable of this.circuit.cables) this.judgeCable(cable);
+		this.judgeCables();
 		return this.causes;
 	}
 
@@ -131,18 +131,34 @@ class BreakSearch {
 		else if (this.reachedIn.has(here.enclosure.name)) this.offer(this.islands.find(there.point), cause);
 	}
 
-	private judgeCable({ tag, from, to, conductors }: Circuit["cables"][number]): void {
-		const has = conductors.some((index) => {
+	/** From the boxes that the pole reaches outward: the first cable that lacks its conductor is the cause for all behind it. */
+	private judgeCables(): void {
+		const cablesAt = new Map<string, Cable[]>();
+		for (const cable of this.circuit.cables)
+			for (const { name } of new Set([cable.from, cable.to])) {
+				const here = cablesAt.get(name);
+				if (here === undefined) cablesAt.set(name, [cable]);
+				else here.push(cable);
+			}
+		const causes = new Map<string, BreakCause | undefined>();
+		for (const name of this.reachedIn) causes.set(name, undefined);
+		// A map hands out what is added while it is walked.
+		for (const [near, before] of causes)
+			for (const cable of cablesAt.get(near) ?? []) {
+				const far = cable.from.name === near ? cable.to.name : cable.from.name;
+				if (causes.has(far)) continue;
+				const cause: BreakCause | undefined =
+					before ?? (this.hasCore(cable) ? undefined : { kind: "core", cable: cable.tag });
+				causes.set(far, cause);
+				if (cause !== undefined) for (const island of this.islandsIn.get(far) ?? []) this.offer(island, cause);
+			}
+	}
+
+	private hasCore({ conductors }: Cable): boolean {
+		return conductors.some((index) => {
 			const conductor = this.circuit.conductors[index];
 			return conductor !== undefined && this.landings.carriedBy(conductor, 0) === this.lost.sort;
 		});
-		if (has) return;
-		for (const [near, far] of [
-			[from.name, to.name],
-			[to.name, from.name],
-		] as const)
-			if (this.reachedIn.has(near) && !this.reachedIn.has(far))
-				for (const island of this.islandsIn.get(far) ?? []) this.offer(island, { kind: "core", cable: tag });
 	}
 
 	private offer(island: number, cause: BreakCause): void {

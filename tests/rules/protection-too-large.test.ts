@@ -167,7 +167,6 @@ at LC
 //^^^^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "14 AWG in lights-1"
 //^^^^^^^^^^^^^^^^^^^^^^^^^^^ circuit-mislabelled
   bunks-1.black on LC.1.load
-//^^^^^^^^^^^^^^^^^^^^^^^^^^ circuit-mislabelled
 `);
 	});
 });
