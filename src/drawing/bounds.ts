@@ -6,6 +6,7 @@ import type {
 	JacketMark,
 	LineMark,
 	Mark,
+	Placement,
 	RectangleMark,
 	SymbolMark,
 	TextMark,
@@ -24,7 +25,7 @@ export interface Box {
 
 /** The box around everything in `groups`; an empty one at the origin when there is nothing. */
 export function boundsOf(groups: readonly Group[]): Box {
-	return joinBoxes(groups.flatMap((group) => group.marks.map(boundsOfMark)));
+	return joinBoxes(groups.flatMap((group) => marksInPlace(group).map(boundsOfMark)));
 }
 
 /** The box a mark paints in, half its stroke included. */
@@ -120,6 +121,21 @@ function boundsOfSymbol(mark: SymbolMark): Box {
 export function moveGroup(group: Group, dx: number, dy: number, scale = 1): Group {
 	return { ...group, marks: group.marks.map((mark) => moveMark(mark, dx, dy, scale)) };
 }
+
+/** The group scaled and moved as a whole: its marks stay as they are. */
+export function placeGroup(group: Group, to: Placement): Group {
+	const { at = unmoved } = group;
+	const x = at.x * to.scale + to.x;
+	const y = at.y * to.scale + to.y;
+	return { ...group, at: { x, y, scale: at.scale * to.scale } };
+}
+
+/** A group's marks where they stand on the sheet, in its units. */
+export function marksInPlace({ at, marks }: Group): readonly Mark[] {
+	return at === undefined ? marks : marks.map((mark) => moveMark(mark, at.x, at.y, at.scale));
+}
+
+const unmoved: Placement = { x: 0, y: 0, scale: 1 };
 
 /** The mark moved by `dx`, `dy` after being scaled by `scale` about the origin. */
 export function moveMark(mark: Mark, dx: number, dy: number, scale = 1): Mark {

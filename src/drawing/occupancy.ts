@@ -1,5 +1,5 @@
 // What of a sheet is taken and what is free, on a grid of small squares: for finding room, and for measuring emptiness.
-import { type Box, boundsOfMark, boundsOfPoints, growBox } from "./bounds.ts";
+import { type Box, boundsOfMark, boundsOfPoints, growBox, marksInPlace } from "./bounds.ts";
 import type { Group, Mark } from "./scene.ts";
 
 /** A grid over part of a sheet. */
@@ -107,7 +107,7 @@ export function inkBoxes(mark: Mark): Box[] {
 export function emptyShare(groups: readonly Group[], area: Box): number {
 	const occupancy = new Occupancy(area);
 	for (const group of groups)
-		for (const mark of group.marks) for (const box of inkBoxes(mark)) occupancy.take(growBox(box, air));
+		for (const mark of marksInPlace(group)) for (const box of inkBoxes(mark)) occupancy.take(growBox(box, air));
 	return occupancy.freeShare();
 }
 

@@ -29,12 +29,12 @@ export function conductorLook(colour: string): ConductorLook {
 	if (base === "bare") return { core: "bare", pattern: "ticks" };
 	return stripe === undefined ? { core: base } : { core: base, stripe, pattern: "line" };
 }
-export interface ConductorLook {
-	readonly core: Hue;
-	readonly stripe?: Hue;
-	/** `blocks`: green-and-yellow, half and half along the run; `line`: a stripe along it; `ticks`: bare metal. */
-	readonly pattern?: "blocks" | "line" | "ticks";
-}
+export type ConductorLook =
+	| { readonly core: Hue; readonly pattern?: undefined }
+	/** `blocks`: green-and-yellow, half and half along the run; `line`: a stripe along it. */
+	| { readonly core: Hue; readonly pattern: "blocks" | "line"; readonly stripe: Hue }
+	/** Bare metal. */
+	| { readonly core: Hue; readonly pattern: "ticks" };
 export type Hue = keyof typeof hues;
 
 /** The tone of one hue of insulation. */
@@ -68,6 +68,7 @@ function luminance(value: string): number {
 	return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 }
 
+/** No light value of one property has two dark ones: a drawing finds the dark value by the light one. */
 const paints: Readonly<Record<Pigment, Tone>> = {
 	ink: ["#1a1d21", "#e6e9ed"],
 	soft: ["#4a515a", "#b7bec7"],
@@ -75,12 +76,12 @@ const paints: Readonly<Record<Pigment, Tone>> = {
 	paper: ["#ffffff", "#14181d"],
 	enclosure: ["#f7f9fb", "#1b2129"],
 	panel: ["#f2f5f9", "#1b2129"],
-	item: ["#ffffff", "#242c36"],
+	item: ["#fefefe", "#242c36"],
 	gland: ["#c9d0d8", "#5d6772"],
 	brass: ["#d9a03f", "#dba440"],
 	silver: ["#dfe4e9", "#c4cbd3"],
 	green: ["#2f9a58", "#37a862"],
-	dark: ["#4a515a", "#7d8791"],
+	dark: ["#4a515b", "#7d8791"],
 	"hot-bus": ["#c98d50", "#8c5e31"],
 	"neutral-bar": ["#e1e6eb", "#3a4450"],
 	"ground-bar": ["#bfe2ca", "#22513a"],
@@ -90,7 +91,7 @@ const paints: Readonly<Record<Pigment, Tone>> = {
 	"fault-soft": ["#fadde1", "#4d1f27"],
 	casing: ["#3a3f47", "#c9ced6"],
 	joint: ["#d6dbe1", "#46505b"],
-	warning: ["#f2c500", "#e0b93a"],
+	warning: ["#f2c501", "#e0b93a"],
 };
 
 const hues = {
@@ -103,7 +104,7 @@ const hues = {
 	blue: ["#2468d0", "#6aa5ff"],
 	violet: ["#5b2a8c", "#b07ce8"],
 	grey: ["#6a6e75", "#8d939b"],
-	white: ["#ffffff", "#f7f7f5"],
+	white: ["#fdfefe", "#f7f7f5"],
 	pink: ["#e2649c", "#ffa3c7"],
 	turquoise: ["#12a0a0", "#4fd6d2"],
 	tan: ["#c9a36b", "#d8ba8a"],
@@ -113,8 +114,8 @@ const hues = {
 /** Surface and edge. The trade's sheath colours, paled so that the strands inside lead. */
 const jackets = {
 	white: [
-		["#ffffff", "#262d35"],
-		["#8a9099", "#a9b1ba"],
+		["#fdfdfd", "#262d35"],
+		["#8a909a", "#a9b1ba"],
 	],
 	yellow: [
 		["#fbf1c4", "#3d3716"],
@@ -130,7 +131,7 @@ const jackets = {
 	],
 	black: [
 		["#c3c8ce", "#0b0d10"],
-		["#3a3f47", "#8d959e"],
+		["#3a3f48", "#8d959e"],
 	],
 	blue: [
 		["#dbe7fa", "#1c2c46"],

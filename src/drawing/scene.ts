@@ -22,7 +22,16 @@ export interface Group {
 	readonly label?: string;
 	/** The source line it stands for. */
 	readonly span?: Span;
+	/** Where its marks are measured from, and the size of their unit; undefined: from the sheet's corner, in its units. */
+	readonly at?: Placement;
 	readonly marks: readonly Mark[];
+}
+
+/** Marks as a whole, scaled about their origin, then moved. */
+export interface Placement {
+	readonly x: number;
+	readonly y: number;
+	readonly scale: number;
 }
 
 export interface XY {

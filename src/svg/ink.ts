@@ -1,12 +1,13 @@
-// Paints as attributes: literal values are the light theme, a class carries the dark one; the style sheet holds only what was used.
+// Paints as attributes: literal values are the light theme; the style sheet turns each value that was used into its dark one.
+import { InternalFault } from "../base/certain.ts";
 import { type Hue, hueTone, jacketTones, type Pigment, paintTone, type Tone } from "../drawing/palette.ts";
 import type { Attributes } from "./canvas.ts";
 
-/** Gives paint attributes and remembers which classes the dark theme must restate. */
+/** Gives paint attributes and remembers what the dark theme must restate. */
 export interface InkPot {
 	fill(paint: Pigment): Attributes;
 	stroke(paint: Pigment): Attributes;
-	/** Both on one element. */
+	/** Both on one element; none where there is neither. */
 	fillAndStroke(fill: Pigment | undefined, stroke: Pigment | undefined): Attributes;
 	/** What `currentColor` means inside. */
 	colour(paint: Pigment): Attributes;
@@ -20,44 +21,35 @@ export interface InkPot {
 
 /** An ink pot from which nothing has been taken. */
 export function openInkPot(): InkPot {
-	const rules = new Map<string, string>();
-	const take = (property: "fill" | "stroke" | "color", name: string, tone: Tone): Attributes => {
-		const className = `fe-${property[0]}-${name}`;
-		rules.set(className, `${property}:${tone[1]}`);
-		return { [property]: tone[0], class: className };
+	const darks = new Map<string, string>();
+	const take = (property: "fill" | "stroke" | "color", [light, dark]: Tone): Attributes => {
+		const key = `${property}=\\${light}`;
+		const known = darks.get(key);
+		if (known === undefined) darks.set(key, `${property}:${dark}`);
+		// One light value can become only one dark value: the palette keeps them apart.
+		else if (known !== `${property}:${dark}`) throw new InternalFault(`${key} has two dark values`);
+		return { [property]: light };
 	};
-	const pot: Omit<InkPot, "fillAndStroke" | "styleSheet"> = {
-		fill: (paint) => take("fill", paint, paintTone(paint)),
-		stroke: (paint) => take("stroke", paint, paintTone(paint)),
-		colour: (paint) => take("color", paint, paintTone(paint)),
-		hue: (hue) => take("stroke", `hue-${hue}`, hueTone(hue)),
-		jacketSurface: (colour) => {
-			const tones = jacketTones(colour);
-			return take("stroke", `jacket-${tones.name}`, tones.surface);
-		},
-		jacketEdge: (colour) => {
-			const tones = jacketTones(colour);
-			return take("stroke", `sheath-${tones.name}`, tones.edge);
-		},
-	};
+	const fill = (paint: Pigment): Attributes => take("fill", paintTone(paint));
+	const stroke = (paint: Pigment): Attributes => take("stroke", paintTone(paint));
 	return {
-		...pot,
-		fillAndStroke: (fill, stroke) => {
-			const inside: Attributes = fill === undefined ? {} : pot.fill(fill);
-			const outside: Attributes = stroke === undefined ? {} : pot.stroke(stroke);
-			return { ...inside, ...outside, class: joinClasses(inside.class, outside.class) };
-		},
+		fill,
+		stroke,
+		fillAndStroke: (inside, edge) => ({
+			...(inside === undefined ? {} : fill(inside)),
+			...(edge === undefined ? {} : stroke(edge)),
+		}),
+		colour: (paint) => take("color", paintTone(paint)),
+		hue: (hue) => take("stroke", hueTone(hue)),
+		jacketSurface: (colour) => take("stroke", jacketTones(colour).surface),
+		jacketEdge: (colour) => take("stroke", jacketTones(colour).edge),
 		styleSheet: () => {
 			// Sorted, so that the order of painting does not show in it.
-			const dark = [...rules]
+			const rules = [...darks]
 				.sort(([one], [other]) => (one < other ? -1 : 1))
-				.map(([name, rule]) => `.${name}{${rule}}`);
-			return `.fe-sheet{print-color-adjust:exact;forced-color-adjust:none}@media screen and (prefers-color-scheme:dark){${dark.join("")}}`;
+				.map(([key, rule]) => `.fe-sheet [${key}]{${rule}}`);
+			const ink = `.fe-sheet{color:${paintTone("ink")[1]}}`;
+			return `.fe-sheet{print-color-adjust:exact;forced-color-adjust:none}@media screen and (prefers-color-scheme:dark){${ink}${rules.join("")}}`;
 		},
 	};
-}
-
-function joinClasses(...names: readonly (string | undefined)[]): string | undefined {
-	const used = names.filter((name) => name !== undefined);
-	return used.length === 0 ? undefined : used.join(" ");
 }

@@ -174,10 +174,4 @@ function textLook(mark: TextMark, inks: InkPot): Attributes {
 	};
 }
 
-/** What symbols inherit from the root. */
-export function inheritedInk(inks: InkPot): Attributes {
-	const colour = inks.colour("ink");
-	return { ...colour, class: `fe-sheet ${colour.class}` };
-}
-
 const dashes = "7 4";

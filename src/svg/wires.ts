@@ -1,5 +1,5 @@
 // Wires and sheaths: paper halo, dark casing, coloured core. One path for all halos and casings of a batch, one core per conductor.
-import { conductorLook, type Hue } from "../drawing/palette.ts";
+import { conductorLook } from "../drawing/palette.ts";
 import type { JacketMark, WireMark } from "../drawing/scene.ts";
 import { bandWidth, casingWidth, haloWidth, sheathWidth, tickWidth } from "../drawing/strokes.ts";
 import type { Attributes, Canvas } from "./canvas.ts";
@@ -45,7 +45,9 @@ function writeBatch(canvas: Canvas, batch: readonly WireMark[], inks: InkPot): v
 		haloWidth,
 	);
 	layer(ways, inks.stroke("casing"), casingWidth);
-	for (const way of ways) writeCore(canvas, way, inks);
+	for (const { wire, d } of ways)
+		canvas.add("path", { d, ...inks.hue(conductorLook(wire.colour).core), "stroke-width": figure(wire.width) });
+	writePatterns(canvas, ways, inks);
 }
 
 interface Way {
@@ -53,23 +55,31 @@ interface Way {
 	readonly d: string;
 }
 
-/** The coloured core, and over it the pattern that tells the colour without colour. */
-function writeCore(canvas: Canvas, { wire, d }: Way, inks: InkPot): void {
+/** Over the cores what tells their colours without colour: blocks of a second one, a stripe, the ticks of bare metal. */
+function writePatterns(canvas: Canvas, ways: readonly Way[], inks: InkPot): void {
+	const patterns = new Map<string, { readonly attributes: Attributes; d: string }>();
+	for (const { wire, d } of ways) {
+		const attributes = patternOf(wire, inks);
+		if (attributes === undefined) continue;
+		const key = Object.values(attributes).join(" ");
+		const same = patterns.get(key);
+		if (same === undefined) patterns.set(key, { attributes, d });
+		else same.d += d;
+	}
+	for (const { attributes, d } of patterns.values()) canvas.add("path", { d, ...attributes });
+}
+
+function patternOf(wire: WireMark, inks: InkPot): Attributes | undefined {
 	const look = conductorLook(wire.colour);
-	const width = (share: number): Attributes => ({ "stroke-width": figure(wire.width * share) });
-	const over = (hue: Hue): Attributes => inks.hue(hue);
-	canvas.add("path", { d, ...over(look.core), ...width(1) });
 	switch (look.pattern) {
 		case "blocks":
-			canvas.add("path", { d, ...over(look.stripe ?? "yellow"), ...width(1), "stroke-dasharray": "5 5" });
-			break;
+			return { ...inks.hue(look.stripe), "stroke-width": figure(wire.width), "stroke-dasharray": "5 5" };
 		case "line":
-			canvas.add("path", { d, ...over(look.stripe ?? "black"), ...width(0.36) });
-			break;
+			return { ...inks.hue(look.stripe), "stroke-width": figure(wire.width * 0.36) };
 		case "ticks":
-			canvas.add("path", { d, ...inks.stroke("casing"), ...width(1), "stroke-dasharray": "1 5" });
-			break;
+			return { ...inks.stroke("casing"), "stroke-width": figure(wire.width), "stroke-dasharray": "1 5" };
 		case undefined:
+			return undefined;
 	}
 }
 

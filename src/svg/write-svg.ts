@@ -1,10 +1,11 @@
 // A sheet as the text of an SVG file: self-contained, light and dark, readable as text. Same sheet, same bytes.
-import type { Group, Sheet } from "../drawing/scene.ts";
+import { paintTone } from "../drawing/palette.ts";
+import type { Group, Placement, Sheet } from "../drawing/scene.ts";
 import { findSymbol, type Shape, type SymbolDesign } from "../symbols/index.ts";
 import { type Attributes, type Canvas, drawDocument } from "./canvas.ts";
 import { checkSvg } from "./contract.ts";
 import { type InkPot, openInkPot } from "./ink.ts";
-import { inheritedInk, writeMarks } from "./marks.ts";
+import { writeMarks } from "./marks.ts";
 import { idFrom } from "./names.ts";
 import { figure, shapePath } from "./path-data.ts";
 
@@ -18,7 +19,7 @@ export async function writeSvg(sheet: Sheet, plan: string): Promise<string> {
 	const symbolIds = symbolsIn(sheet, id);
 	const context = { inks, symbolId: (name: string) => symbolIds.get(name) };
 	const text = drawDocument(
-		() => rootAttributes(sheet, id, inks),
+		() => rootAttributes(sheet, id),
 		(root) => {
 			root.add("title", { id: id("title") }, sheet.title);
 			root.add("desc", { id: id("desc") }, sheet.description);
@@ -46,7 +47,7 @@ type Naming = (...names: readonly string[]) => string;
 const millimetres = 0.25;
 const family = "Arial, Helvetica, 'Liberation Sans', Arimo, sans-serif";
 
-function rootAttributes(sheet: Sheet, id: Naming, inks: InkPot): Attributes {
+function rootAttributes(sheet: Sheet, id: Naming): Attributes {
 	return {
 		xmlns: "http://www.w3.org/2000/svg",
 		viewBox: `0 0 ${figure(sheet.width)} ${figure(sheet.height)}`,
@@ -59,19 +60,29 @@ function rootAttributes(sheet: Sheet, id: Naming, inks: InkPot): Attributes {
 		// What is filled says so; all else is strokes.
 		fill: "none",
 		"stroke-linejoin": "round",
-		...inheritedInk(inks),
+		class: "fe-sheet",
+		// What symbols are drawn in; the style sheet names its dark value for the root itself.
+		color: paintTone("ink")[0],
 	};
 }
 
 function groupAttributes(group: Group, id: Naming): Attributes {
-	if (group.sort === "decoration") return { "aria-hidden": "true" };
+	const transform = group.at === undefined ? undefined : placeText(group.at);
+	if (group.sort === "decoration") return { "aria-hidden": "true", transform };
 	return {
 		id: id("group", group.name),
 		role: "graphics-object",
 		"aria-label": group.label,
 		"data-line": group.span === undefined ? undefined : String(group.span.line),
 		"data-column": group.span === undefined ? undefined : String(group.span.column),
+		transform,
 	};
+}
+
+function placeText({ x, y, scale }: Placement): string {
+	const move = `translate(${figure(x)} ${figure(y)})`;
+	// A scale has more decimals than a length: over a sheet's width two would be off by millimetres.
+	return scale === 1 ? move : `${move}scale(${Math.round(scale * 100_000) / 100_000})`;
 }
 
 /** The symbols of a sheet with the ids they are defined under, in order of first use. */

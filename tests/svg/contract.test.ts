@@ -11,7 +11,7 @@ test("lets pass what the writer writes", () => {
 	expect(() =>
 		checkSvg(
 			shell(
-				'<g id="a_s_b"><path d="M0 0H1" fill="#ffffff" class="fe-f-paper"></path><text x="1" y="2">a &lt; b &amp; c</text></g>',
+				'<g id="a_s_b"><path d="M0 0H1" fill="#ffffff" class="fe-sheet"></path><text x="1" y="2">a &lt; b &amp; c</text></g>',
 			),
 		),
 	).not.toThrow();

@@ -1,7 +1,10 @@
 // What a written drawing holds and what it never holds, read back by an XML parser of its own.
 import { describe, expect, test } from "vitest";
+import { conductorLook, hueTone, paintValue } from "../../src/drawing/palette.ts";
 import type { Group, Mark, Sheet } from "../../src/drawing/scene.ts";
+import { colourNames } from "../../src/handbook/colours.ts";
 import { writeSvg } from "../../src/svg/index.ts";
+import { openInkPot } from "../../src/svg/ink.ts";
 import { hostileStrings } from "./hostile-strings.ts";
 import { type ReadElement, readSvg, walk } from "./read-svg.ts";
 
@@ -13,6 +16,31 @@ const attributes =
 	"xmlns viewBox width height role aria-labelledby aria-label aria-hidden lang id class d x y fill stroke color stroke-width stroke-dasharray stroke-linecap stroke-linejoin font-family font-size font-weight text-anchor transform href data-line data-column".split(
 		" ",
 	);
+
+const paints = [
+	"ink",
+	"soft",
+	"faint",
+	"paper",
+	"enclosure",
+	"panel",
+	"item",
+	"gland",
+	"brass",
+	"silver",
+	"green",
+	"dark",
+	"hot-bus",
+	"neutral-bar",
+	"ground-bar",
+	"caution",
+	"caution-line",
+	"fault",
+	"fault-soft",
+	"casing",
+	"joint",
+	"warning",
+] as const;
 
 describe("a drawing", () => {
 	test("says what it is before anything else, in words", async () => {
@@ -32,8 +60,8 @@ describe("a drawing", () => {
 	test("has opaque paper under everything, in both themes", async () => {
 		const root = readSvg(await writeSvg(sheet(), "van"));
 		const paper = root.children.find(({ name }) => name === "path");
-		expect(paper?.attributes).toMatchObject({ d: "M0 0H800V400H0Z", fill: "#ffffff", class: "fe-f-paper" });
-		expect(styleOf(root)).toContain(".fe-f-paper{fill:#14181d}");
+		expect(paper?.attributes).toEqual({ d: "M0 0H800V400H0Z", fill: "#ffffff" });
+		expect(darksOf(root).get("fill #ffffff")).toBe("#14181d");
 	});
 
 	test("is light by itself and dark by preference on a screen only", async () => {
@@ -51,18 +79,27 @@ describe("a drawing", () => {
 		const style = styleOf(root);
 		expect(style).toMatch(/^\.fe-sheet\{[^}]*\}@media screen and \(prefers-color-scheme:dark\)\{.*\}$/);
 		expect(style).not.toContain("var(");
-		for (const part of walk(root)) {
-			for (const property of ["fill", "stroke", "color"] as const) {
+		expect(style).toContain(".fe-sheet{color:#");
+		const darks = darksOf(root);
+		for (const part of walk(root).slice(1))
+			for (const property of ["fill", "stroke", "color"]) {
 				const value = part.attributes[property];
 				if (value === undefined || value === "none" || value === "currentColor") continue;
 				expect(value).toMatch(/^#[0-9a-f]{6}$/);
-				const prefix = `fe-${property[0]}-`;
-				const name = (part.attributes.class ?? "").split(" ").find((one) => one.startsWith(prefix));
-				expect(name, `${part.name} ${property}`).toBeDefined();
-				expect(style).toContain(`.${name}{${property}:#`);
+				expect(darks.get(`${property} ${value}`), `${part.name} ${property}`).toMatch(/^#[0-9a-f]{6}$/);
 			}
+		expect(darks.get(`fill ${paintValue("neutral-bar", "light")}`)).toBe(paintValue("neutral-bar", "dark"));
+	});
+
+	test("has one dark value for each light one, whatever is on it", () => {
+		const inks = openInkPot();
+		for (const paint of paints) for (const put of [inks.fill, inks.stroke, inks.colour]) put(paint);
+		for (const { name } of colourNames.rows) inks.hue(conductorLook(name).core);
+		for (const name of ["white", "yellow", "orange", "grey", "black", "blue", "red"]) {
+			inks.jacketEdge(name);
+			inks.jacketSurface(name);
 		}
-		expect(walk(root).find(({ attributes }) => attributes.class?.includes("fe-f-neutral-bar"))).toBeDefined();
+		expect(inks.styleSheet().split("fill=").length).toBeGreaterThan(paints.length - 2);
 	});
 
 	test("is the same bytes each time", async () => {
@@ -123,17 +160,20 @@ describe("a drawing", () => {
 
 describe("wires", () => {
 	const strokesOf = async (marks: readonly Mark[]): Promise<ReadElement[]> =>
-		walk(readSvg(await writeSvg(sheet(marks), "van"))).filter(({ attributes }) =>
-			attributes.class?.startsWith("fe-s-"),
+		walk(readSvg(await writeSvg(sheet(marks), "van"))).filter(
+			({ attributes }) => attributes["stroke-width"] !== undefined,
 		);
+	const paper = paintValue("paper", "light");
+	const casing = paintValue("casing", "light");
+	const core = (colour: string): string => hueTone(conductorLook(colour).core)[0];
 
 	test("are halo, casing and core, with one halo and casing for those that do not cross", async () => {
 		const strokes = await strokesOf([wire("black", 60), wire("white", 80)]);
-		expect(strokes.map(({ attributes }) => [attributes.class, attributes["stroke-width"]])).toEqual([
-			["fe-s-paper", "8.4"],
-			["fe-s-casing", "4.9"],
-			["fe-s-hue-black", "3.4"],
-			["fe-s-hue-white", "3.4"],
+		expect(strokes.map(({ attributes }) => [attributes.stroke, attributes["stroke-width"]])).toEqual([
+			[paper, "8.4"],
+			[casing, "4.9"],
+			[core("black"), "3.4"],
+			[core("white"), "3.4"],
 		]);
 	});
 
@@ -146,10 +186,10 @@ describe("wires", () => {
 				{ x: 50, y: 100 },
 			],
 		};
-		const classes = (await strokesOf([wire("black", 60), across])).map(({ attributes }) => attributes.class);
-		expect(classes.indexOf("fe-s-hue-red")).toBeGreaterThan(classes.lastIndexOf("fe-s-paper"));
-		expect(classes.filter((name) => name === "fe-s-paper")).toHaveLength(2);
-		expect(classes.lastIndexOf("fe-s-paper")).toBeGreaterThan(classes.indexOf("fe-s-hue-black"));
+		const strokes = (await strokesOf([wire("black", 60), across])).map(({ attributes }) => attributes.stroke);
+		expect(strokes.indexOf(core("red"))).toBeGreaterThan(strokes.lastIndexOf(paper));
+		expect(strokes.filter((stroke) => stroke === paper)).toHaveLength(2);
+		expect(strokes.lastIndexOf(paper)).toBeGreaterThan(strokes.indexOf(core("black")));
 	});
 
 	test("show two colours and bare metal by a pattern", async () => {
@@ -163,7 +203,7 @@ describe("wires", () => {
 
 	test("on a finding's path are ticked, which shows without colour", async () => {
 		const strokes = await strokesOf([{ ...wire("black", 60), finding: 1 }]);
-		const ticks = strokes.find(({ attributes }) => attributes.class === "fe-s-fault");
+		const ticks = strokes.find(({ attributes }) => attributes.stroke === paintValue("fault", "light"));
 		expect(ticks?.attributes["stroke-dasharray"]).toBeDefined();
 		expect(Number(ticks?.attributes["stroke-width"])).toBeGreaterThan(3.4 + 5);
 	});
@@ -255,6 +295,17 @@ function wire(colour: string, y: number) {
 		{ x: 100, y },
 	];
 	return { kind: "wire", of: colour, points, colour, width: 3.4, radius: 7, run: "run" } as const;
+}
+
+/** The dark value of each light one: `fill #ffffff`. */
+function darksOf(root: ReadElement): Map<string, string> {
+	const rules = styleOf(root).matchAll(/\.fe-sheet \[(\w+)=\\(#\w+)\]\{(\w+):(#\w+)\}/g);
+	return new Map(
+		[...rules].map(([, selected, light, property, dark]) => {
+			expect(property).toBe(selected);
+			return [`${property} ${light}`, dark ?? ""] as const;
+		}),
+	);
 }
 
 function styleOf(root: ReadElement): string {

@@ -1,4 +1,4 @@
-// SVG text to PNG, for looking at drawings in tests and by hand. Light only: the rasteriser reads no media queries, so dark is put in.
+// SVG text to PNG, for looking at drawings in tests and by hand. The rasteriser reads no media queries, so dark is put in.
 import { readFileSync } from "node:fs";
 import { Resvg } from "@resvg/resvg-js";
 
@@ -21,9 +21,15 @@ const folder = "/usr/share/fonts/truetype/liberation";
 /** The font files that pictures are made with. */
 export const pictureFonts: string[] = [`${folder}/LiberationSans-Regular.ttf`, `${folder}/LiberationSans-Bold.ttf`];
 
-/** Takes the dark rules out of their media query. */
+/** Puts the dark value of the style sheet in place of each light one, as a screen would. */
 function withDarkRules(svg: string): string {
-	return svg.replace(/@media [^{]*\{((?:[^{}]*\{[^{}]*\})*)\}/, "$1");
+	const darks = new Map<string, string>();
+	for (const [, property = "", light = "", dark = ""] of svg.matchAll(/\[(\w+)=\\(#\w+)\]\{\w+:(#\w+)\}/g))
+		darks.set(`${property}="${light}"`, `${property}="${dark}"`);
+	const ink = /\{\.fe-sheet\{color:(#\w+)\}/.exec(svg)?.[1] ?? "#000000";
+	return svg
+		.replace(/(<svg [^>]*)color="#\w+"/, `$1color="${ink}"`)
+		.replace(/(?:fill|stroke|color)="#\w+"/g, (attribute) => darks.get(attribute) ?? attribute);
 }
 
 function fontsReadable(): boolean {

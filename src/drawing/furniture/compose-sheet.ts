@@ -1,5 +1,5 @@
 // A drawing and its furniture as a finished sheet: paper chosen, drawing moved into place, lists where they leave the least empty.
-import { type Box, boundsOf, boundsOfMark, growBox, joinBoxes, moveGroup } from "../bounds.ts";
+import { type Box, boundsOf, growBox, joinBoxes, marksInPlace, placeGroup } from "../bounds.ts";
 import { air, cell, inkBoxes, Occupancy } from "../occupancy.ts";
 import type { Group, Sheet } from "../scene.ts";
 import { textWidth, wrapText } from "../text-metrics.ts";
@@ -25,7 +25,7 @@ export function composeSheet(content: SheetContent): Sheet {
 		groups: [
 			frameGroup(layout.width, layout.height),
 			heading(content, layout.area.width),
-			...content.groups.map((group) => moveGroup(group, layout.dx, layout.dy, layout.scale)),
+			...content.groups.map((group) => placeGroup(group, layout.drawing)),
 			...layout.furniture(),
 		],
 	};
@@ -34,7 +34,8 @@ export function composeSheet(content: SheetContent): Sheet {
 /** The boxes of a group's ink; what stands in an enclosure is covered by it, but for the glands and badges on its edge. */
 function inkOf(group: Group): Box[] {
 	const enclosure = group.marks.find((mark) => mark.kind === "rectangle" && mark.as === "enclosure");
-	return enclosure === undefined ? group.marks.flatMap(inkBoxes) : [growBox(boundsOfMark(enclosure), edge)];
+	if (enclosure === undefined) return marksInPlace(group).flatMap(inkBoxes);
+	return [growBox(boundsOf([{ ...group, marks: [enclosure] }]), edge)];
 }
 
 /** How far glands and badges reach over the edge of an enclosure. */

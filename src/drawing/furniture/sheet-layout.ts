@@ -1,6 +1,6 @@
 // Which paper, how large the drawing, and where the furniture: the smallest sheet that holds all, filled best.
 import type { Box } from "../bounds.ts";
-import type { Group } from "../scene.ts";
+import type { Group, Placement } from "../scene.ts";
 import { type Arrangement, arrangements } from "./arrangement.ts";
 import { FurnitureSet } from "./furniture-set.ts";
 import { margin, type Paper, padding, papersFor } from "./paper.ts";
@@ -12,10 +12,8 @@ export interface Layout {
 	readonly paper: string;
 	readonly width: number;
 	readonly height: number;
-	/** The drawing is scaled about the origin, then moved. */
-	readonly scale: number;
-	readonly dx: number;
-	readonly dy: number;
+	/** How the drawing is scaled and where it is moved to. */
+	readonly drawing: Placement;
 	/** The space that the drawing could have spread into. */
 	readonly area: Box;
 	readonly furniture: () => Group[];
@@ -107,10 +105,10 @@ function pocketed({ set, drawing, heading }: Wanted, paper: Paper): Layout[] {
 		{ scale: most, share: middle },
 		{ scale: less, share: { x: 0, y: 0 } },
 	]) {
-		const { dx, dy } = moved(drawing.box, area, scale, share);
+		const { x, y } = moved(drawing.box, area, scale, share);
 		const ink = drawing.ink.map((box) => ({
-			x: box.x * scale + dx,
-			y: box.y * scale + dy,
+			x: box.x * scale + x,
+			y: box.y * scale + y,
 			width: box.width * scale,
 			height: box.height * scale,
 		}));
@@ -137,8 +135,7 @@ function layoutAt(
 		paper: paper.name,
 		width: paper.width,
 		height: paper.height,
-		scale,
-		...moved(drawing.box, area, scale, share),
+		drawing: moved(drawing.box, area, scale, share),
 		area,
 		furniture,
 		fill: (drawing.covers * scale * scale + covers) / (inside.width * inside.height),
@@ -146,10 +143,11 @@ function layoutAt(
 }
 
 /** What moves a scaled drawing to its share of the spare room: 0 is the left or upper edge, 0.5 the middle. */
-function moved(box: Box, area: Box, scale: number, share: { x: number; y: number }): { dx: number; dy: number } {
+function moved(box: Box, area: Box, scale: number, share: { x: number; y: number }): Placement {
 	return {
-		dx: area.x + (area.width - box.width * scale) * share.x - box.x * scale,
-		dy: area.y + (area.height - box.height * scale) * share.y - box.y * scale,
+		x: area.x + (area.width - box.width * scale) * share.x - box.x * scale,
+		y: area.y + (area.height - box.height * scale) * share.y - box.y * scale,
+		scale,
 	};
 }
 
@@ -158,7 +156,7 @@ function cutPapers({ drawing }: Wanted, paper: Paper, whole: Layout): Paper[] {
 	const around = 2 * (margin + padding);
 	const least = { width: drawing.box.width + around, height: drawing.box.height + around + headingHeight };
 	const inside = insideOf(paper);
-	const filled = (whole.fill * inside.width * inside.height) / (whole.scale * whole.scale);
+	const filled = (whole.fill * inside.width * inside.height) / (whole.drawing.scale * whole.drawing.scale);
 	const papers: Paper[] = [];
 	for (let width = paper.width; width >= least.width; width -= 2 * step)
 		for (let height = paper.height; height >= least.height; height -= 2 * step) {

@@ -1,4 +1,5 @@
 // What a measure of drawing quality is: a count or a figure, held against its limit, with the places where it was found.
+import { marksInPlace } from "../bounds.ts";
 import type { Group, Mark, Sheet } from "../scene.ts";
 
 /** One figure of a sheet. */
@@ -20,7 +21,9 @@ export interface Placed<Kind extends Mark = Mark> {
 
 /** The marks of a sheet that belong to the drawing and its furniture; the frame and its zones are left out. */
 export function placedMarks(sheet: Sheet): Placed[] {
-	return sheet.groups.flatMap((group) => (group.name === "frame" ? [] : group.marks.map((mark) => ({ mark, group }))));
+	return sheet.groups
+		.filter((group) => group.name !== "frame")
+		.flatMap((group) => marksInPlace(group).map((mark) => ({ mark, group })));
 }
 
 /** A measure that counts faults: none is good unless `limit` says otherwise. */

@@ -24,6 +24,8 @@ export interface PlacedText {
 /** Everything of a sheet by kind. */
 export interface SheetFacts {
 	readonly sheet: Sheet;
+	/** All that is measured, in paint order, in its place on the sheet. */
+	readonly marks: readonly Placed[];
 	readonly texts: readonly PlacedText[];
 	readonly rectangles: readonly Placed<RectangleMark>[];
 	readonly symbols: readonly { readonly of: Placed<SymbolMark>; readonly box: Box }[];
@@ -45,7 +47,8 @@ export function readSheet(sheet: Sheet): SheetFacts {
 	const wires: Placed<WireMark>[] = [];
 	const jackets: Placed<JacketMark>[] = [];
 	const lines: Placed<LineMark>[] = [];
-	for (const { mark, group } of placedMarks(sheet)) {
+	const marks = placedMarks(sheet);
+	for (const { mark, group } of marks) {
 		switch (mark.kind) {
 			case "text":
 				if (mark.text !== "") texts.push({ of: { mark, group }, box: textBox(mark) });
@@ -75,6 +78,7 @@ export function readSheet(sheet: Sheet): SheetFacts {
 		.find((mark) => mark.kind === "rectangle" && mark.as === "frame");
 	return {
 		sheet,
+		marks,
 		texts,
 		rectangles,
 		symbols,

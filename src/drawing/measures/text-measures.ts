@@ -1,7 +1,7 @@
 // Measures of lettering: nothing on it, nothing cut by it, inside the frame, large enough, dark enough in both themes.
-import { type Box, boxesMeet, boxHolds, growBox } from "../bounds.ts";
+import { type Box, boundsOfMark, boxesMeet, boxHolds, growBox } from "../bounds.ts";
 import { contrast, paintValue, type Theme } from "../palette.ts";
-import type { Paint } from "../scene.ts";
+import type { Group, Paint } from "../scene.ts";
 import { printedCapital, smallestCapital } from "../text-metrics.ts";
 import { BoxIndex } from "./box-index.ts";
 import { atLeast, countFaults, type Measure } from "./measure.ts";
@@ -9,6 +9,7 @@ import { lengthOf, type PlacedText, type Segment, type SheetFacts, tell } from "
 
 /** All measures of lettering. */
 export function textMeasures(facts: SheetFacts): Measure[] {
+	const grounds = groundsOf(facts);
 	return [
 		textOnText(facts),
 		textOnLine(facts),
@@ -16,7 +17,7 @@ export function textMeasures(facts: SheetFacts): Measure[] {
 		textOnEdge(facts),
 		outsideFrame(facts),
 		smallestPrint(facts),
-		...(["light", "dark"] as const).map((theme) => weakestContrast(facts, theme)),
+		...(["light", "dark"] as const).map((theme) => weakestContrast(grounds, theme)),
 	];
 }
 
@@ -91,11 +92,11 @@ function smallestPrint({ texts }: SheetFacts): Measure {
 }
 
 /** The weakest contrast of a text against what it stands on, by WCAG 2. */
-function weakestContrast(facts: SheetFacts, theme: Theme): Measure {
+function weakestContrast(grounds: readonly TextOnGround[], theme: Theme): Measure {
 	let weakest = 21;
 	let where = "";
-	for (const text of facts.texts) {
-		const value = contrast(paintValue(text.of.mark.paint, theme), paintValue(groundOf(text, facts), theme));
+	for (const { text, ground } of grounds) {
+		const value = contrast(paintValue(text.of.mark.paint, theme), paintValue(ground, theme));
 		if (value >= weakest) continue;
 		weakest = value;
 		where = tell(text.of);
@@ -103,20 +104,30 @@ function weakestContrast(facts: SheetFacts, theme: Theme): Measure {
 	return atLeast(`text contrast, ${theme}`, weakest, 4.5, [where]);
 }
 
-/** The fill under a text: the last rectangle or circle painted that holds it. */
-function groundOf(text: PlacedText, { sheet }: SheetFacts): Paint {
-	let ground: Paint = "paper";
-	const [x, y] = [text.box.x + text.box.width / 2, text.box.y + text.box.height / 2];
-	for (const group of sheet.groups) {
-		for (const mark of group.marks) {
-			if (mark.kind === "rectangle" && mark.fill !== undefined && boxHolds(mark, { x, y, width: 0, height: 0 }))
-				ground = mark.fill;
-			if (mark.kind === "circle" && mark.fill !== undefined && Math.hypot(mark.x - x, mark.y - y) < mark.radius)
-				ground = mark.fill;
-		}
-		if (group === text.of.group) break;
-	}
-	return ground;
+interface TextOnGround {
+	readonly text: PlacedText;
+	readonly ground: Paint;
+}
+
+/** The fill under each text: the last surface painted under its middle, in its group or before. */
+function groundsOf({ sheet, texts, marks }: SheetFacts): TextOnGround[] {
+	const order = new Map<Group, number>(sheet.groups.map((group, index) => [group, index]));
+	const index = new BoxIndex<{ readonly fill: Paint; readonly layer: number }>();
+	for (const { mark, group } of marks)
+		if ((mark.kind === "rectangle" || mark.kind === "circle") && mark.fill !== undefined)
+			index.add(boundsOfMark(mark), { fill: mark.fill, layer: order.get(group) ?? 0 });
+	return texts.map((text) => {
+		const layer = order.get(text.of.group) ?? 0;
+		const [x, y] = [text.box.x + text.box.width / 2, text.box.y + text.box.height / 2];
+		const under = index
+			.meeting({ x: x - 0.5, y: y - 0.5, width: 1, height: 1 })
+			.filter((surface) => surface.layer <= layer)
+			.reduce<{ fill: Paint; layer: number } | undefined>(
+				(last, surface) => (last === undefined || surface.layer >= last.layer ? surface : last),
+				undefined,
+			);
+		return { text, ground: under?.fill ?? "paper" };
+	});
 }
 
 /** Whether a straight piece, with its width, passes through a box. */
