@@ -64,6 +64,8 @@ export interface Wire {
 	/** A core starts at the wall; what never leaves starts at its first end. */
 	readonly from: Tie;
 	readonly to: Tie;
+	/** Which of the conductor's ends `to` is. */
+	readonly end: 0 | 1;
 }
 /** Where a stretch begins or ends. */
 export type Tie =
@@ -89,12 +91,13 @@ export function fillBox(
 				conductor,
 				from: { at: "wall", side: approach.side },
 				to: tieOf(conductor.ends[approach.end]),
+				end: approach.end,
 			}),
 		);
 		return { ...approach, wires };
 	});
 	const inner = stock.inner.map(
-		(conductor): Wire => ({ conductor, from: tieOf(conductor.ends[0]), to: tieOf(conductor.ends[1]) }),
+		(conductor): Wire => ({ conductor, from: tieOf(conductor.ends[0]), to: tieOf(conductor.ends[1]), end: 1 }),
 	);
 	const wires = [...entries.flatMap((entry) => entry.wires), ...inner];
 	const landings = new Map<number, Wire[]>();

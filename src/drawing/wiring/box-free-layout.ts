@@ -6,10 +6,10 @@ import { codeRoom, glandsOf, hasFreeEnd, rowHeights, stubRoom, studAt } from "./
 import { type FreePlan, freeChoices, planFree } from "./box-free.ts";
 import type { BoxPlan, Joint, Plate } from "./box-plan.ts";
 import { countCrossings } from "./crossings.ts";
-import { columnPitch, fanDepth, headerHeight, innerMargin, rowPitch } from "./dimensions.ts";
+import { columnPitch, headerHeight, innerMargin, rowPitch } from "./dimensions.ts";
 import { captionHeight, type FreePlateSize, placeFreePlate, type Screw, sizeFreePlate } from "./free-plate.ts";
 import { packTracks } from "./pack-tracks.ts";
-import { type Arrival, type Places, routeAll } from "./places.ts";
+import { type Arrival, deepestFan, type Places, routeAll } from "./places.ts";
 
 /** Lays out any box; of the orders worth trying the one with the fewest crossings. It is at least `leastWidth` wide. */
 export function layOutFree(content: BoxContent, leastWidth: number): BoxPlan {
@@ -28,8 +28,11 @@ export function layOutFree(content: BoxContent, leastWidth: number): BoxPlan {
 function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPlan | undefined {
 	const room = codeRoom(content);
 	const sizes = content.devices.map((device) => sizeFreePlate(content, device, content.devices.length > 1));
+	const relative = rowHeights(free.rows.rows, 0);
+	const relativeY = (wire: Wire): number => certain(relative[free.rows.rowOf.get(wire) ?? -1], "a core's row");
+	const fans = { left: deepestFan(content.left, relativeY), right: deepestFan(content.right, relativeY) };
 	const start =
-		content.left.length === 0 ? innerMargin + 8 : fanDepth + room + (hasFreeEnd(content, "left") ? stubRoom : 0);
+		content.left.length === 0 ? innerMargin + 8 : fans.left + room + (hasFreeEnd(content, "left") ? stubRoom : 0);
 	const { xs, spans } = placeColumns(free, sizes, start, Math.max(columnPitch, room + 8));
 	const columnOf = wireColumns(free, xs);
 	if (!rowsAreClear(free, columnOf)) return undefined;
@@ -49,7 +52,7 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 		spans.size > sizes.length ? studReach : 0,
 	);
 	const top = headerHeight + (above && hasPlates ? 12 + reach + band : 26);
-	const heights = rowHeights(free.rows.rows, top);
+	const heights = relative.map((y) => y + top);
 	const lastRow = heights.at(-1) ?? top;
 	const screwY = above ? top - band : lastRow + band;
 
@@ -57,7 +60,7 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 		Math.max(0, ...xs, start - columnPitch) +
 		(content.right.length === 0
 			? innerMargin + 12
-			: 8 + room + fanDepth + (hasFreeEnd(content, "right") ? stubRoom : 0));
+			: 8 + room + fans.right + (hasFreeEnd(content, "right") ? stubRoom : 0));
 	const plateEdge = Math.max(0, ...[...spans.values()].map((span) => span[1])) + innerMargin;
 	const width = Math.ceil(Math.max(right, plateEdge, leastWidth));
 	const plates = placePlates(content, free, sizes, xs, spans, screwY);
@@ -67,7 +70,7 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 		content,
 		width,
 		glands,
-		rowY: (wire) => certain(heights[free.rows.rowOf.get(wire) ?? -1], "a core's row"),
+		rowY: (wire) => relativeY(wire) + top,
 		arrivalOn: (point, wire) => {
 			const joint = joints.get(point);
 			if (joint === undefined) return { at: { x: columnOf(point, wire), y: screwY }, along: "column" };
@@ -78,7 +81,7 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 			if (track === undefined) return undefined;
 			return above ? top - rowClearance - track * trackStep : lastRow + rowClearance + track * trackStep;
 		},
-		stubDepth: fanDepth + room,
+		stubDepth: { left: fans.left + room, right: fans.right + room },
 		freeHeading: above ? "up" : "down",
 	};
 	const { routes, stubs } = routeAll(places);

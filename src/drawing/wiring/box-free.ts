@@ -58,7 +58,7 @@ export function planFree(content: BoxContent, choice: FreeChoice): FreePlan {
 	const slots = deviceSlots(content, choice);
 	const passing: number[] = [];
 	for (const splice of rows.homeOf.keys())
-		if (!anchor(content, splice, ports.get(splice), towardDevices, slots)) passing.push(splice);
+		if (!anchor(content, splice, { rows, ports, towardDevices, slots })) passing.push(splice);
 	const blocks = passing.map((splice) => block(splice, Math.max(1, widthOf(ports.get(splice)))));
 	// Those that turn off to the right below must not meet: the lowest row turns first.
 	const ordered = blocks.reverse().flat();
@@ -114,34 +114,66 @@ function screwSlots(content: BoxContent, device: number, terminal: number): Slot
 }
 
 /**
- * Puts a splice on the column of a terminal it serves, and as many more beside it as it has upright wires.
- * False where it serves none that is free.
+ * Puts a splice over the columns of terminals it serves, as many in a row as it can reach without lying in another's way, and
+ * adds columns for what is left. False where it serves no terminal.
  */
-function anchor(
+function anchor(content: BoxContent, splice: number, plan: Anchoring): boolean {
+	const { slots, ports, towardDevices } = plan;
+	const served = slots.flatMap((slot, index) => (spliceServing(content, slot) === splice ? [index] : []));
+	let best: number[] = [];
+	let run: number[] = [];
+	for (const index of served) {
+		const last = run.at(-1);
+		const clear =
+			last !== undefined && slots.slice(last + 1, index).every((slot) => !liesInWay(content, splice, slot, plan));
+		run = clear ? [...run, index] : [index];
+		if (run.length > best.length) best = run;
+	}
+	const last = best.at(-1);
+	if (last === undefined) return false;
+	for (const index of best) {
+		const slot = slots[index];
+		if (slot !== undefined) slot.splice = splice;
+	}
+	const own = ports.get(splice);
+	const needed = Math.max(own?.[towardDevices].length ?? 0, own?.[opposite(towardDevices)].length ?? 0);
+	if (needed > best.length) slots.splice(last + 1, 0, ...block(splice, needed - best.length));
+	return true;
+}
+
+interface Anchoring {
+	readonly rows: RowPlan;
+	readonly ports: ReadonlyMap<number, SplicePorts>;
+	readonly towardDevices: "up" | "down";
+	readonly slots: Slot[];
+}
+
+/** The splice at the other end of the wire on a screw; undefined where there is none. */
+function spliceServing(content: BoxContent, { wire, terminal }: Slot): number | undefined {
+	if (wire === undefined || terminal === undefined || isCore(wire)) return undefined;
+	const other = pointOf(farTie(wire, terminal));
+	return other !== undefined && content.circuit.points[other]?.kind === "splice" ? other : undefined;
+}
+
+/** Whether an upright wire at a slot would run through a splice that reaches over it. */
+function liesInWay(
 	content: BoxContent,
 	splice: number,
-	ports: SplicePorts | undefined,
-	towardDevices: "up" | "down",
-	slots: Slot[],
+	slot: Slot,
+	{ rows, ports, towardDevices }: Anchoring,
 ): boolean {
-	const own = new Set((content.landings.get(splice) ?? []).filter((wire) => !isCore(wire)));
-	const serves = (slot: Slot | undefined): boolean =>
-		slot?.wire !== undefined &&
-		slot.splice === undefined &&
-		own.has(slot.wire) &&
-		pointOf(farTie(slot.wire, splice)) === slot.terminal;
-	const first = slots.findIndex(serves);
-	if (first < 0) return false;
-	let last = first;
-	while (serves(slots[last + 1])) last++;
-	const count = last - first + 1;
-	const needed = Math.max(
-		ports?.[towardDevices].length ?? 0,
-		ports?.[towardDevices === "up" ? "down" : "up"].length ?? 0,
-	);
-	for (const slot of slots.slice(first, last + 1)) slot.splice = splice;
-	if (needed > count) slots.splice(last + 1, 0, ...block(splice, needed - count));
-	return true;
+	const home = rows.homeOf.get(splice) ?? 0;
+	const isBeyond = (row: number | undefined): boolean =>
+		row !== undefined && (towardDevices === "down" ? row < home : row > home);
+	if (slot.wire !== undefined && isCore(slot.wire)) return isBeyond(rows.rowOf.get(slot.wire));
+	const other = slot.splice ?? spliceServing(content, slot);
+	if (other === undefined) return false;
+	if (other === splice || isBeyond(rows.homeOf.get(other))) return other !== splice;
+	return (ports.get(other)?.[opposite(towardDevices)].length ?? 0) > 0;
+}
+
+function opposite(way: "up" | "down"): "up" | "down" {
+	return way === "up" ? "down" : "up";
 }
 
 function block(splice: number, count: number): Slot[] {

@@ -4,9 +4,9 @@ import { type BoxContent, farTie, isCore, pointOf, type Wire } from "./box-conte
 import { codeRoom, glandsOf, hasFreeEnd, rowHeights, stubRoom, studBelow } from "./box-frame.ts";
 import type { LanePlan, LanePort } from "./box-lane.ts";
 import type { BoxPlan, Joint } from "./box-plan.ts";
-import { columnPitch, fanDepth, headerHeight, innerMargin, rowPitch, spliceReach } from "./dimensions.ts";
+import { columnPitch, headerHeight, innerMargin, rowPitch, spliceReach } from "./dimensions.ts";
 import { placeLanePlate, sizeLanePlate } from "./lane-plate.ts";
-import { type Arrival, type Places, routeAll } from "./places.ts";
+import { type Arrival, deepestFan, type Places, routeAll } from "./places.ts";
 import { planSplicePorts, type SplicePorts } from "./splice-ports.ts";
 
 /** Lays out a box by its lane plan; it is at least `leastWidth` wide. */
@@ -25,13 +25,15 @@ export function layOutLane(content: BoxContent, plan: LanePlan, leastWidth: numb
 	const rowY = (row: number): number => certain(heights[row], `row ${row}`);
 
 	const room = codeRoom(content);
+	const yOf = (wire: Wire): number => rowY(certain(plan.rows.rowOf.get(wire), "a core's row"));
+	const fans = { left: deepestFan(content.left, yOf), right: deepestFan(content.right, yOf) };
 	const joints = new Map<number, Joint>();
 	const beside = (side: "left" | "right") => [
 		...new Set(plan.ports.filter((port) => port.side === side).flatMap((port) => port.splice ?? [])),
 	];
 	const leftOnes = beside("left");
 	const rightOnes = beside("right");
-	let x = content.left.length === 0 ? 0 : fanDepth + room + (hasFreeEnd(content, "left") ? stubRoom : 0);
+	let x = content.left.length === 0 ? 0 : fans.left + room + (hasFreeEnd(content, "left") ? stubRoom : 0);
 	x = placeBeside(leftOnes, x, plan, ports, rowY, joints);
 	const plateX = content.left.length === 0 ? innerMargin : leftOnes.length === 0 ? x + 8 : x + room + 6;
 	const bottom = bottomColumns(plan, plateX + size.width / 2);
@@ -41,7 +43,7 @@ export function layOutLane(content: BoxContent, plan: LanePlan, leastWidth: numb
 	const passing = bottom.at(-1) ?? plateX + size.width / 2 - columnPitch;
 	const passEdge = placePassing(content, plan, ports, bottom, rowY, joints, passing + columnPitch + 6);
 	x = Math.max(x, passEdge);
-	if (content.right.length > 0) x += 8 + room + fanDepth + (hasFreeEnd(content, "right") ? stubRoom : 0);
+	if (content.right.length > 0) x += 8 + room + fans.right + (hasFreeEnd(content, "right") ? stubRoom : 0);
 	else x = Math.max(x, plateX + size.width) + innerMargin;
 	const width = Math.max(Math.ceil(x), leastWidth);
 
@@ -52,7 +54,7 @@ export function layOutLane(content: BoxContent, plan: LanePlan, leastWidth: numb
 		content,
 		width,
 		glands,
-		rowY: (wire) => rowY(certain(plan.rows.rowOf.get(wire), "a core's row")),
+		rowY: yOf,
 		arrivalOn: (point, wire) => {
 			const spot = plate.terminals.find((terminal) => terminal.point === point);
 			if (spot !== undefined)
@@ -62,7 +64,7 @@ export function layOutLane(content: BoxContent, plan: LanePlan, leastWidth: numb
 			return onJoint(certain(joints.get(point), "a splice"), ports.get(point), wire, plan.ports);
 		},
 		trackOf: () => undefined,
-		stubDepth: fanDepth + room,
+		stubDepth: { left: fans.left + room, right: fans.right + room },
 		freeHeading: "down",
 	};
 	const { routes, stubs } = routeAll(places);

@@ -1,8 +1,8 @@
 // The inside of an enclosure as marks, in its own coordinates: from its layout to rectangles, wires, screws and words.
 import type { Circuit } from "../../circuit/circuit.ts";
 import { findSymbol } from "../../symbols/index.ts";
-import type { Mark, TextMark, XY } from "../scene.ts";
-import type { BoxContent } from "./box-content.ts";
+import type { Mark, TextMark, WireMark, XY } from "../scene.ts";
+import { type BoxContent, isCore } from "./box-content.ts";
 import type { BoxPlan, Gland, Joint, PanelWork, Plate, PlateText, Route, Stub } from "./box-plan.ts";
 import { headerHeight, screwRadius, spliceReach, strandPitch, type, wireRadius, wireWidth } from "./dimensions.ts";
 import { headerOf } from "./header.ts";
@@ -133,14 +133,14 @@ function plateMark(plate: Plate): Mark {
 	};
 }
 
-/** Cores first, pigtails over what they cross. */
+/** Cores first, pigtails over what they cross; a sleeve of another colour where an end is re-marked. */
 function wireMarks(routes: readonly Route[], lit: ReadonlyMap<string, number>): Mark[] {
-	const rank = (route: Route): number => (route.wire.conductor.sort === "core" ? 0 : 1);
+	const rank = (route: Route): number => (isCore(route.wire) ? 0 : 1);
 	return routes
 		.toSorted((one, other) => rank(one) - rank(other))
-		.map(({ wire: { conductor }, points }): Mark => {
+		.flatMap(({ wire: { conductor, end }, points }): Mark[] => {
 			const finding = lit.get(conductor.name);
-			return {
+			const mark: WireMark = {
 				kind: "wire",
 				of: conductor.name,
 				points,
@@ -150,7 +150,21 @@ function wireMarks(routes: readonly Route[], lit: ReadonlyMap<string, number>): 
 				run: conductor.sort === "core" ? "run" : "pigtail",
 				...(finding === undefined ? {} : { finding }),
 			};
+			const { marked } = conductor.ends[end];
+			return marked === undefined ? [mark] : [mark, { ...mark, points: sleeve(points), colour: marked }];
 		});
+}
+
+/** A short piece of a way, just before its end. */
+function sleeve(points: readonly XY[]): XY[] {
+	const [last, before] = [points.at(-1), points.at(-2)];
+	if (last === undefined || before === undefined) return [];
+	const length = Math.hypot(last.x - before.x, last.y - before.y);
+	const at = (back: number): XY => ({
+		x: last.x + ((before.x - last.x) * back) / length,
+		y: last.y + ((before.y - last.y) * back) / length,
+	});
+	return [at(Math.min(length, screwRadius + 10)), at(Math.min(length, screwRadius + 2))];
 }
 
 function plateDetails(circuit: Circuit, plate: Plate): Mark[] {

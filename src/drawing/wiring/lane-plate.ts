@@ -20,6 +20,8 @@ export interface LanePlateSize {
 	/** Width of the letters at each edge. */
 	readonly letters: number;
 	readonly sided: boolean;
+	/** Whether the face stands above the rows, not between the letters. */
+	readonly raised: boolean;
 	/** What the row below the plate stands lower than usual. */
 	readonly drop: number;
 }
@@ -38,36 +40,36 @@ export function sizeLanePlate(content: BoxContent, plan: LanePlan): LanePlateSiz
 		),
 	);
 	const sided = both && sideText(circuit, plan.device, "line") !== undefined;
-	const bottomWidth = plan.bottom.length * columnPitch + 12;
-	if (contact !== undefined) {
-		const face = faceOf(plan.device, false);
-		return {
-			width: Math.max((face?.width ?? 0) + 20, contact.width + 2 * (letters + 20), bottomWidth, 2 * (sideRoom + 6)),
-			above: letterRise + (sided ? sideHeight + sideLift : 0) + (face === undefined ? 6 : face.height + 12),
-			below: plan.bottom.length > 0 ? letterStrip : 12,
-			...(face === undefined ? {} : { face }),
-			contact,
-			letters,
-			sided,
-			drop: plan.bottom.length > 0 ? 12 : 0,
-		};
-	}
-	const upright = span >= rowPitch * 2 && !passes;
-	const face = faceOf(plan.device, upright);
-	const edges = (letters + 14) * (both ? 2 : 1) + (both ? 8 : 18);
 	const passing = plan.rows.rows.length - 1 > plan.last;
-	const room = plan.bottom.length > 0 ? letterStrip : passing ? 12 : 18;
-	const sideExtra = sided ? sideHeight + sideLift + letterRise + 4 : 0;
-	const height = Math.max((face?.height ?? 0) + 14, span + 18 + room);
-	const below = Math.max(room, passing ? 0 : (height - span) / 2);
-	return {
-		width: Math.max((face?.width ?? 24) + edges, bottomWidth, sided ? 2 * (sideRoom + 6) : 0),
-		above: Math.max(height - span - below, 18, sideExtra),
-		below,
+	const hasBottom = plan.bottom.length > 0;
+	const raised = contact !== undefined || hasBottom || (sided && rows < 3);
+	const face = faceOf(plan.device, !raised && rows >= 3 && !passes);
+	const least = Math.max(plan.bottom.length * columnPitch + 2 * letters, sided ? 2 * (sideRoom + 6) : 0);
+	const shared = {
 		...(face === undefined ? {} : { face }),
+		...(contact === undefined ? {} : { contact }),
 		letters,
 		sided,
-		drop: plan.bottom.length > 0 && passing ? 12 : 0,
+		raised,
+		drop: hasBottom && passing ? stripDrop : 0,
+	};
+	const room = hasBottom ? letterStrip : passing ? 12 : 18;
+	if (raised)
+		return {
+			...shared,
+			width: Math.max((face?.width ?? 0) + 20, (contact?.width ?? 0) + 2 * (letters + 20), least),
+			above: letterRise + (sided ? sideHeight + sideLift : 0) + (face === undefined ? 8 : face.height + 12),
+			below: room,
+		};
+	const edges = (letters + 14) * (both ? 2 : 1) + (both ? 8 : 18);
+	const height = Math.max((face?.height ?? 0) + 14, span + 18 + room);
+	const below = Math.max(room, passing ? 0 : (height - span) / 2);
+	const sideExtra = sided ? sideHeight + sideLift + letterRise + 4 : 0;
+	return {
+		...shared,
+		width: Math.max((face?.width ?? 24) + edges, least),
+		above: Math.max(height - span - below, 18, sideExtra),
+		below,
 	};
 }
 
@@ -125,8 +127,7 @@ function symbolsOn(
 	const symbols: { symbol: string; at: XY }[] = [];
 	if (size.contact !== undefined) symbols.push({ symbol: size.contact.symbol, at: { x: mid, y: rowsMid } });
 	if (size.face === undefined) return symbols;
-	if (size.contact !== undefined)
-		symbols.push({ symbol: size.face.symbol, at: { x: mid, y: top + 8 + size.face.height / 2 } });
+	if (size.raised) symbols.push({ symbol: size.face.symbol, at: { x: mid, y: top + 8 + size.face.height / 2 } });
 	else {
 		// A face between letters stands in the middle of what is left of the plate.
 		const lefts = plan.ports.some((port) => port.side === "left");
@@ -183,3 +184,5 @@ const sideLift = 9;
 const sideRoom = 36;
 /** From the last row to the lower edge where terminals with letters stand on it. */
 const letterStrip = 25;
+/** What rows below such an edge stand lower, so that a code fits beside the conductor between. */
+const stripDrop = 20;

@@ -147,6 +147,11 @@ function layBranches(outward: Outward, row: Row, width: number): { blocks: Place
 			put({ from: wall, to: after.u, top: level - tagReach, bottom: level + tagReach });
 		}
 		if (box.right.length > 1) {
+			// What goes on in the next row leaves straight over all that branches off here.
+			if (after === undefined && box.right[0] !== undefined) {
+				const level = y + glandOf(box, box.right[0].links, otherEnd(box.right[0].box)).y;
+				sky.add([{ from: wall, to: farOut, top: level - tagReach, bottom: level + tagReach }], 0, 0);
+			}
 			const block = fanOut(outward, box, box.right.slice(1), width - wall, false, { sky, u: wall, y });
 			blocks.push({ block, u: wall, y });
 			for (const tract of block.tracts)
@@ -336,6 +341,8 @@ export function otherEnd(child: SheetBox): 0 | 1 {
 /** Half of what a cable takes across its way, with its tag and without. */
 const tagReach = 32;
 const trackReach = 18;
+/** Further out than any lane reaches. */
+const farOut = 1e6;
 /** A turn needs room for both its corners. */
 const leastTurn = 44;
 /** From the end of a row to the upright track of what goes on below it, and from its start back. */

@@ -1,14 +1,24 @@
-// Which conductors a finding's path runs over: they are lit up on the drawing under the finding's number.
-import type { NumberedFinding } from "../../base/finding.ts";
+// Which conductors findings point at: they are lit up on the drawing, which shows without colour too.
+import { levels, type NumberedFinding } from "../../base/finding.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
 
-/** The number of the first finding whose path or marks hold each conductor. Notes, and what the builder accepts, light up nothing. */
+/**
+ * The number of the finding that lights up each conductor: the worst findings light their whole path, the others what they
+ * mark, the first in the list before the rest. Notes, and what the builder accepts, light up nothing.
+ */
 export function litConductors(circuit: Circuit, findings: readonly NumberedFinding[]): Map<string, number> {
+	const open = findings.filter(({ level, accepted }) => level !== "note" && accepted === undefined);
+	const worst = levels.find((level) => open.some((finding) => finding.level === level));
 	const lit = new Map<string, number>();
-	for (const finding of findings) {
-		if (finding.level === "note" || finding.accepted !== undefined) continue;
-		for (const name of [...finding.marks, ...finding.path.map((step) => step.by)])
-			if (circuit.conductorByName.has(name) && !lit.has(name)) lit.set(name, finding.number);
-	}
+	const light = (name: string, number: number): void => {
+		if (circuit.conductorByName.has(name) && !lit.has(name)) lit.set(name, number);
+	};
+	for (const { marks, number } of open)
+		for (const mark of marks) {
+			light(mark, number);
+			for (const index of circuit.cableByTag.get(mark)?.conductors ?? [])
+				light(circuit.conductors[index]?.name ?? "", number);
+		}
+	for (const { path, level, number } of open) if (level === worst) for (const { by } of path) light(by, number);
 	return lit;
 }

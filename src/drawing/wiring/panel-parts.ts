@@ -48,16 +48,29 @@ export function loadTerminals(circuit: Circuit, part: Part): { loads: number[]; 
 	};
 }
 
-/** The breaker of a panel that each cable leaving it hangs on, as its position among the panel's parts; last where none. */
+/** The breaker that a cable leaving a panel hangs on, as its position among the panel's parts; beyond the last where none. */
 export function slotOrder(circuit: Circuit, stock: Stock, { cable, end }: CableEnd): number {
 	let order = stock.parts.length;
 	for (const index of cable.conductors) {
-		const point = circuit.points[circuit.conductors[index]?.ends[end].point ?? -1];
-		if (point?.kind !== "terminal") continue;
-		const part = stock.parts.findIndex(({ name }) => name === point.part);
+		const landed = circuit.conductors[index]?.ends[end].point;
+		const terminal = landed === undefined ? undefined : behindSplice(circuit, stock, landed);
+		if (terminal === undefined || terminal.side === "line") continue;
+		const part = stock.parts.findIndex(({ name }) => name === terminal.part);
 		if (part >= 0 && stock.parts[part]?.face.traits.includes("breaker") === true) order = Math.min(order, part);
 	}
 	return order;
+}
+
+/** The terminal a core lands on, through a splice in line with it too. */
+function behindSplice(circuit: Circuit, stock: Stock, landed: number): Terminal | undefined {
+	const point = circuit.points[landed];
+	if (point?.kind === "terminal") return point;
+	for (const { ends } of stock.inner) {
+		if (!ends.some((end) => end.point === landed)) continue;
+		const other = circuit.points[ends.find((end) => end.point !== landed)?.point ?? -1];
+		if (other?.kind === "terminal") return other;
+	}
+	return undefined;
 }
 
 /** The name of a slot: a part's name without its panel's. */

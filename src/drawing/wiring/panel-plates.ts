@@ -30,7 +30,7 @@ export function placePole(
 			point: target.point,
 			screws: ys.map((y) => ({ x: edge, y })),
 			letter: letterOf(circuit, pole.part, target.point),
-			letterAt: { x: edge + (faces === "left" ? 1 : -1) * (screwRadius + 4), y: (ys[0] ?? target.y) - 5 },
+			letterAt: { x: edge + (faces === "left" ? 1 : -1) * (screwRadius + 4), y: target.y - 5 },
 			anchor: faces === "left" ? "start" : "end",
 		};
 	});

@@ -54,7 +54,7 @@ export function planPanelRows(content: BoxContent, parts: PanelParts): PanelRows
 		const top = y;
 		y = layEntries(own, y, rowOf);
 		const heights = loadHeights(content, loads, own[0], top, rowOf);
-		const after = own.length > 0 ? y : Math.max(...heights, top) + rowPitch;
+		const after = Math.max(own.length > 0 ? y : top, ...heights.map((height) => height + rowPitch));
 		const tailHeights = tails.map((_, index) => after + index * rowPitch);
 		const targets = targetsAt(content, [...loads, ...tails], [...heights, ...tailHeights], "right", rowOf);
 		if (targets === undefined) return undefined;

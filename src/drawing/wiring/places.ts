@@ -1,7 +1,7 @@
 // Where everything a wire can end on stands, and the way of each wire between two of them.
 import { certain } from "../../base/certain.ts";
 import type { XY } from "../scene.ts";
-import { type BoxContent, isCore, pointOf, type Wire } from "./box-content.ts";
+import { type BoxContent, type Entry, isCore, pointOf, type Wire } from "./box-content.ts";
 import type { Gland, Route, Stub } from "./box-plan.ts";
 import { fanDepth, strandPitch } from "./dimensions.ts";
 
@@ -21,8 +21,8 @@ export interface Places {
 	arrivalOn(point: number, wire: Wire): Arrival;
 	/** The height of the track on which a wire between two columns runs; undefined where both are one column. */
 	trackOf(wire: Wire): number | undefined;
-	/** How far from the wall a free core ends. */
-	readonly stubDepth: number;
+	/** How far from the wall on each side a free core ends. */
+	readonly stubDepth: Readonly<Record<"left" | "right", number>>;
 	/** The way a free inner wire points. */
 	readonly freeHeading: "up" | "down";
 }
@@ -43,7 +43,7 @@ function coreWay(places: Places, wire: Wire, stubs: Stub[]): XY[] {
 	const fan = fanPoints(places, wire, y);
 	const fromLeft = wire.from.at === "wall" && wire.from.side === "left";
 	if (wire.to.at === "free") {
-		const x = fromLeft ? places.stubDepth : places.width - places.stubDepth;
+		const x = fromLeft ? places.stubDepth.left : places.width - places.stubDepth.right;
 		stubs.push({ wire, at: { x, y }, heading: fromLeft ? "right" : "left", state: wire.to.state });
 		return [...fan, { x, y }];
 	}
@@ -67,6 +67,20 @@ export function fanPoints(places: Pick<Places, "glands" | "width">, wire: Wire, 
 		{ x: gland.x + inward * fanLead, y: strandY },
 		{ x: gland.x + inward * depth, y },
 	];
+}
+
+/** How far in the deepest fan of some entries reaches, with a little straight behind it: the ordinary depth or more. */
+export function deepestFan(entries: readonly Entry[], rowY: (wire: Wire) => number): number {
+	let deepest = fanDepth;
+	for (const { wires } of entries) {
+		const ys = wires.map(rowY);
+		const middle = (Math.min(...ys) + Math.max(...ys)) / 2;
+		for (const [rank, y] of ys.entries()) {
+			const strandY = middle + (rank - (wires.length - 1) / 2) * strandPitch;
+			deepest = Math.max(deepest, Math.ceil(fanReach(Math.abs(y - strandY))) + 6);
+		}
+	}
+	return deepest;
 }
 
 /** A fan that must climb further reaches further in, up to twice the ordinary depth. */

@@ -60,11 +60,22 @@ export function drawNode(drawing: BoxDrawing, root: FeedNode): SheetBox {
 			});
 		const box =
 			node.stock === undefined ? drawFlag(drawing, node, outward) : drawBox(drawing, node, node.stock, outward);
-		built.set(node, { ...box, right: childrenOf(node.right), left: childrenOf(node.left) });
+		built.set(node, {
+			...box,
+			right: fromTheTop(box, childrenOf(node.right)),
+			left: fromTheTop(box, childrenOf(node.left)),
+		});
 	}
 	const whole = built.get(root);
 	if (whole === undefined) throw new RangeError("a tree without a root");
 	return whole;
+}
+
+/** Branches in the order in which their cables leave the wall: so none has to cross another. */
+function fromTheTop(box: Pick<SheetBox, "glands">, branches: readonly Branch[]): Branch[] {
+	const heightOf = ({ box: { end }, links: [first] }: Branch): number =>
+		first === undefined ? 0 : (box.glands.get(endKey(first, end === 0 ? 1 : 0))?.y ?? 0);
+	return branches.toSorted((one, other) => heightOf(one) - heightOf(other));
 }
 
 /** The key of a cable's end. */
@@ -134,13 +145,13 @@ export function drawFlag(
 ): Omit<SheetBox, "right" | "left"> {
 	const name = node.flagTo ?? "";
 	const lines = [`${outward === "right" ? "to" : "from"} ${name}`, `sheet ${drawing.sheetOf(name)}`];
-	const width = Math.ceil(Math.max(...lines.map((line) => textWidth(line, { size: type.tag, bold: true })))) + 34;
+	const width = Math.ceil(Math.max(...lines.map((line) => textWidth(line, { size: type.tag, bold: true })))) + 42;
 	const height = 44 + (node.links.length - 1) * flagPitch;
 	const tip = 14;
 	const [back, front] = outward === "right" ? [0, width] : [width, 0];
 	const shoulder = outward === "right" ? width - tip : tip;
 	const of = `flag ${name}`;
-	const textX = outward === "right" ? 10 : width - 10;
+	const textX = outward === "right" ? 18 : width - 18;
 	const anchor = outward === "right" ? "start" : "end";
 	return {
 		name,

@@ -19,9 +19,14 @@ export class TakenBoxes {
 			}
 	}
 
-	/** Takes all that a mark paints; lines and wires stretch by stretch. Enclosures, frames and bars may be stood on. */
+	/** Takes all that a mark paints; lines and wires stretch by stretch, of an enclosure or a bracket only the edge. */
 	takeMark(mark: Mark): void {
-		if (mark.kind === "rectangle" && (mark.as === "enclosure" || mark.as === "frame")) return;
+		if (mark.kind === "rectangle" && (mark.as === "enclosure" || (mark.as === "plate" && mark.fill === undefined))) {
+			const [right, bottom] = [mark.x + mark.width, mark.y + mark.height];
+			const corners = [mark, { x: right, y: mark.y }, { x: right, y: bottom }, { x: mark.x, y: bottom }, mark];
+			this.takeStretches(corners, edgeReach);
+			return;
+		}
 		if (mark.kind === "wire")
 			this.takeStretches(mark.points, mark.width / 2 + (mark.finding === undefined ? wireClearance : litClearance));
 		else if (mark.kind === "jacket") this.takeStretches(mark.points, mark.width / 2 + 1);
@@ -66,6 +71,8 @@ function along(start: XY, end: XY, share: number): XY {
 const wireClearance = 1.6;
 /** The same for one that a finding lights up: its band with ticks. */
 const litClearance = 4.9;
+/** Half of what an edge takes. */
+const edgeReach = 1.8;
 const cellSize = 80;
 /** More columns than any sheet has cells. */
 const rowStride = 100_003;

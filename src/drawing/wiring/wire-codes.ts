@@ -3,54 +3,55 @@ import type { TextMark, XY } from "../scene.ts";
 import { textBox } from "../text-metrics.ts";
 import { isCore } from "./box-content.ts";
 import type { Route } from "./box-plan.ts";
-import { codeAtEnd, codeOf } from "./codes.ts";
+import { codeAtEnd } from "./codes.ts";
 import { type } from "./dimensions.ts";
 import type { TakenBoxes } from "./taken-boxes.ts";
 
-/** The codes of all wires of a box that find room, each added to `taken` as it is placed. */
+/**
+ * The codes of all wires of a box that find room, each added to `taken` as it is placed: first one for each wire, those with the
+ * least room first, then a second at the other end of the long ones.
+ */
 export function placeCodes(routes: readonly Route[], lit: ReadonlyMap<string, number>, taken: TakenBoxes): TextMark[] {
 	const marks: TextMark[] = [];
-	const put = (mark: TextMark | undefined): void => {
-		if (mark === undefined) return;
+	const put = (points: readonly XY[], { wire: { conductor, end } }: Route): boolean => {
+		const mark = codeAlong(points, {
+			text: codeAtEnd(conductor, end),
+			name: conductor.name,
+			clear: lit.has(conductor.name) ? litClearance : 0,
+			taken,
+		});
+		if (mark === undefined) return false;
 		taken.take(textBox(mark));
 		marks.push(mark);
+		return true;
 	};
-	for (const route of routes) {
-		const { conductor } = route.wire;
-		const reversed = route.points.toReversed();
-		const clear = lit.has(conductor.name) ? litClearance : 0;
-		if (isCore(route.wire)) {
-			const here = conductor.ends[0].enclosure === conductor.ends[1].enclosure || endHere(route) === 0 ? 0 : 1;
-			const code = codeAtEnd(conductor, here);
-			put(
-				codeAlong(route.points, code, conductor.name, clear, taken) ??
-					codeAlong(reversed, code, conductor.name, clear, taken),
-			);
-			if (lengthOf(route.points) > longRun) put(codeAlong(reversed, code, conductor.name, clear, taken));
-			continue;
-		}
-		const first = codeAlong(reversed, codeOf(conductor), conductor.name, clear, taken);
-		put(first);
-		if (first === undefined || lengthOf(route.points) > shortRun)
-			put(codeAlong(route.points, codeOf(conductor), conductor.name, clear, taken));
+	const cores = routes.filter(({ wire }) => isCore(wire));
+	const inner = routes
+		.filter(({ wire }) => !isCore(wire))
+		.map((route) => ({ route, length: lengthOf(route.points) }))
+		.sort((one, other) => one.length - other.length);
+	for (const route of cores) if (!put(route.points, route)) put(route.points.toReversed(), route);
+	const seconds: Route[] = [];
+	for (const { route, length } of inner) {
+		const named = put(route.points.toReversed(), route);
+		if (!named) put(route.points, route);
+		else if (length > shortRun) seconds.push(route);
 	}
+	for (const route of seconds) put(route.points, route);
+	for (const route of cores) if (lengthOf(route.points) > longRun) put(route.points.toReversed(), route);
 	return marks;
 }
 
-/** Which end of a core its point is on. */
-function endHere({ wire }: Route): 0 | 1 {
-	const [first] = wire.conductor.ends;
-	return wire.to.at === "point" ? (first.point === wire.to.point ? 0 : 1) : first.point === undefined ? 0 : 1;
+interface CodeToPlace {
+	readonly text: string;
+	readonly name: string;
+	/** More room than usual beside the wire. */
+	readonly clear: number;
+	readonly taken: TakenBoxes;
 }
 
 /** A code as near to the start of a way as there is room. */
-function codeAlong(
-	points: readonly XY[],
-	text: string,
-	name: string,
-	clear: number,
-	taken: TakenBoxes,
-): TextMark | undefined {
+function codeAlong(points: readonly XY[], { text, name, clear, taken }: CodeToPlace): TextMark | undefined {
 	const shared = { kind: "text", text, size: type.letter, paint: "ink", of: name } as const;
 	const { y: rise, width, height } = textBox({ ...shared, x: 0, y: 0, anchor: "start" });
 	const fits = (x: number, y: number, anchor: "start" | "end"): TextMark | undefined => {
@@ -92,7 +93,11 @@ function alongUpright(start: XY, end: XY, clear: number, fits: Fits): TextMark |
 	const length = Math.abs(end.y - start.y);
 	for (let offset = clearance; offset + 2 <= length; offset += step / 2) {
 		const y = start.y + way * offset + (way === 1 ? 7.8 : -2.4);
-		const found = fits(start.x + beside + clear, y, "start") ?? fits(start.x - beside - clear, y, "end");
+		const found =
+			fits(start.x + beside + clear, y, "start") ??
+			fits(start.x - beside - clear, y, "end") ??
+			fits(start.x + farBeside + clear, y, "start") ??
+			fits(start.x - farBeside - clear, y, "end");
 		if (found !== undefined) return found;
 	}
 	return undefined;
@@ -111,6 +116,7 @@ function lengthOf(points: readonly XY[]): number {
 const above = 6;
 const below = 12.5;
 const beside = 6;
+const farBeside = 10.5;
 /** A wire that a finding lights up has a band with ticks. */
 const litClearance = 3.2;
 const clearance = 4;
