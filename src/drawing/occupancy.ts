@@ -2,17 +2,19 @@
 import { type Box, boundsOfMark, boundsOfPoints, growBox, marksInPlace } from "./bounds.ts";
 import type { Group, Mark } from "./scene.ts";
 
-/** A grid over part of a sheet. */
+/** A grid over part of a sheet, of squares with sides of `cell` units. */
 export class Occupancy {
 	private readonly area: Box;
+	private readonly cell: number;
 	private readonly columns: number;
 	private readonly rows: number;
 	private readonly taken: Uint8Array;
 	/** Sums of `taken` over everything above and to the left; undefined when out of date. */
 	private sums: Uint32Array | undefined;
 
-	constructor(area: Box) {
+	constructor(area: Box, cell: number) {
 		this.area = area;
+		this.cell = cell;
 		this.columns = Math.max(1, Math.floor(area.width / cell));
 		this.rows = Math.max(1, Math.floor(area.height / cell));
 		this.taken = new Uint8Array(this.columns * this.rows);
@@ -30,8 +32,8 @@ export class Occupancy {
 
 	/** Whether `box` lies inside the area and touches no square that is taken. */
 	isFree(box: Box): boolean {
-		if (box.x < this.area.x || box.x + box.width > this.area.x + this.columns * cell) return false;
-		if (box.y < this.area.y || box.y + box.height > this.area.y + this.rows * cell) return false;
+		if (box.x < this.area.x || box.x + box.width > this.area.x + this.columns * this.cell) return false;
+		if (box.y < this.area.y || box.y + box.height > this.area.y + this.rows * this.cell) return false;
 		this.sums ??= this.sumUp();
 		const { sums } = this;
 		const [left, right] = [this.columnOf(box.x, Math.floor), this.columnOf(box.x + box.width, Math.ceil)];
@@ -57,10 +59,10 @@ export class Occupancy {
 				if (isTaken && start < 0) start = column;
 				if (isTaken || start < 0) continue;
 				boxes.push({
-					x: this.area.x + start * cell,
-					y: this.area.y + row * cell,
-					width: (column - start) * cell,
-					height: cell,
+					x: this.area.x + start * this.cell,
+					y: this.area.y + row * this.cell,
+					width: (column - start) * this.cell,
+					height: this.cell,
 				});
 				start = -1;
 			}
@@ -69,11 +71,11 @@ export class Occupancy {
 	}
 
 	private columnOf(x: number, round: (value: number) => number): number {
-		return clamp(round((x - this.area.x) / cell), this.columns);
+		return clamp(round((x - this.area.x) / this.cell), this.columns);
 	}
 
 	private rowOf(y: number, round: (value: number) => number): number {
-		return clamp(round((y - this.area.y) / cell), this.rows);
+		return clamp(round((y - this.area.y) / this.cell), this.rows);
 	}
 
 	private sumUp(): Uint32Array {
@@ -90,8 +92,9 @@ export class Occupancy {
 	}
 }
 
-/** Side of a square: 3 mm. */
-export const cell = 12;
+/** Side of a square for measuring, 3 mm, and for finding room, which may be coarser and is quicker. */
+export const fineCell = 12;
+export const coarseCell = 20;
 
 /** The boxes that a mark's ink lies in: one a segment for what is drawn as a line. */
 export function inkBoxes(mark: Mark): Box[] {
@@ -105,7 +108,7 @@ export function inkBoxes(mark: Mark): Box[] {
 
 /** The part of `area` that is further than `air` from anything drawn in `groups`, 0 to 1. */
 export function emptyShare(groups: readonly Group[], area: Box): number {
-	const occupancy = new Occupancy(area);
+	const occupancy = new Occupancy(area, fineCell);
 	for (const group of groups)
 		for (const mark of marksInPlace(group)) for (const box of inkBoxes(mark)) occupancy.take(growBox(box, air));
 	return occupancy.freeShare();

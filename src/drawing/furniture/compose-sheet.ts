@@ -1,6 +1,6 @@
 // A drawing and its furniture as a finished sheet: paper chosen, drawing moved into place, lists where they leave the least empty.
 import { type Box, boundsOf, growBox, joinBoxes, marksInPlace, placeGroup } from "../bounds.ts";
-import { air, cell, inkBoxes, Occupancy } from "../occupancy.ts";
+import { air, coarseCell, fineCell, inkBoxes, Occupancy } from "../occupancy.ts";
 import type { Group, Sheet } from "../scene.ts";
 import { textWidth, wrapText } from "../text-metrics.ts";
 import { badgeRadius } from "./badge.ts";
@@ -43,11 +43,11 @@ const edge = badgeRadius;
 
 /** The drawing's ink on a grid, once: as few boxes, and as the ground it covers. */
 function surveyDrawing(ink: readonly Box[], box: Box): Drawing {
-	const tight = new Occupancy(growBox(box, cell));
+	const tight = new Occupancy(growBox(box, fineCell), fineCell);
 	for (const one of ink) tight.take(one);
 	const stretches = tight.stretches();
-	const airy = new Occupancy(growBox(box, air));
-	for (const one of stretches) airy.take(growBox(one, air - cell / 2));
+	const airy = new Occupancy(growBox(box, air), coarseCell);
+	for (const one of stretches) airy.take(growBox(one, air - coarseCell / 2));
 	const space = (box.width + 2 * air) * (box.height + 2 * air);
 	return { box, ink: stretches, covers: (1 - airy.freeShare()) * space };
 }

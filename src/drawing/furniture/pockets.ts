@@ -1,8 +1,8 @@
 // The furniture set into the free corners of a drawing: between its branches, beside its short rows, wherever a block fits whole.
 import { type Box, boxesMeet, growBox } from "../bounds.ts";
-import { cell, Occupancy } from "../occupancy.ts";
+import { coarseCell, Occupancy } from "../occupancy.ts";
 import type { Group } from "../scene.ts";
-import { drawBlock, gutter } from "./block.ts";
+import { drawBlock } from "./block.ts";
 import type { FurnitureSet } from "./furniture-set.ts";
 import { padding } from "./paper.ts";
 
@@ -17,7 +17,7 @@ export interface Pockets {
  * Undefined when a block finds no room.
  */
 export function findPockets(set: FurnitureSet, inside: Box, taken: readonly Box[]): Pockets | undefined {
-	const occupancy = new Occupancy(inside);
+	const occupancy = new Occupancy(inside, coarseCell);
 	for (const box of taken) occupancy.take(growBox(box, clearance));
 	const wanted: Placeable[][] = [
 		...set
@@ -34,7 +34,7 @@ export function findPockets(set: FurnitureSet, inside: Box, taken: readonly Box[
 		const title = set.title(width);
 		const corner = { x: inside.x + inside.width - title.width, y: inside.y + inside.height - title.height };
 		// The outermost squares reach over the frame, where nothing else can stand.
-		if (!occupancy.isFree({ ...corner, width: title.width - cell, height: title.height - cell })) continue;
+		if (!occupancy.isFree({ ...corner, width: title.width - coarseCell, height: title.height - coarseCell })) continue;
 		const placed = [growBox({ ...corner, width: title.width, height: title.height }, clearance)];
 		const groups = placeAll(occupancy, inside, wanted, placed);
 		if (groups === undefined) continue;
@@ -93,8 +93,8 @@ function findPlace(
 			const box = { x, y, width, height };
 			return occupancy.isFree(box) && !placed.some((other) => boxesMeet(box, other));
 		};
-		for (let y = inside.y + padding; y + height <= bottom; y += gutter)
-			for (let x = right - width; x >= left; x -= gutter) {
+		for (let y = inside.y + padding; y + height <= bottom; y += 2 * coarseCell)
+			for (let x = right - width; x >= left; x -= 2 * coarseCell) {
 				if (!isFree(x, y)) continue;
 				// In the left half of the sheet, flush with its left edge where that is free too.
 				const flush = x + width / 2 < inside.x + inside.width / 2 && isFree(left, y);
