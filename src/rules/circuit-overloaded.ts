@@ -125,7 +125,7 @@ function tellBoard(analysis: Analysis, overload: Overload): Finding {
 		...sharedSlots(analysis, overload),
 		level: "note",
 		title: `All fixed loads together count ${amperes} A, and ${device.part} gives ${formatNumber(device.rating ?? 0, 1)} A`,
-		why: `${sum(analysis, demand)} With all of them on at once it opens or shuts down; outlets come on top.`,
+		why: `${sum(analysis, demand)} With all of them on at once it opens or shuts down; outlets come besides.`,
 		help: "Decide what is never to run together, and write it down where you see it.",
 	});
 }
@@ -158,8 +158,8 @@ function sharedSlots(analysis: Analysis, { demand, state, modes }: Overload) {
 		figures: [
 			{
 				name: "load",
-				found: amperesOf(analysis, demand),
-				limit: device.rating ?? 0,
+				found: Number(amperesOf(analysis, demand).toFixed(3)),
+				limit: Number((device.rating ?? 0).toFixed(3)),
 				unit: "A",
 				source: circuitOverloaded.basis,
 			},

@@ -3,7 +3,7 @@
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type ConductorLimit, conductorLimit } from "../analysis/conductor-limit.ts";
 import type { Exposure } from "../analysis/protection.ts";
-import type { Cable, Conductor, Point } from "../circuit/circuit.ts";
+import type { Cable, Conductor, Point, Protection } from "../circuit/circuit.ts";
 import type { Trait } from "../kinds/kind.ts";
 
 /** One conductor that more can come to than it may have, in the mode in which most comes. */
@@ -13,6 +13,11 @@ export interface ExposedConductor {
 	/** Undefined where the handbook has no table for it. */
 	readonly limit: ConductorLimit | undefined;
 	readonly exposure: Exposure;
+	/**
+	 * The device to blame: the last one before it where that is too large, else the one that limits what comes.
+	 * Undefined where there is none.
+	 */
+	readonly device: Protection | undefined;
 	/** Whether the hot reaches it, or it only leads back. */
 	readonly carries: "hot" | "return";
 	readonly state: ModeState;
@@ -49,12 +54,18 @@ function findGroups(analysis: Analysis): ExposedGroup[] {
 	for (const { conductor } of exposed)
 		for (const place of placesOf(analysis, conductor)) joints.join(`conductor ${conductor.index}`, place);
 	const groups = new Map<string, ExposedConductor[]>();
-	for (const one of exposed) {
-		const device = one.exposure.device?.index ?? one.exposure.source;
-		const key = [joints.rootOf(`conductor ${one.conductor.index}`), certaintyOf(one), device].join(" | ");
-		const group = groups.get(key);
-		if (group === undefined) groups.set(key, [one]);
-		else group.push(one);
+	const groupOfPlace = new Map<string, ExposedConductor[]>();
+	// Hots first: what leads back joins the group of the hots it hangs together with, whatever device let it out.
+	for (const one of [...exposed.filter(isHot), ...exposed.filter((other) => !isHot(other))]) {
+		const place = `${joints.rootOf(`conductor ${one.conductor.index}`)} | ${certaintyOf(one)}`;
+		const key = `${place} | ${one.device?.index ?? one.exposure.source}`;
+		const group = groups.get(key) ?? (isHot(one) ? undefined : groupOfPlace.get(place));
+		if (group !== undefined) group.push(one);
+		else {
+			const started = [one];
+			groups.set(key, started);
+			if (!groupOfPlace.has(place)) groupOfPlace.set(place, started);
+		}
 	}
 	return [...groups.values()].flatMap((group) => {
 		const all = group.toSorted(compareExposed);
@@ -62,6 +73,10 @@ function findGroups(analysis: Analysis): ExposedGroup[] {
 		if (first === undefined) return [];
 		return [{ sort: sortOf(analysis, first), first, all, modes: new Set(all.flatMap(({ modes }) => [...modes])) }];
 	});
+}
+
+function isHot({ carries }: ExposedConductor): boolean {
+	return carries === "hot";
 }
 
 /** What leads back is told with the hots beside it, so these go first at the same distance. */
@@ -78,7 +93,7 @@ function exposedIn(analysis: Analysis, conductor: Conductor): ExposedConductor |
 	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
 	const limit = conductorLimit(conductor, cable, circuit.plan.settings);
 	const careful = limit?.enclosed?.largest ?? limit?.largest ?? 0;
-	let worst: Omit<ExposedConductor, "modes" | "conductor" | "cable" | "limit" | "distance"> | undefined;
+	let worst: Pick<ExposedConductor, "exposure" | "carries" | "state"> | undefined;
 	const modes = new Set<string>();
 	for (const state of analysis.states) {
 		const hot = hotAt(state, conductor);
@@ -89,7 +104,8 @@ function exposedIn(analysis: Analysis, conductor: Conductor): ExposedConductor |
 			worst = { exposure, carries: hot === undefined ? "return" : "hot", state };
 	}
 	if (worst === undefined) return undefined;
-	return { ...worst, conductor, cable, limit, modes, distance: distanceOf(worst.state, conductor) };
+	const device = blamedDevice(worst.exposure, limit);
+	return { ...worst, device, conductor, cable, limit, modes, distance: distanceOf(worst.state, conductor) };
 }
 
 /** The exposure of a conductor that a hot reaches; one that its own pole reaches too is part of a short circuit, told elsewhere. */
@@ -105,6 +121,11 @@ function hotAt(state: ModeState, conductor: Conductor): Exposure | undefined {
 	return most;
 }
 
+function blamedDevice({ device, nearest }: Exposure, limit: ConductorLimit | undefined): Protection | undefined {
+	const last = nearest?.device;
+	return last?.rating !== undefined && last.rating > (limit?.enclosed?.largest ?? limit?.largest ?? 0) ? last : device;
+}
+
 /** Whether it is a fault, one only where heat stays in, or cannot be told. */
 function certaintyOf({ exposure, limit }: ExposedConductor): "fault" | "enclosed" | "not-known" {
 	const { amperes, device, unrated } = exposure;
@@ -116,11 +137,10 @@ function certaintyOf({ exposure, limit }: ExposedConductor): "fault" | "enclosed
 function sortOf(analysis: Analysis, one: ExposedConductor): ExposedGroup["sort"] {
 	const certainty = certaintyOf(one);
 	if (certainty !== "fault") return certainty;
-	const { device } = one.exposure;
-	if (device === undefined) return "no-device";
+	if (one.device === undefined) return "no-device";
 	const points = one.conductor.ends.flatMap((end) => end.point ?? []);
 	const feedsLoads = points.some((point) => pointsBeforeLoads(one.state).has(point));
-	const behindBoard = device.sort === "supply" || leadsOverBus(analysis, one.state, points[0]);
+	const behindBoard = one.exposure.nearest?.device.sort === "supply" || leadsOverBus(analysis, one.state, points[0]);
 	return feedsLoads && behindBoard ? "no-own-device" : "device-too-large";
 }
 

@@ -5,7 +5,7 @@ import type { Finding, LabelledSpan } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
-import type { Protection } from "../circuit/circuit.ts";
+import type { Part, Protection } from "../circuit/circuit.ts";
 import { type ExposedConductor, type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { modesOf } from "./mode-names.ts";
@@ -30,18 +30,32 @@ export function tellDevice(analysis: Analysis, device: Protection): string {
 /** Where a group stands: the end that was said to be landed, nearest the source, else the cable; with its way and its modes. */
 export function placeOf(
 	analysis: Analysis,
-	{ first, all, modes }: ExposedGroup,
-): Pick<Finding, "span" | "marks" | "path" | "modes" | "consequenceOf"> {
+	code: string,
+	group: ExposedGroup,
+): Pick<Finding, "code" | "key" | "span" | "marks" | "path" | "modes" | "consequenceOf"> {
+	const { first, modes } = group;
 	const { conductor, cable, state } = first;
 	const said = conductor.ends.find((end) => end.said && end.state === "landed");
 	const point = conductor.ends.map((end) => end.point).find((end) => end !== undefined && state.exposure.has(end));
 	return {
 		span: said?.span ?? cable?.span ?? conductor.span,
-		marks: [...cablesOf(all), ...all.flatMap((one) => (one.cable === undefined ? [one.conductor.name] : []))],
+		code,
+		key: keyOf(code, group),
+		marks: marksOf(group),
 		path: point === undefined ? [] : (state.poles.reachOf(point, "hot")?.pathTo(point) ?? []),
 		modes: modesOf(analysis, modes),
 		...followsMistake(first),
 	};
+}
+
+/** The names a drawing marks: cables first, then conductors without one. */
+function marksOf({ all }: ExposedGroup): readonly string[] {
+	return [...cablesOf(all), ...all.flatMap((one) => (one.cable === undefined ? [one.conductor.name] : []))];
+}
+
+/** The same cable can lead the hot of one device and bring back what another let out. */
+function keyOf(code: string, group: ExposedGroup): string {
+	return `${code}@${marksOf(group)[0] ?? ""}${group.first.carries === "return" ? "/return" : ""}`;
 }
 
 /** A hot on a conductor that is for something else got there by a mistake, which is told as the cause. */
@@ -53,15 +67,25 @@ function followsMistake({ conductor, carries, state }: ExposedConductor): Pick<F
 	return cause === undefined ? {} : { consequenceOf: cause };
 }
 
-/** The key of the finding on a fault of protection behind a device, for what follows from it; undefined where there is none. */
-export function protectionFaultBehind(analysis: Analysis, device: Protection): string | undefined {
+/** The key of the finding on a fault of protection on the wires of a part, for what follows from it; undefined where there is none. */
+export function protectionFaultAt(analysis: Analysis, part: Part): string | undefined {
 	const group = exposedGroups(analysis).find(
-		({ sort, first }) =>
-			(sort === "no-own-device" || sort === "device-too-large") && first.exposure.device?.part === device.part,
+		({ sort, all }) =>
+			(sort === "no-own-device" || sort === "device-too-large") &&
+			all.some(({ conductor }) =>
+				conductor.ends.some(({ point }) => point !== undefined && part.points.includes(point)),
+			),
 	);
 	if (group === undefined) return undefined;
-	const code = group.sort === "no-own-device" ? "protection-missing" : "protection-too-large";
-	return `${code}@${placeOf(analysis, group).marks[0] ?? ""}`;
+	return keyOf(group.sort === "no-own-device" ? "protection-missing" : "protection-too-large", group);
+}
+
+/** The key of the finding that blames a device as too large for its wires, for what follows from it. */
+export function protectionFaultOf(analysis: Analysis, device: Protection): string | undefined {
+	const group = exposedGroups(analysis).find(
+		({ sort, first }) => sort === "device-too-large" && first.device === device,
+	);
+	return group === undefined ? undefined : keyOf("protection-too-large", group);
 }
 
 /** The other cables of a group, and the device that is too large for them. */

@@ -47,21 +47,27 @@ circuit bunks from LC breaker 20 A by 12-2
 
 function tellMissing(analysis: Analysis, group: ExposedGroup): Finding {
 	const { first } = group;
-	const { limit, exposure } = first;
-	const { device } = exposure;
+	const { limit, exposure, device } = first;
 	const whole = device === undefined ? "" : `: only ${tellDevice(analysis, device)} stands before it`;
 	const size = sizeFor(exposure.amperes, first.conductor, first.cable, analysis.circuit.plan.settings);
 	return finding({
-		code: protectionMissing.code,
 		level: "danger",
 		title: `No breaker of its own protects ${tellConductors(group)}${whole}`,
-		...placeOf(analysis, group),
+		...placeOf(analysis, protectionMissing.code, group),
 		label: device === undefined ? "nothing opens before it" : "no breaker of its own",
 		also: otherPlaces(group, device),
 		figures:
 			limit === undefined || device === undefined
 				? []
-				: [{ name: "protection", found: exposure.amperes, limit: limit.largest, unit: "A", source: limit.source }],
+				: [
+						{
+							name: "protection",
+							found: Number(exposure.amperes.toFixed(3)),
+							limit: limit.largest,
+							unit: "A",
+							source: limit.source,
+						},
+					],
 		why:
 			limit === undefined ? protectionMissing.why : `${startSentence(limit.because)}; nothing opens before it burns.`,
 		help: [

@@ -4,6 +4,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
 import type { Protection, Source } from "../circuit/circuit.ts";
+import { protectionFaultOf } from "./exposed-wording.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -89,10 +90,13 @@ function keep(
 function tellInversion(analysis: Analysis, { smaller, supply, larger, modes }: Inversion): Finding {
 	const largest = [...larger].toSorted((one, other) => (other.rating ?? 0) - (one.rating ?? 0));
 	const [worst] = largest;
-	const [found, limit] = [worst?.rating ?? 0, smaller.rating ?? 0];
+	const found = Number((worst?.rating ?? 0).toFixed(3));
+	const limit = Number((smaller.rating ?? 0).toFixed(3));
 	const names = listNames(largest.map(({ part, rating }) => `${part} (${formatNumber(rating ?? 0, 1)} A)`));
 	const ahead = supply === undefined ? smaller.part : `the supply behind ${smaller.part}`;
 	const ratings = `${formatNumber(limit, 1)} A`;
+	const causes = largest.map((device) => protectionFaultOf(analysis, device));
+	const cause = causes.every((key) => key !== undefined) ? causes[0] : undefined;
 	return finding({
 		code: protectionOutOfOrder.code,
 		level: supply === undefined ? "warning" : "note",
@@ -115,5 +119,6 @@ function tellInversion(analysis: Analysis, { smaller, supply, larger, modes }: I
 				: `Nothing need be changed: just know that ${ahead} opens first, or use ${ratings} here too.`,
 		modes: modesOf(analysis, modes),
 		basis: protectionOutOfOrder.basis,
+		...(cause === undefined ? {} : { consequenceOf: cause }),
 	});
 }

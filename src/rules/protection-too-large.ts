@@ -51,13 +51,13 @@ circuit lights from LC breaker 15 A by 14-2
 function tellTooLarge(analysis: Analysis, group: ExposedGroup): Finding {
 	const { first } = group;
 	const limit = certain(first.limit, "the limit of an exposed conductor");
-	const device = certain(first.exposure.device, "the device ahead of an exposed conductor");
-	const size = sizeFor(first.exposure.amperes, first.conductor, first.cable, analysis.circuit.plan.settings);
+	const device = certain(first.device, "the device ahead of an exposed conductor");
+	const amperes = device.rating ?? first.exposure.amperes;
+	const size = sizeFor(amperes, first.conductor, first.cable, analysis.circuit.plan.settings);
 	const smaller = largestRatingBelow(limit.largest, analysis.circuit.plan.settings.region);
 	return finding({
-		code: protectionTooLarge.code,
 		basis: first.limit?.source ?? protectionTooLarge.basis,
-		...placeOf(analysis, group),
+		...placeOf(analysis, protectionTooLarge.code, group),
 		level: "danger",
 		title: `${startSentence(tellDevice(analysis, device))} is too large for ${tellConductors(group)}: ${most(limit)}`,
 		label: most(limit),
@@ -65,7 +65,7 @@ function tellTooLarge(analysis: Analysis, group: ExposedGroup): Finding {
 		figures: [
 			{
 				name: "protection",
-				found: first.exposure.amperes,
+				found: Number(amperes.toFixed(3)),
 				limit: limit.largest,
 				unit: "A",
 				source: limit.source,
@@ -84,17 +84,16 @@ function tellEnclosed(analysis: Analysis, group: ExposedGroup): Finding {
 	const { first } = group;
 	const limit = certain(first.limit, "the limit of an exposed conductor");
 	const enclosed = certain(limit.enclosed, "the limit where heat stays in");
-	const amperes = formatNumber(first.exposure.amperes, 1);
+	const amperes = first.device?.rating ?? first.exposure.amperes;
 	return finding({
-		code: protectionTooLarge.code,
 		basis: first.limit?.source ?? protectionTooLarge.basis,
-		...placeOf(analysis, group),
+		...placeOf(analysis, protectionTooLarge.code, group),
 		level: "note",
-		title: `${startSentence(tellConductors(group))} may have ${amperes} A only where it lies open on a wall`,
+		title: `${startSentence(tellConductors(group))} may have ${formatNumber(amperes, 1)} A only where it lies open on a wall`,
 		figures: [
 			{
 				name: "protection",
-				found: first.exposure.amperes,
+				found: Number(amperes.toFixed(3)),
 				limit: enclosed.largest,
 				unit: "A",
 				source: limit.source,
@@ -113,9 +112,8 @@ function tellNotKnown(analysis: Analysis, group: ExposedGroup): Finding {
 			? `the rating of ${exposure.unrated.part}`
 			: `a published limit for ${conductor.material === "copper" ? "so thin a conductor" : conductor.material}`;
 	return finding({
-		code: protectionTooLarge.code,
 		basis: first.limit?.source ?? protectionTooLarge.basis,
-		...placeOf(analysis, group),
+		...placeOf(analysis, protectionTooLarge.code, group),
 		level: "note",
 		title: `Protection of ${tellConductors(group)} not checked: ${missing} is missing`,
 		why: limit === undefined ? "Whether the device opens in time cannot be told." : `${startSentence(limit.because)}.`,

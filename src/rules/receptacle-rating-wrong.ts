@@ -9,7 +9,7 @@ import { multiOutletRatings } from "../handbook/branch-circuits.ts";
 import { citation, type Provenance } from "../handbook/provenance.ts";
 import { receptacleRatingsFor, singleReceptacle, socketOutletOf } from "../handbook/receptacles.ts";
 import { foldName } from "../plan/names.ts";
-import { protectionFaultBehind } from "./exposed-wording.ts";
+import { protectionFaultAt } from "./exposed-wording.ts";
 import { hotPathTo } from "./hot-path.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
@@ -156,7 +156,7 @@ function tell(analysis: Analysis, { demand, parts, level, fitting, limit, proven
 	const rating = first?.face.rating ?? 0;
 	const names = parts.map((part) => part.name);
 	const said = first !== undefined && isRatingSaid(analysis, first);
-	const cause = protectionFaultBehind(analysis, device);
+	const cause = first === undefined ? undefined : protectionFaultAt(analysis, first);
 	const recalled = provenance.known === "recalled" ? " This rule is recalled, not read: look it up." : "";
 	return finding({
 		code: receptacleRatingWrong.code,

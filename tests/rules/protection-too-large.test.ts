@@ -350,3 +350,29 @@ at j1
 `);
 	});
 });
+
+describe("the device to blame", () => {
+	test("a breaker too large for its wires behind a smaller main", () => {
+		checkMarked(`${supply}circuit pump from LC breaker 40 A by 12-2
+  14 ft to p1: pump 500 W
+//         ^^ protection-too-large "The 40 A breaker LC.1"
+// also protection-out-of-order
+`);
+	});
+	test("black and white of a feed are one finding", () => {
+		checkMarked(`inlet shore 30 A 120 V
+panel LC main 25 A from shore by 12-2, 12 ft
+//                 ^^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "breaker of the supply behind shore"
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`);
+	});
+	test("a panel without a main", () => {
+		checkMarked(`inlet shore 50 A 120 V
+panel LC lugs only from shore by 6-2, 12 ft
+circuit pump from LC breaker 35 A by 10-2
+  14 ft to p1: pump 500 W
+//         ^^ protection-too-large "LC.1"
+`);
+	});
+});
