@@ -32,7 +32,7 @@ export interface ModeState {
 	readonly poles: PoleMap;
 	/** What is always joined to the live sources' ground. */
 	readonly ground: Reach;
-	/** What protective devices let through to each point. */
+	/** What protective devices let through to each point, as far as no two poles are joined. */
 	readonly exposure: ReadonlyMap<number, Exposure>;
 	/** Where a pole gets to what is meant for another. */
 	readonly crossings: Crossings;
@@ -96,16 +96,18 @@ class LazyModeState implements ModeState {
 		this.network = network;
 		this.#poles = once(() => tracePoles(network));
 		this.#ground = once(() => traceGround(network));
-		this.#exposure = once(() => traceExposure(network));
 		this.#crossings = once(() => traceCrossings(network, landings(), this.poles, effectOf));
+		this.#exposure = once(() => traceExposure(this.crossings.network));
 		this.#grounding = once(() => traceGrounding(network, landings(), this.poles));
 		this.#openings = once(() => traceOpenings(network, landings(), this.poles));
-		this.#coverage = once(() => traceCoverage(network, this.poles));
-		this.#feeders = once(() => traceFeeders(network, this.crossings.poles));
-		this.#returns = once(() => traceReturns(network, landings(), this.crossings.poles, this.feeders));
+		this.#coverage = once(() => traceCoverage(this.crossings.network, this.crossings.poles));
+		this.#feeders = once(() => traceFeeders(this.crossings.network, this.crossings.poles));
+		this.#returns = once(() => traceReturns(this.crossings.network, landings(), this.crossings.poles, this.feeders));
 		this.#bonds = once(() => traceBonds(network, this.poles));
-		this.#waysBack = once(() => traceWaysBack(network, this.poles, this.ground, this.exposure));
-		this.#demand = once(() => traceDemand(network, this.poles, this.exposure));
+		this.#waysBack = once(() =>
+			traceWaysBack(this.crossings.network, this.crossings.poles, this.ground, this.exposure),
+		);
+		this.#demand = once(() => traceDemand(this.crossings.network, this.crossings.poles, this.exposure));
 	}
 
 	get mode(): Mode {

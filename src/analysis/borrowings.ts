@@ -18,8 +18,15 @@ export type Borrowing = {
 	| { readonly kind: "other-circuit"; readonly own: string; readonly other: string }
 	/** Both poles of a device on one leg share a neutral. */
 	| { readonly kind: "one-leg"; readonly device: string }
-	/** One of hot and neutral goes through a ground-fault device, the other past it. */
-	| { readonly kind: "past-device"; readonly device: string; readonly passes: "hot" | "neutral" }
+	/** One of hot and neutral goes through a ground-fault device, the other past it or through another. */
+	| {
+			readonly kind: "past-device";
+			readonly device: string;
+			readonly passes: "hot" | "neutral";
+			readonly other: string | undefined;
+			/** Loads of which hot and neutral go the other way round through the same two devices. */
+			readonly turned: readonly ReturningLoad[];
+	  }
 );
 
 /** The facts of a mode that it follows from. */
@@ -116,14 +123,23 @@ function findPastDevices(circuit: Circuit, { returns, coverage, crossings }: Way
 		.flatMap((load) => {
 			const [hot, neutral] = [coverage.deviceAt(load.hot), coverage.deviceAt(load.neutral)];
 			if (load.feeder === undefined || hot === undefined || neutral === undefined || hot === neutral) return [];
-			const device = hot ?? neutral;
-			return device === null ? [] : [{ load, device, passes: hot === null ? ("neutral" as const) : ("hot" as const) }];
+			return [{ load, hot: hot ?? undefined, neutral: neutral ?? undefined }];
 		});
-	return [...groupBy(found, ({ device, passes }) => `${passes} ${device.part}`).values()].map((group): Borrowing => {
-		const { device, passes } = certain(group[0], "a load");
-		const loads = group.map(({ load }) => load);
-		const end = findParting(circuit, crossings.poles, device, certain(loads[0], "a load"), passes);
-		return { kind: "past-device", loads, device: device.part, passes, ...(end === undefined ? {} : { end }) };
+	const groups = groupBy(found, ({ hot, neutral }) => [hot?.part ?? "", neutral?.part ?? ""].toSorted().join(" "));
+	return [...groups.values()].map((group): Borrowing => {
+		const { load, hot, neutral } = certain(group[0], "a load");
+		const device = certain(hot ?? neutral, "a device");
+		const passes = hot === undefined ? "neutral" : "hot";
+		const end = findParting(circuit, crossings.poles, device, load, passes);
+		return {
+			kind: "past-device",
+			loads: group.filter((one) => one.hot === hot).map((one) => one.load),
+			device: device.part,
+			passes,
+			other: hot === undefined ? undefined : neutral?.part,
+			turned: group.filter((one) => one.hot !== hot).map((one) => one.load),
+			...(end === undefined ? {} : { end }),
+		};
 	});
 }
 

@@ -2,8 +2,8 @@
 import type { Conductor, Link } from "../circuit/circuit.ts";
 import { JoinedSets } from "./joined-sets.ts";
 import type { Landings } from "./landings.ts";
-import type { Network, Reach } from "./network.ts";
-import { isHot, notABond, type Pole, type PoleMap, type PoleSort, tracePoles } from "./poles.ts";
+import type { Edge, Network, Reach } from "./network.ts";
+import { isHot, type Pole, type PoleMap, type PoleSort, tracePoles } from "./poles.ts";
 import { type Root, rootOfConductor, rootOfEnd, traceRoots } from "./roots.ts";
 import { findSwitches, terminalsOf } from "./switching.ts";
 
@@ -28,7 +28,9 @@ export type Effect = "shorted" | "reversed" | "bridged" | "exchanged";
 export interface Crossings {
 	readonly bridges: readonly Bridge[];
 	readonly strays: readonly Stray[];
-	/** The poles as they would reach with every bridge cut. */
+	/** The graph with every bridge cut: what is found on it is not due to two poles being joined. */
+	readonly network: Network;
+	/** The poles as they reach in it. */
 	readonly poles: PoleMap;
 	/** The mistake by which a pole of a sort reaches a point; undefined where it does not, or rightly does. */
 	rootAt(point: number, sort: PoleSort): Root | undefined;
@@ -40,17 +42,14 @@ export interface Crossings {
 
 /** Traces every crossing of a mode. */
 export function traceCrossings(
-	network: Network,
+	whole: Network,
 	landings: Landings,
 	poles: PoleMap,
 	effectOf: Crossings["effectOf"],
 ): Crossings {
-	const bridges = findBridges(network, landings, poles);
-	const cut = new Set(bridges.map((bridge) => bridge.conductor));
-	const apart =
-		bridges.length === 0
-			? poles
-			: tracePoles(network, (edge) => notABond(edge) && !(edge.by.kind === "conductor" && cut.has(edge.by.index)));
+	const bridges = findBridges(whole, landings, poles);
+	const network = bridges.length === 0 ? whole : cutBridges(whole, new Set(bridges.map((bridge) => bridge.conductor)));
+	const apart = network === whole ? poles : tracePoles(network);
 	const resolvers = new Map<Reach, (point: number) => Root | undefined>();
 	const rootAt = (point: number, sort: PoleSort): Root | undefined => {
 		const reach = apart.reachOf(point, sort);
@@ -60,7 +59,12 @@ export function traceCrossings(
 		return resolver(point);
 	};
 	const strays = findStrays(network, landings, apart, rootAt);
-	return { bridges, strays, poles: apart, rootAt, effects: weigh(bridges, strays), effectOf };
+	return { bridges, strays, network, poles: apart, rootAt, effects: weigh(bridges, strays), effectOf };
+}
+
+function cutBridges(network: Network, cut: ReadonlySet<number>): Network {
+	const stays = ({ by }: Edge): boolean => by.kind === "link" || !cut.has(by.index);
+	return { ...network, edges: network.edges.map((edges) => (edges.every(stays) ? edges : edges.filter(stays))) };
 }
 
 /** The worst of several effects; undefined of none. */

@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Landings } from "../analysis/landings.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { groupBy } from "../base/group.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Load, Part } from "../circuit/circuit.ts";
@@ -53,7 +54,8 @@ circuit galley from LC breaker 20 A by 12-2
 
 type Row = Sourced<GroundFaultRow>;
 
-function checkMode({ circuit, landings }: Analysis, state: ModeState): Finding[] {
+function checkMode(analysis: Analysis, state: ModeState): Finding[] {
+	const { circuit, landings } = analysis;
 	const { region, rules } = circuit.plan.settings;
 	const rowsOf = {
 		receptacle: groundFaultPlacesFor(region, rules, "receptacle"),
@@ -69,7 +71,7 @@ function checkMode({ circuit, landings }: Analysis, state: ModeState): Finding[]
 		);
 		if (row !== undefined) findings.set(part.name, tell(circuit, landings, state, part, load, row));
 	}
-	return [...findings.values(), ...checkSupply(circuit, state)];
+	return [...findings.values(), ...checkSupply(analysis, state)];
 }
 
 function sortOf({ face: { traits } }: Part): "receptacle" | "light" | undefined {
@@ -163,49 +165,56 @@ function recalledNote(row: Row): string {
 
 /** The fault that takes a protection away which is there: a device the wrong way round, or a neutral that passes it by. */
 function findCause(landings: Landings, { coverage, crossings }: ModeState, part: Part, load: Load): string | undefined {
+	const own = coverage.fed.find(({ device }) => device.part === part.name);
+	if (own !== undefined && (own.hot === "load" || own.neutral === "load")) return `line-load-reversed@${part.name}`;
+	const reversed = load.between.map((point) => coverage.reversedBefore(point)).find((device) => device !== undefined);
+	if (reversed !== undefined) return `line-load-reversed@${reversed.part}`;
 	const stray = crossings.strays.find(({ point, effect }) => effect !== undefined && load.between.includes(point));
 	const misplaced = landings.misplaced.find((end) => part.points.includes(end.point));
 	const mistake = stray?.root.key ?? misplaced?.root;
 	const key = mistake === undefined ? undefined : keyOfMistake(crossings, mistake);
 	if (key !== undefined) return key;
-	const own = coverage.fed.find(({ device }) => device.part === part.name);
-	if (own !== undefined && (own.hot === "load" || own.neutral === "load")) return `line-load-reversed@${part.name}`;
-	const reversed = load.between.map((point) => coverage.reversedBefore(point)).find((device) => device !== undefined);
-	if (reversed !== undefined) return `line-load-reversed@${reversed.part}`;
 	const [one, other] = load.between.map((point) => coverage.deviceAt(point));
 	const passedByOne = one ?? other;
 	return one !== other && passedByOne ? `neutral-borrowed@${passedByOne.part}` : undefined;
 }
 
 /** Rows for a whole supply: everything on it must be behind a device, told once for each protective device. */
-function checkSupply(circuit: Circuit, state: ModeState): Finding[] {
+function checkSupply({ circuit, landings }: Analysis, state: ModeState): Finding[] {
 	const { region, rules } = circuit.plan.settings;
 	return groundFaultPlacesFor(region, rules, "supply").flatMap((row) => {
-		const open = new Map<string, Set<string>>();
-		for (const load of circuit.loads) {
-			if (isCovered(state, load, row)) continue;
-			const hot = load.between.find((point) => state.feeders.has(point));
-			const feeder = hot === undefined ? undefined : state.feeders.get(hot);
+		const open = circuit.loads.flatMap((load) => {
+			if (isCovered(state, load, row)) return [];
+			const feeder = load.between.map((point) => state.feeders.get(point)).find((found) => found);
+			const part = circuit.partByName.get(load.part);
 			const by = feeder?.protection?.part ?? feeder?.pole.source;
-			if (by !== undefined) open.set(by, (open.get(by) ?? new Set()).add(load.part));
-		}
-		return [...open].map(([by, parts]) => tellSupply(circuit, row, by, [...parts]));
+			return by === undefined || part === undefined
+				? []
+				: [{ by, part, cause: findCause(landings, state, part, load) }];
+		});
+		return [...groupBy(open, ({ by, cause }) => `${by} ${cause ?? ""}`).values()].flatMap(([first, ...others]) =>
+			first === undefined
+				? []
+				: [tellSupply(row, first.by, [first.part, ...others.map(({ part }) => part)], first.cause)],
+		);
 	});
 }
 
-function tellSupply(circuit: Circuit, row: Row, by: string, parts: readonly string[]): Finding {
-	const first = certain(circuit.partByName.get(by) ?? circuit.partByName.get(parts[0] ?? ""), by);
+function tellSupply(row: Row, by: string, parts: readonly Part[], behind: string | undefined): Finding {
+	const names = [...new Set(parts.map((part) => part.name))];
+	const [first] = parts;
 	return finding({
 		code: groundFaultMissing.code,
 		// What is only recalled does not decide that a plan is wrong.
 		level: row.provenance.known === "read" ? "error" : "note",
-		title: `${listNames(parts)} behind ${by} ${parts.length > 1 ? "are" : "is"} not behind a device that opens at ${row.trip} mA of leakage or less`,
-		span: first.span,
+		title: `${listNames(names)} behind ${by} ${names.length > 1 ? "are" : "is"} not behind a device that opens at ${row.trip} mA of leakage or less`,
+		span: certain(first, "a part").span,
 		label: `no ${row.trip} mA device`,
-		marks: [by, ...parts],
+		marks: [...names, by],
 		why: groundFaultMissing.why,
-		help: `Put a \`ground-fault-breaker ... trip ${row.trip} mA\` in its place.${recalledNote(row)}`,
+		help: `Put a \`ground-fault-breaker ... trip ${row.trip} mA\` in place of ${by}.${recalledNote(row)}`,
 		basis: citation(row.provenance),
-		key: `${groundFaultMissing.code}@${by}`,
+		key: `${groundFaultMissing.code}@${by}/${names[0] ?? ""}`,
+		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
 }

@@ -120,10 +120,15 @@ function tellPlace(point: Point): string {
 
 function tellWhat(borrowing: Borrowing, names: string, many: boolean): string {
 	switch (borrowing.kind) {
-		case "past-device":
+		case "past-device": {
+			const turned = [...new Set(borrowing.turned.map(({ load }) => load.part))];
+			const others = turned.length === 0 ? "" : `, and ${listNames(turned)} the other way round`;
+			if (borrowing.other !== undefined)
+				return `${names} ${many ? "go" : "goes"} out through ${borrowing.device} and back through ${borrowing.other}${others}`;
 			return borrowing.passes === "hot"
-				? `The hot of ${names} goes through ${borrowing.device}, the neutral does not`
-				: `The neutral of ${names} goes through ${borrowing.device}, the hot does not`;
+				? `The hot of ${names} goes through ${borrowing.device}, the neutral does not${others}`
+				: `The neutral of ${names} goes through ${borrowing.device}, the hot does not${others}`;
+		}
 		case "one-leg":
 			return `The neutral of ${names} carries both poles of ${borrowing.device}, which are on one leg`;
 		case "other-circuit":

@@ -68,9 +68,9 @@ interface Found {
 }
 
 function checkMode(analysis: Analysis, state: ModeState): Finding[] {
-	const { crossings, network } = state;
-	const { circuit } = network;
-	const nets = new SwitchedNets(network, analysis.landings, crossings.poles);
+	const { crossings } = state;
+	const { circuit } = analysis;
+	const nets = new SwitchedNets(crossings.network, analysis.landings, crossings.poles);
 	const contacts = groupBy(
 		circuit.links.filter((link) => link.contact !== undefined),
 		(link) => link.part,
