@@ -48,9 +48,10 @@ export function placeOf(
 	};
 }
 
-/** The names a drawing marks: cables first, then conductors without one. */
-function marksOf({ all }: ExposedGroup): readonly string[] {
-	return [...cablesOf(all), ...all.flatMap((one) => (one.cable === undefined ? [one.conductor.name] : []))];
+/** The names a drawing marks: cables first, then conductors without one, then the device. */
+function marksOf({ all, first }: ExposedGroup): readonly string[] {
+	const loose = all.flatMap((one) => (one.cable === undefined ? [one.conductor.name] : []));
+	return [...cablesOf(all), ...loose, ...(first.device === undefined ? [] : [first.device.part])];
 }
 
 /** The same cable can lead the hot of one device and bring back what another let out. */

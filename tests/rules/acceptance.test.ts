@@ -1,0 +1,49 @@
+// An accepted deviation stays in the list with its reason; one that silences nothing is a finding itself.
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
+
+const faulty = `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 14-2
+  14 ft to b1: receptacle
+circuit lights from LC breaker 15 A by 14-2
+  14 ft to l1: light 9 W
+`;
+const check = (line: string) =>
+	checkPlan(`${faulty}${line}\n`, "plan").findings.filter(({ level }) => level !== "note");
+
+describe("a deviation is accepted", () => {
+	test.each(["LC", "LC.1", "lc.1", "bunks", "bunks-1", "BUNKS-1"])("at %s", (place) => {
+		const found = check(`accept protection-too-large at ${place} because "Changed before power is put on"`);
+		expect(found.map(({ code, accepted, level }) => [code, accepted, level])).toEqual([
+			["protection-too-large", "Changed before power is put on", "danger"],
+		]);
+	});
+
+	test("anywhere, where no place is said", () => {
+		expect(check('accept protection-too-large because "Bench"')[0]?.accepted).toBe("Bench");
+	});
+});
+
+describe("a deviation is not accepted", () => {
+	test.each(["lights", "lights-1", "LC.2", "LC.10", "bunk", "bunks-10", "b2"])("at %s", (place) => {
+		const found = check(`accept protection-too-large at ${place} because "Bench"`);
+		expect(found.map(({ code, accepted }) => [code, accepted])).toEqual([
+			["protection-too-large", undefined],
+			["accept-unused", undefined],
+		]);
+	});
+
+	test("for another rule", () => {
+		expect(check('accept ground-broken at LC because "Bench"').map(({ code }) => code)).toEqual([
+			"protection-too-large",
+			"accept-unused",
+		]);
+	});
+
+	test("for a rule that does not exist; the nearest is offered", () => {
+		const found = check('accept protection-to-large at LC because "Bench"');
+		expect(found.map(({ code }) => code)).toContain("rule-unknown");
+		expect(found.find(({ code }) => code === "rule-unknown")?.help).toContain("Did you mean `protection-too-large`?");
+	});
+});
