@@ -54,7 +54,7 @@ function limitOf(
 	cable: Cable | undefined,
 	settings: Pick<Settings, "region" | "rules">,
 ): ConductorLimit | undefined {
-	if (settings.rules === "boat") return onBoats(gauge, insulation);
+	if (settings.rules === "boat") return onBoats(gauge, insulation, settings.region);
 	if (settings.region === "iec") return byMethod(gauge);
 	// A cord's ground does not count; what else it has carries current.
 	if (cable?.flexible === true) return inCord(gauge, cable.conductors.length > 3 ? 3 : 2);
@@ -120,10 +120,10 @@ function inCord(gauge: Gauge, carrying: 2 | 3): ConductorLimit | undefined {
 }
 
 /** 33 CFR 183: from 50 V up the table value, or the next standard rating if that is no more than 150 % of it. */
-function onBoats(gauge: Gauge, insulation: number): ConductorLimit | undefined {
+function onBoats(gauge: Gauge, insulation: number, region: Settings["region"]): ConductorLimit | undefined {
 	const row = marineAmpacity(gauge, insulation);
 	if (row === undefined) return undefined;
-	const next = nextStandardRating(row.ampere, "us")?.ampere ?? row.ampere;
+	const next = nextStandardRating(row.ampere, region)?.ampere ?? row.ampere;
 	const largest = next <= row.ampere * marineDeviceAllowance.share ? next : row.ampere;
 	const carries = `${formatGauge(gauge)} boat wire carries ${row.ampere} A at ${row.column} °C`;
 	return {

@@ -376,3 +376,27 @@ circuit pump from LC breaker 35 A by 10-2
 `);
 	});
 });
+
+describe("metric wire on boats goes by the next thinner size of the table", () => {
+	test("1.5 mm2 behind 16 A", () => {
+		checkRight(`plan "Narrow boat"
+  region iec
+  rules boat
+inlet dock 16 A 230 V
+panel DB main 16 A from dock by 3G2.5 stranded, 4 m
+circuit s from DB ground-fault-breaker 16 A trip 30 mA by 3G1.5 stranded
+  4 m to s1: socket
+`);
+	});
+	test("1.5 mm2 behind 20 A", () => {
+		checkMarked(`plan "Narrow boat"
+  region iec
+  rules boat
+inlet dock 20 A 230 V
+panel DB main 20 A from dock by 3G4 stranded, 4 m
+circuit p from DB ground-fault-breaker 20 A trip 30 mA by 3G1.5 stranded
+  4 m to p1: pump 500 W
+//       ^^ protection-too-large "16 A at most"
+`);
+	});
+});
