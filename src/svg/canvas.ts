@@ -1,6 +1,6 @@
 // The one file that knows the SVG library: elements are made, nested and serialised through it, on a document without a browser.
-import { create, Element, Text, withWindow } from "@svgdotjs/svg.js";
-import { createSVGWindow } from "svgdom";
+import { create, withWindow } from "@svgdotjs/svg.js";
+import { createSVGWindow, type SvgDocument, type SvgElementNode } from "svgdom";
 import { InternalFault } from "../base/certain.ts";
 import { xmlAttribute, xmlText } from "./names.ts";
 
@@ -34,7 +34,8 @@ export function drawDocument(
 	parts: Iterable<Part>,
 ): string {
 	const window = createSVGWindow();
-	const root = window.document.documentElement;
+	const { document } = window;
+	const root = document.documentElement;
 	// The empty document declares what the contract does not allow.
 	root.removeAttribute("xmlns:xlink");
 	root.removeAttribute("version");
@@ -42,31 +43,32 @@ export function drawDocument(
 	withWindow(window, () => {
 		// Part by part, so that a large drawing never stands in memory as a whole: a node weighs a hundred times its text.
 		for (const part of parts) {
-			const group = new Element(create("g"));
-			setAttributes(group.node, part.attributes);
-			part.paint(canvasOf(group));
-			body += group.node.outerHTML;
+			const group: SvgElementNode = create("g");
+			setAttributes(document, group, part.attributes);
+			part.paint(canvasOf(document, group));
+			body += group.outerHTML;
 		}
-		const element = new Element(root);
-		setAttributes(element.node, attributes());
-		head(canvasOf(element));
+		setAttributes(document, root, attributes());
+		head(canvasOf(document, root));
 	});
 	const text = root.outerHTML;
 	const end = text.lastIndexOf("</svg>");
 	return text.slice(0, end) + body + text.slice(end);
 }
 
-function canvasOf(element: Element): Canvas {
+function canvasOf(document: SvgDocument, element: SvgElementNode): Canvas {
 	return {
 		add: (tag, attributes, text) => {
-			const node = create(tag);
-			setAttributes(node, attributes);
-			if (text !== undefined) writeText(node, tag, text);
-			element.node.appendChild(node);
+			const child: SvgElementNode = create(tag);
+			setAttributes(document, child, attributes);
+			if (text !== undefined) child.appendChild(document.createTextNode(xmlText(text)));
+			element.appendChild(child);
 			// Most elements are never asked for more.
-			return tag === "path" || tag === "text" || tag === "use" ? leaf : canvasOf(new Element(node));
+			return tag === "path" || tag === "text" || tag === "use" ? leaf : canvasOf(document, child);
 		},
-		write: (text) => writeText(element.node, "style", text),
+		write: (text) => {
+			element.appendChild(document.createTextNode(xmlText(text)));
+		},
 	};
 }
 
@@ -80,16 +82,17 @@ const leaf: Canvas = {
 	},
 };
 
-function writeText(node: ReturnType<typeof create>, tag: Tag, text: string): void {
-	if (tag === "text") new Text(node).plain(xmlText(text));
-	else new Element(node).words(xmlText(text));
-}
-
-/** Set on the node itself: the library's own setter takes a value that looks like a colour or a number for one and rewrites it. */
-function setAttributes(node: ReturnType<typeof create>, attributes: Attributes): void {
+/**
+ * Set as nodes: the library's own setter takes a value that looks like a colour or a number for one and rewrites it,
+ * and the document's looks through all attributes first for one of the same name, which a record cannot hold.
+ */
+function setAttributes(document: SvgDocument, node: SvgElementNode, attributes: Attributes): void {
 	for (const name in attributes) {
 		const value = attributes[name];
+		if (value === undefined) continue;
+		const attribute = document.createAttributeNS(null, name, true);
 		// Every other value is made of figures and words of ours.
-		if (value !== undefined) node.setAttribute(name, name === "aria-label" ? xmlAttribute(value) : value);
+		attribute.value = name === "aria-label" ? xmlAttribute(value) : value;
+		node.setAttributeNode(attribute);
 	}
 }

@@ -8,6 +8,8 @@ import { bunch, writeJackets, writeWires } from "./wires.ts";
 /** What writing marks needs to know of the document. */
 export interface Context {
 	readonly inks: InkPot;
+	/** The sheaths that pass over others. */
+	readonly crossing: ReadonlySet<string>;
 	/** The id under which a symbol's shapes are defined; undefined for an unknown symbol. */
 	symbolId(name: string): string | undefined;
 }
@@ -15,6 +17,7 @@ export interface Context {
 /** Writes `marks` into `canvas`. */
 export function writeMarks(canvas: Canvas, marks: readonly Mark[], context: Context): void {
 	const { inks } = context;
+	const bars = marks.filter((mark) => mark.kind === "rectangle").filter((mark) => mark.as === "bar");
 	for (const [first, same] of bunch(marks.filter(isNoText), (one, other) => one.kind === other.kind)) {
 		switch (first.kind) {
 			case "rectangle":
@@ -42,6 +45,7 @@ export function writeMarks(canvas: Canvas, marks: readonly Mark[], context: Cont
 				writeWires(
 					canvas,
 					same.filter((mark) => mark.kind === "wire"),
+					bars,
 					inks,
 				);
 				break;
@@ -49,6 +53,7 @@ export function writeMarks(canvas: Canvas, marks: readonly Mark[], context: Cont
 				writeJackets(
 					canvas,
 					same.filter((mark) => mark.kind === "jacket"),
+					context.crossing,
 					inks,
 				);
 				break;

@@ -1,32 +1,55 @@
-// Wires and sheaths: paper halo, dark casing, coloured core. One path for all halos and casings of a batch, one core per conductor.
+// Wires and sheaths: a paper halo where they cross, dark casing, coloured core. One path for all casings of a batch, one core per conductor.
 import { conductorLook } from "../drawing/palette.ts";
-import type { JacketMark, WireMark } from "../drawing/scene.ts";
+import type { JacketMark, RectangleMark, WireMark } from "../drawing/scene.ts";
 import { bandWidth, casingWidth, haloWidth, sheathWidth, tickWidth } from "../drawing/strokes.ts";
 import type { Attributes, Canvas } from "./canvas.ts";
-import { batchWires } from "./crossings.ts";
+import { batchWires, passesOver } from "./crossings.ts";
 import type { InkPot } from "./ink.ts";
 import { figure, roundedPolyline } from "./path-data.ts";
 
-/** Writes wires in their order. */
-export function writeWires(canvas: Canvas, wires: readonly WireMark[], inks: InkPot): void {
-	for (const batch of batchWires(wires)) writeBatch(canvas, batch, inks);
+/** Writes wires in their order. A wire that passes over an earlier one or over one of `bars` leaves a gap in it. */
+export function writeWires(
+	canvas: Canvas,
+	wires: readonly WireMark[],
+	bars: readonly RectangleMark[],
+	inks: InkPot,
+): void {
+	const under: WireMark[] = [];
+	for (const batch of batchWires(wires)) {
+		const over = new Set(batch.filter((wire) => wire.run !== "strand" && passesOver(wire, under, bars)));
+		writeBatch(canvas, batch, over, inks);
+		under.push(...batch);
+	}
 }
 
-/** Writes sheaths in their order: halo, edge, surface. */
-export function writeJackets(canvas: Canvas, jackets: readonly JacketMark[], inks: InkPot): void {
+/** Writes sheaths in their order: edge and surface, and under them the gap in what those of `crossing` pass over. */
+export function writeJackets(
+	canvas: Canvas,
+	jackets: readonly JacketMark[],
+	crossing: ReadonlySet<string>,
+	inks: InkPot,
+): void {
 	for (const [jacket, same] of bunch(
 		jackets,
 		(one, other) => one.colour === other.colour && one.width === other.width,
 	)) {
-		const d = same.map((mark) => roundedPolyline(mark.points, mark.radius)).join("");
-		const stroke = (more: number): Attributes => ({ "stroke-width": figure(jacket.width + more) });
-		canvas.add("path", { d, ...inks.stroke("paper"), ...stroke(sheathWidth + haloWidth) });
-		canvas.add("path", { d, ...inks.jacketEdge(jacket.colour), ...stroke(sheathWidth) });
-		canvas.add("path", { d, ...inks.jacketSurface(jacket.colour), ...stroke(0) });
+		const ways = same.map((mark) => ({ mark, d: roundedPolyline(mark.points, mark.radius) }));
+		const layer = (chosen: readonly { readonly d: string }[], attributes: Attributes, more: number): void => {
+			if (chosen.length === 0) return;
+			const d = chosen.map((way) => way.d).join("");
+			canvas.add("path", { d, ...attributes, "stroke-width": figure(jacket.width + more) });
+		};
+		layer(
+			ways.filter(({ mark }) => crossing.has(mark.of)),
+			inks.stroke("paper"),
+			sheathWidth + haloWidth,
+		);
+		layer(ways, inks.jacketEdge(jacket.colour), sheathWidth);
+		layer(ways, inks.jacketSurface(jacket.colour), 0);
 	}
 }
 
-function writeBatch(canvas: Canvas, batch: readonly WireMark[], inks: InkPot): void {
+function writeBatch(canvas: Canvas, batch: readonly WireMark[], over: ReadonlySet<WireMark>, inks: InkPot): void {
 	const ways = batch.map((wire) => ({ wire, d: roundedPolyline(wire.points, wire.radius) }));
 	const lit = ways.filter(({ wire }) => wire.finding !== undefined);
 	const layer = (chosen: readonly Way[], attributes: Attributes, more: number): void => {
@@ -40,7 +63,7 @@ function writeBatch(canvas: Canvas, batch: readonly WireMark[], inks: InkPot): v
 	layer(lit, inks.stroke("fault-soft"), bandWidth);
 	layer(lit, { ...inks.stroke("fault"), "stroke-dasharray": "1.5 6.5" }, tickWidth);
 	layer(
-		ways.filter(({ wire }) => wire.run !== "strand" && wire.finding === undefined),
+		ways.filter(({ wire }) => over.has(wire) && wire.finding === undefined),
 		inks.stroke("paper"),
 		haloWidth,
 	);

@@ -4,6 +4,7 @@ import type { Group, Placement, Sheet } from "../drawing/scene.ts";
 import { findSymbol, type Shape, type SymbolDesign } from "../symbols/index.ts";
 import { type Attributes, type Canvas, drawDocument } from "./canvas.ts";
 import { checkSvg } from "./contract.ts";
+import { crossingJackets } from "./crossings.ts";
 import { type InkPot, openInkPot } from "./ink.ts";
 import { writeMarks } from "./marks.ts";
 import { idFrom } from "./names.ts";
@@ -17,7 +18,7 @@ export async function writeSvg(sheet: Sheet, plan: string): Promise<string> {
 	const id = (...names: readonly string[]): string => idFrom(plan, sheet.name, ...names);
 	const inks = openInkPot();
 	const symbolIds = symbolsIn(sheet, id);
-	const context = { inks, symbolId: (name: string) => symbolIds.get(name) };
+	const context = { inks, crossing: crossingJackets(sheet.groups), symbolId: (name: string) => symbolIds.get(name) };
 	const text = drawDocument(
 		() => rootAttributes(sheet, id),
 		(root) => {

@@ -167,14 +167,29 @@ describe("wires", () => {
 	const casing = paintValue("casing", "light");
 	const core = (colour: string): string => hueTone(conductorLook(colour).core)[0];
 
-	test("are halo, casing and core, with one halo and casing for those that do not cross", async () => {
+	test("are casing and core, with one casing for those that do not cross", async () => {
 		const strokes = await strokesOf([wire("black", 60), wire("white", 80)]);
 		expect(strokes.map(({ attributes }) => [attributes.stroke, attributes["stroke-width"]])).toEqual([
-			[paper, "8.4"],
 			[casing, "4.9"],
 			[core("black"), "3.4"],
 			[core("white"), "3.4"],
 		]);
+	});
+
+	test("keep a gap in a bar they pass over, and in a sheath", async () => {
+		const bar: Mark = { kind: "rectangle", as: "bar", x: 40, y: 20, width: 20, height: 90, fill: "neutral-bar" };
+		expect((await strokesOf([bar, wire("black", 60)])).map(({ attributes }) => attributes["stroke-width"])).toEqual([
+			"8.4",
+			"4.9",
+			"3.4",
+		]);
+		const jacket = { kind: "jacket", width: 16, radius: 16, colour: "white" } as const;
+		const level = { ...jacket, of: "c1", points: points(0, 50, 100, 50) };
+		const upright = { ...jacket, of: "c2", points: points(50, 0, 50, 100) };
+		expect((await strokesOf([level])).map(({ attributes }) => attributes["stroke-width"])).toEqual(["17.8", "16"]);
+		expect(
+			(await strokesOf([level, upright])).filter(({ attributes }) => attributes["stroke-width"] === "22.8"),
+		).toHaveLength(1);
 	});
 
 	test("keep a gap where a later one crosses an earlier one", async () => {
@@ -188,13 +203,13 @@ describe("wires", () => {
 		};
 		const strokes = (await strokesOf([wire("black", 60), across])).map(({ attributes }) => attributes.stroke);
 		expect(strokes.indexOf(core("red"))).toBeGreaterThan(strokes.lastIndexOf(paper));
-		expect(strokes.filter((stroke) => stroke === paper)).toHaveLength(2);
+		expect(strokes.filter((stroke) => stroke === paper)).toHaveLength(1);
 		expect(strokes.lastIndexOf(paper)).toBeGreaterThan(strokes.indexOf(core("black")));
 	});
 
 	test("show two colours and bare metal by a pattern", async () => {
 		const dashes = async (colour: string): Promise<(string | undefined)[]> =>
-			(await strokesOf([wire(colour, 60)])).slice(2).map(({ attributes }) => attributes["stroke-dasharray"]);
+			(await strokesOf([wire(colour, 60)])).slice(1).map(({ attributes }) => attributes["stroke-dasharray"]);
 		expect(await dashes("green-yellow")).toEqual([undefined, "5 5"]);
 		expect(await dashes("bare")).toEqual([undefined, "1 5"]);
 		expect(await dashes("white-black")).toEqual([undefined, undefined]);
@@ -287,6 +302,10 @@ function first(groups: readonly Group[]): Group {
 function sheet(marks: readonly Mark[] = []): Sheet {
 	const groups: Group[] = [{ name: "drawing", sort: "object", label: "drawing", marks }];
 	return { name: "wiring", title: "Van", description: "All of it", width: 800, height: 400, groups };
+}
+
+function points(...numbers: number[]): { x: number; y: number }[] {
+	return numbers.flatMap((x, index) => (index % 2 === 0 ? [{ x, y: numbers[index + 1] ?? 0 }] : []));
 }
 
 function wire(colour: string, y: number) {
