@@ -121,6 +121,19 @@ export function fillBox(
 	};
 }
 
+/** Every name that is drawn in a box, in an order that boxes of one shape share. */
+export function namesOf({ circuit, enclosure, devices, left, right, wires, splices }: BoxContent): string[] {
+	const points = [...devices.flatMap((device) => device.points), ...splices.map((splice) => splice.index)];
+	if (enclosure.body !== undefined) points.push(enclosure.body);
+	return [
+		enclosure.name,
+		...devices.map((device) => device.name),
+		...points.map((point) => circuit.points[point]?.name ?? ""),
+		...wires.map((wire) => wire.conductor.name),
+		...[...left, ...right].map((entry) => entry.cable.tag),
+	];
+}
+
 /** The point a tie is on, or undefined. */
 export function pointOf(tie: Tie): number | undefined {
 	return tie.at === "point" ? tie.point : undefined;

@@ -3,7 +3,7 @@ import { certain } from "../../base/certain.ts";
 import type { Box } from "../bounds.ts";
 import { type BoxContent, isCore, pointOf, type Wire } from "./box-content.ts";
 import { codeRoom, glandsOf, hasFreeEnd, rowHeights, stubRoom, studAt } from "./box-frame.ts";
-import { type FreePlan, freeChoices, planFree } from "./box-free.ts";
+import { type FreePlan, freeChoices, planFree, usualSide } from "./box-free.ts";
 import type { BoxPlan, Joint, Plate } from "./box-plan.ts";
 import { countCrossings } from "./crossings.ts";
 import { columnPitch, headerHeight, innerMargin, rowPitch } from "./dimensions.ts";
@@ -13,15 +13,28 @@ import { type Arrival, deepestFan, type Places, routeAll } from "./places.ts";
 
 /** Lays out any box; of the orders worth trying the one with the fewest crossings. It is at least `leastWidth` wide. */
 export function layOutFree(content: BoxContent, leastWidth: number): BoxPlan {
-	let best: { plan: BoxPlan; crossings: number } | undefined;
-	for (const choice of freeChoices(content)) {
+	const usual = usualSide(content);
+	let best = bestOf(content, usual, leastWidth);
+	// A box with more crossings than a tap has may do better the other way up.
+	if (best.crossings > tapCrossings) {
+		const other = bestOf(content, usual === "above" ? "below" : "above", leastWidth);
+		if (other.crossings < best.crossings) best = other;
+	}
+	return best.plan;
+}
+
+function bestOf(
+	content: BoxContent,
+	side: "above" | "below",
+	leastWidth: number,
+): { readonly plan: BoxPlan; readonly crossings: number } {
+	const tried = freeChoices(content, side).map((choice) => {
 		const plan =
 			layOut(content, planFree(content, choice), leastWidth) ??
 			certain(layOut(content, planFree(content, { ...choice, shared: false }), leastWidth), "a layout");
-		const crossings = countCrossings(plan.routes);
-		if (best === undefined || crossings < best.crossings) best = { plan, crossings };
-	}
-	return certain(best, "a layout").plan;
+		return { plan, crossings: countCrossings(plan.routes) };
+	});
+	return tried.reduce((one, other) => (other.crossings < one.crossings ? other : one));
 }
 
 /** Undefined where two wires would lie on one another on a row they share. */
@@ -193,6 +206,8 @@ function onRow(free: FreePlan, joint: Joint, wire: Wire): Arrival | undefined {
 	return { at: { x: certain(column, "a column"), y: joint.y }, along: "row" };
 }
 
+/** A pigtail each of hot, neutral and ground cannot cross less. */
+const tapCrossings = 3;
 /** From the rows to the screws where no wire jogs; from the rows to the first track; between tracks. */
 const bandDepth = 44;
 const rowClearance = 24;

@@ -30,14 +30,21 @@ export interface FreePlan {
 export interface FreeChoice {
 	readonly mirrored: ReadonlySet<number>;
 	readonly passing: "first" | "last";
+	/** On which side of the rows the devices stand. */
+	readonly side: "above" | "below";
 	/** Cores of one use that land on screws share a row where the left one turns off before the right one does. */
 	readonly shared: boolean;
 }
 
-/** The choices worth trying, the plainest first. */
-export function freeChoices(content: BoxContent): FreeChoice[] {
+/** Where devices usually stand: below the rows, unless more cables leave there. */
+export function usualSide(content: BoxContent): "above" | "below" {
+	return content.left.length > 1 || content.right.length > 1 ? "above" : "below";
+}
+
+/** The choices worth trying on one side, the plainest first. */
+export function freeChoices(content: BoxContent, side: FreeChoice["side"]): FreeChoice[] {
 	const devices = content.devices.length;
-	const plain: FreeChoice = { mirrored: new Set(), passing: "first", shared: true };
+	const plain: FreeChoice = { mirrored: new Set(), passing: "first", side, shared: true };
 	const cables = content.left.length + content.right.length;
 	if (devices <= 1 && cables <= 2 && content.splices.length <= 4) return [plain];
 	const choices: FreeChoice[] = [];
@@ -51,8 +58,7 @@ export function freeChoices(content: BoxContent): FreeChoice[] {
 /** The columns of a box under one choice. */
 export function planFree(content: BoxContent, choice: FreeChoice): FreePlan {
 	const rows = planRows(content, choice.shared ? pairOnScrews(content) : pairBySplice(content));
-	const branches = content.left.length > 1 || content.right.length > 1;
-	const side = branches ? "above" : "below";
+	const { side } = choice;
 	const towardDevices = side === "above" ? "up" : "down";
 	const ports = planSplicePorts(content, rows, () => towardDevices);
 	const slots = deviceSlots(content, choice);

@@ -1,8 +1,8 @@
 // A cable between two walls as marks: its jacket, its strands side by side in it, and its tag.
 import type { Circuit } from "../../circuit/circuit.ts";
 import type { Mark, XY } from "../scene.ts";
+import { glandReach } from "./box-marks.ts";
 import { jacketRadius, strandPitch, strandWidth } from "./dimensions.ts";
-import { glandReach } from "./interior.ts";
 import type { PlacedCable } from "./lanes.ts";
 import type { Strands } from "./strand-order.ts";
 import { jacketWidth } from "./tags.ts";

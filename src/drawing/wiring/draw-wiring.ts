@@ -7,6 +7,7 @@ import { type PlanFurniture, planFurniture } from "../furniture/plan-furniture.t
 import type { Group, Sheet } from "../scene.ts";
 import { drawGroups } from "./draw-groups.ts";
 import { type SheetShare, shareSheets } from "./feed-graph.ts";
+import type { ShapeMemo } from "./interior.ts";
 import { litConductors } from "./lit-conductors.ts";
 import { type BoxDrawing, drawNode } from "./sheet-box.ts";
 import { legendOf } from "./sheet-legend.ts";
@@ -33,10 +34,11 @@ export async function* drawWiring(
 		shares.length === 1 || share.suffix === "" ? "wiring" : `wiring-${share.suffix}`,
 	);
 	const sheetOf = sheetFinder(shares, names);
+	const memo: ShapeMemo = new Map();
 	const of = place.before + shares.length + place.after;
 	for (const [index, share] of shares.entries()) {
 		const strands = orderStrands(circuit, share.roots);
-		const drawing: BoxDrawing = { circuit, strands, lit, sheetOf };
+		const drawing: BoxDrawing = { circuit, strands, lit, memo, sheetOf };
 		const layout = await layOutShare(drawing, share);
 		const groups = drawGroups(drawing, layout, findings);
 		const contents = layout.boxes.flatMap(({ box }) => box.interior?.content ?? []);

@@ -1,10 +1,10 @@
-// The inside of an enclosure as marks, in its own coordinates: from its layout to rectangles, wires, screws and words.
-import type { Circuit } from "../../circuit/circuit.ts";
-import { findSymbol } from "../../symbols/index.ts";
-import type { Mark, TextMark, WireMark, XY } from "../scene.ts";
-import { type BoxContent, isCore } from "./box-content.ts";
-import type { BoxPlan, Gland, Joint, PanelWork, Plate, PlateText, Route, Stub } from "./box-plan.ts";
-import { headerHeight, screwRadius, spliceReach, strandPitch, type, wireRadius, wireWidth } from "./dimensions.ts";
+// The inside of an enclosure as marks, in its own coordinates. Boxes of one shape are laid out once and told again by their names.
+import type { Mark, XY } from "../scene.ts";
+import { type BoxContent, namesOf } from "./box-content.ts";
+import { boxMarks } from "./box-marks.ts";
+import type { BoxPlan } from "./box-plan.ts";
+import { shapeOf } from "./box-shape.ts";
+import { headerHeight } from "./dimensions.ts";
 import { headerOf } from "./header.ts";
 import { layOutBox } from "./lay-out-box.ts";
 import { TakenBoxes } from "./taken-boxes.ts";
@@ -15,7 +15,8 @@ export interface Interior {
 	readonly content: BoxContent;
 	readonly width: number;
 	readonly height: number;
-	readonly glands: readonly Gland[];
+	/** Where each entry passes the wall, left ones first, in the order of the content. */
+	readonly glands: readonly XY[];
 	readonly marks: readonly Mark[];
 	/** What it is, in words. */
 	readonly words: string;
@@ -23,301 +24,63 @@ export interface Interior {
 	readonly anchors: () => ReadonlyMap<string, XY>;
 }
 
+/** Boxes laid out so far, by their shape. */
+export type ShapeMemo = Map<string, Core>;
+/** A box without the words above it. */
+interface Core {
+	readonly content: BoxContent;
+	readonly plan: BoxPlan;
+	readonly marks: readonly Mark[];
+}
+
 /** Lays out and draws the inside of an enclosure. `lit` gives the finding whose path each conductor is on. */
-export function drawInterior(content: BoxContent, lit: ReadonlyMap<string, number>): Interior {
+export function drawInterior(content: BoxContent, lit: ReadonlyMap<string, number>, memo: ShapeMemo): Interior {
 	const header = headerOf(content);
-	const plan = layOutBox(content, header.width);
-	const marks: Mark[] = caseMarks(content, plan);
-	for (const plate of plan.plates) marks.push(plateMark(plate));
-	if (plan.panel !== undefined) marks.push(...panelMarks(content, plan.panel));
-	marks.push(...wireMarks(plan.routes, lit));
-	for (const plate of plan.plates) marks.push(...plateDetails(content.circuit, plate));
-	for (const { point, at } of plan.panel?.screws ?? []) marks.push(screwMark(content.circuit, point, at));
-	for (const joint of plan.joints) marks.push(...jointMarks(content.circuit, joint));
-	for (const stub of plan.stubs) marks.push(...stubMarks(stub));
-	for (const gland of plan.glands) marks.push(glandMark(gland));
-	marks.push(...header.marks);
-	const taken = new TakenBoxes();
-	for (const mark of marks) taken.takeMark(mark);
-	marks.push(...placeCodes(plan.routes, lit, taken));
+	// Widths go in steps, so that boxes whose labels differ a little are of one shape.
+	const leastWidth = Math.max(usualWidth, Math.ceil(header.width / widthStep) * widthStep);
+	const shape = shapeOf(content, leastWidth, lit);
+	const known = shape === undefined ? undefined : memo.get(shape);
+	const core = known ?? drawCore(content, leastWidth, lit);
+	if (shape !== undefined && known === undefined) memo.set(shape, core);
+	const rename = known === undefined ? undefined : namesBetween(known.content, content);
+	const { plan } = core;
 	return {
 		content,
 		width: plan.width,
 		height: plan.height,
 		glands: plan.glands,
-		marks,
+		marks: [
+			...(rename === undefined ? core.marks : core.marks.map((mark) => renameMark(mark, rename))),
+			...header.marks,
+		],
 		words: header.words,
-		anchors: () => anchorsOf(content, plan),
-	};
-}
-
-function caseMarks(content: BoxContent, plan: BoxPlan): Mark[] {
-	const { enclosure } = content;
-	const open = enclosure.sort === "open";
-	return [
-		{
-			kind: "rectangle",
-			as: "enclosure",
-			of: enclosure.name,
-			x: 0,
-			y: 0,
-			width: plan.width,
-			height: plan.height,
-			radius: enclosure.sort === "panel" ? 4 : 10,
-			fill: enclosure.sort === "panel" ? "panel" : "enclosure",
-			stroke: "ink",
-			strokeWidth: enclosure.sort === "panel" ? 2.2 : 1.6,
-			...(open ? { dashed: true } : {}),
+		anchors: () => {
+			const anchors = anchorsOf(core.content, plan);
+			return rename === undefined ? anchors : new Map([...anchors].map(([name, at]) => [rename.get(name) ?? name, at]));
 		},
-		{
-			kind: "line",
-			as: "rule",
-			of: enclosure.name,
-			points: [
-				{ x: 1, y: headerHeight },
-				{ x: plan.width - 1, y: headerHeight },
-			],
-			stroke: "faint",
-			strokeWidth: 1,
-		},
-	];
-}
-
-function panelMarks(content: BoxContent, panel: PanelWork): Mark[] {
-	const of = content.enclosure.name;
-	return [
-		...panel.brackets.flatMap(({ box, text, at }): Mark[] => [
-			{ kind: "rectangle", as: "plate", of, ...box, radius: 4, stroke: "soft", strokeWidth: 1, dashed: true },
-			textMark({ text, at, anchor: "middle", soft: true }, of),
-		]),
-		...panel.bonds.flatMap(({ from, to, part }): Mark[] => [
-			{ kind: "line", as: "bus", of: part, points: [from, to], stroke: "green", strokeWidth: 5 },
-			{
-				kind: "circle",
-				as: "dot",
-				of: part,
-				x: to.x,
-				y: to.y,
-				radius: 4.5,
-				fill: "green",
-				stroke: "ink",
-				strokeWidth: 1,
-			},
-		]),
-		...panel.bars.map(
-			({ box, paint, of: part }): Mark => ({
-				kind: "rectangle",
-				as: "bar",
-				of: part,
-				...box,
-				radius: 2,
-				fill: paint,
-				stroke: "ink",
-				strokeWidth: 1,
-			}),
-		),
-		...panel.texts.map((text) => textMark(text, of)),
-	];
-}
-
-function plateMark(plate: Plate): Mark {
-	return {
-		kind: "rectangle",
-		as: "item",
-		of: plate.of,
-		...plate.box,
-		radius: 4,
-		fill: "item",
-		stroke: "ink",
-		strokeWidth: 1.3,
 	};
 }
 
-/** Cores first, pigtails over what they cross; a sleeve of another colour where an end is re-marked. */
-function wireMarks(routes: readonly Route[], lit: ReadonlyMap<string, number>): Mark[] {
-	const rank = (route: Route): number => (isCore(route.wire) ? 0 : 1);
-	return routes
-		.toSorted((one, other) => rank(one) - rank(other))
-		.flatMap(({ wire: { conductor, end }, points }): Mark[] => {
-			const finding = lit.get(conductor.name);
-			const mark: WireMark = {
-				kind: "wire",
-				of: conductor.name,
-				points,
-				colour: conductor.colour,
-				width: wireWidth,
-				radius: wireRadius,
-				run: conductor.sort === "core" ? "run" : "pigtail",
-				...(finding === undefined ? {} : { finding }),
-			};
-			const { marked } = conductor.ends[end];
-			return marked === undefined ? [mark] : [mark, { ...mark, points: sleeve(points), colour: marked }];
-		});
+function drawCore(content: BoxContent, leastWidth: number, lit: ReadonlyMap<string, number>): Core {
+	const plan = layOutBox(content, leastWidth);
+	const marks = boxMarks(content, plan, lit);
+	const taken = new TakenBoxes();
+	taken.take({ x: 0, y: 0, width: plan.width, height: headerHeight });
+	for (const mark of marks) taken.takeMark(mark);
+	return { content, plan, marks: [...marks, ...placeCodes(plan.routes, lit, taken)] };
 }
 
-/** A short piece of a way, just before its end. */
-function sleeve(points: readonly XY[]): XY[] {
-	const [last, before] = [points.at(-1), points.at(-2)];
-	if (last === undefined || before === undefined) return [];
-	const length = Math.hypot(last.x - before.x, last.y - before.y);
-	const at = (back: number): XY => ({
-		x: last.x + ((before.x - last.x) * back) / length,
-		y: last.y + ((before.y - last.y) * back) / length,
-	});
-	return [at(Math.min(length, screwRadius + 10)), at(Math.min(length, screwRadius + 2))];
+/** What each name of one box is in another of the same shape. */
+function namesBetween(from: BoxContent, to: BoxContent): Map<string, string> {
+	const names = namesOf(to);
+	return new Map(namesOf(from).map((name, index) => [name, names[index] ?? name]));
 }
 
-function plateDetails(circuit: Circuit, plate: Plate): Mark[] {
-	const marks: Mark[] = [];
-	for (const points of plate.leads)
-		marks.push({ kind: "line", as: "rule", of: plate.of, points, stroke: "ink", strokeWidth: 1.3 });
-	for (const { symbol, at } of plate.symbols)
-		marks.push({ kind: "symbol", symbol, of: plate.of, ...at, scale: 1, paint: "ink" });
-	for (const { point, screws, letter, letterAt, anchor } of plate.terminals) {
-		const name = circuit.points[point]?.name ?? "";
-		const fill = screwPaint(circuit, point);
-		const [first] = screws;
-		const last = screws.at(-1);
-		if (first !== undefined && last !== undefined && screws.length > 1)
-			marks.push({
-				kind: "rectangle",
-				as: "plate",
-				of: name,
-				x: Math.min(first.x, last.x) - 3,
-				y: Math.min(first.y, last.y) - 3,
-				width: Math.abs(last.x - first.x) + 6,
-				height: Math.abs(last.y - first.y) + 6,
-				radius: 3,
-				fill,
-				stroke: "ink",
-				strokeWidth: 1,
-			});
-		for (const at of screws) marks.push(screwMark(circuit, point, at));
-		if (letter !== "")
-			marks.push({
-				kind: "text",
-				...letterAt,
-				text: letter,
-				size: type.letter,
-				bold: true,
-				anchor,
-				paint: "ink",
-				of: plate.of,
-			});
-	}
-	for (const text of plate.texts) marks.push(textMark(text, plate.of));
-	return marks;
-}
-
-function screwMark(circuit: Circuit, point: number, at: XY): Mark {
-	return {
-		kind: "circle",
-		as: "terminal",
-		of: circuit.points[point]?.name ?? "",
-		...at,
-		radius: screwRadius,
-		fill: screwPaint(circuit, point),
-		stroke: "ink",
-		strokeWidth: 1.2,
-	};
-}
-
-function screwPaint(circuit: Circuit, point: number): "brass" | "silver" | "green" | "dark" {
-	const found = circuit.points[point];
-	const screw = found?.kind === "terminal" ? found.screw : undefined;
-	if (screw === "brass" || screw === "silver" || screw === "green" || screw === "dark") return screw;
-	if (found?.role === "ground") return "green";
-	return found?.role === "neutral" || found?.role === "negative" ? "silver" : "brass";
-}
-
-/** A splice is plain and grey, whatever it joins: its symbol for one column, else a bar with a mark at each port. */
-function jointMarks(circuit: Circuit, { point, columns, y }: Joint): Mark[] {
-	const splice = circuit.points[point];
-	const of = splice?.name ?? "";
-	const [first = 0] = columns;
-	const last = columns.at(-1) ?? first;
-	const symbol = splice?.kind === "splice" ? `splice-${splice.connector}` : "splice-lever";
-	if (last === first) {
-		const known = findSymbol(symbol) === undefined ? "splice-lever" : symbol;
-		return [{ kind: "symbol", symbol: known, of, x: first, y, scale: 1, paint: "ink" }];
-	}
-	return [
-		{
-			kind: "rectangle",
-			as: "item",
-			of,
-			x: first - spliceReach + 1,
-			y: y - spliceReach + 1,
-			width: last - first + 2 * spliceReach - 2,
-			height: 2 * spliceReach - 2,
-			radius: 4,
-			fill: "gland",
-			stroke: "ink",
-			strokeWidth: 1.2,
-		},
-		...columns.map((x): Mark => ({ kind: "circle", as: "dot", of, x, y, radius: 2.4, fill: "ink" })),
-	];
-}
-
-function stubMarks({ wire, at, heading, state }: Stub): Mark[] {
-	const turn = { right: 0, down: 90, left: 180, up: 270 } as const;
-	const step = { right: [1, 0], down: [0, 1], left: [-1, 0], up: [0, -1] } as const;
-	const [dx, dy] = step[heading];
-	const level = dy === 0;
-	const text: TextMark = {
-		kind: "text",
-		text: state,
-		x: at.x + dx * 18 + (level ? 0 : 12),
-		y: at.y + dy * 8 + 3.8,
-		size: type.note,
-		anchor: heading === "left" ? "end" : "start",
-		paint: "ink",
-		of: wire.conductor.name,
-	};
-	return [
-		{
-			kind: "symbol",
-			symbol: state === "capped" ? "conductor-capped" : "conductor-loose",
-			of: wire.conductor.name,
-			x: at.x + dx * 7,
-			y: at.y + dy * 7,
-			scale: 1,
-			turn: turn[heading],
-			paint: "ink",
-			label: `${wire.conductor.name} ${state}`,
-		},
-		text,
-	];
-}
-
-function glandMark({ entry, x, y }: Gland): Mark {
-	const height = entry.wires.length * strandPitch + 16;
-	return {
-		kind: "rectangle",
-		as: "gland",
-		of: entry.cable.tag,
-		x: x - glandReach,
-		y: y - height / 2,
-		width: 2 * glandReach,
-		height,
-		radius: 2,
-		fill: "gland",
-		stroke: "ink",
-		strokeWidth: 1.1,
-	};
-}
-
-function textMark(text: PlateText, of: string): TextMark {
-	return {
-		kind: "text",
-		...text.at,
-		text: text.text,
-		size: type.note,
-		...(text.bold === true ? { bold: true } : {}),
-		anchor: text.anchor,
-		paint: text.soft === true ? "soft" : "ink",
-		of,
-	};
+function renameMark(mark: Mark, names: ReadonlyMap<string, string>): Mark {
+	if (mark.of === undefined) return mark;
+	const of = names.get(mark.of) ?? mark.of;
+	if (mark.kind !== "symbol" || mark.label === undefined) return { ...mark, of };
+	return { ...mark, of, label: mark.label.replace(mark.of, () => of) };
 }
 
 /** Where the number of a finding goes for each name in the box. The first place of a name counts. */
@@ -345,5 +108,5 @@ function anchorsOf(content: BoxContent, plan: BoxPlan): Map<string, XY> {
 	return anchors;
 }
 
-/** Half the width of a gland: how far it stands out of the wall. */
-export const glandReach = 5;
+const widthStep = 24;
+const usualWidth = 144;

@@ -1,11 +1,12 @@
 // Every box of a sheet with its inside drawn and its cables sorted to its walls; flags stand in for boxes of other sheets.
+import { certain } from "../../base/certain.ts";
 import type { Cable, Circuit } from "../../circuit/circuit.ts";
 import type { Mark } from "../scene.ts";
 import { textWidth } from "../text-metrics.ts";
 import { type Approach, fillBox, type Stock } from "./box-content.ts";
 import { type } from "./dimensions.ts";
 import type { FeedNode } from "./feed-graph.ts";
-import { drawInterior, type Interior } from "./interior.ts";
+import { drawInterior, type Interior, type ShapeMemo } from "./interior.ts";
 import type { Strands } from "./strand-order.ts";
 import { tagRoom } from "./tags.ts";
 
@@ -40,6 +41,7 @@ export interface BoxDrawing {
 	readonly circuit: Circuit;
 	readonly strands: Strands;
 	readonly lit: ReadonlyMap<string, number>;
+	readonly memo: ShapeMemo;
 	/** The name of the sheet an enclosure is on. */
 	readonly sheetOf: (enclosure: string) => string;
 }
@@ -126,13 +128,18 @@ export function drawStock(
 	approaches: readonly Approach[],
 ): Omit<SheetBox, "right" | "left" | "loops" | "end"> {
 	const content = fillBox(drawing.circuit, stock, approaches, drawing.strands);
-	const interior = drawInterior(content, drawing.lit);
+	const interior = drawInterior(content, drawing.lit, drawing.memo);
 	return {
 		name: stock.enclosure.name,
 		width: interior.width,
 		height: interior.height,
 		marks: interior.marks,
-		glands: new Map(interior.glands.map(({ entry, x, y }) => [endKey(entry.cable, entry.end), { x, y }])),
+		glands: new Map(
+			[...content.left, ...content.right].map(({ cable, end }, index) => [
+				endKey(cable, end),
+				certain(interior.glands[index], "a gland"),
+			]),
+		),
 		interior,
 	};
 }
