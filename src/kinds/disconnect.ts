@@ -1,8 +1,8 @@
 // A disconnect: isolates what follows it by hand; hot alone, or hot and neutral together.
 
 import type { Kind } from "./kind.ts";
-import { twoPoles } from "./switch.ts";
 import { deviceTerminal } from "./terminals.ts";
+import { twoPoles, voltageOfPoles } from "./two-poles.ts";
 
 export const disconnect: Kind = {
 	name: "disconnect",
@@ -30,6 +30,7 @@ circuit heater from LC breaker 20 A by 12-2
 			words: ["two-pole", "single-pole"],
 			summary: "whether it opens the neutral with the hot",
 		},
+		voltageOfPoles,
 	],
 	build: (said) => {
 		const rating = said.quantity("rating")?.value ?? 30;

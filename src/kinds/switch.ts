@@ -3,6 +3,7 @@
 import type { Blueprint, Kind, Said } from "./kind.ts";
 import { deviceTerminal } from "./terminals.ts";
 import { travellerSwitch, travellerWords } from "./traveller-switch.ts";
+import { twoPoles, voltageOfPoles } from "./two-poles.ts";
 
 export const wallSwitch: Kind = {
 	name: "switch",
@@ -30,6 +31,7 @@ circuit lights from LC breaker 15 A by 14-2
 			words: ["single-pole", "two-pole"],
 			summary: "whether it opens the hot alone or the neutral with it",
 		},
+		voltageOfPoles,
 		{
 			name: "ways",
 			takes: "choice",
@@ -96,31 +98,6 @@ function bothPoles(said: Said): Blueprint {
 			traits: ["switch"],
 			rating,
 		},
-	};
-}
-
-/** Terminals, contacts and sides of anything of so many amperes that opens hot and neutral together. */
-export function twoPoles(said: Said, amperes: number): Omit<Blueprint, "face"> {
-	const screw = (name: string, role: "hot" | "neutral", side: "line" | "load", number: string) =>
-		deviceTerminal(said.region, amperes, name, role, `${side}-${role}`, { side, also: [number] });
-	return {
-		terminals: [
-			screw("line.hot", "hot", "line", "1"),
-			screw("line.neutral", "neutral", "line", "3"),
-			screw("load.hot", "hot", "load", "2"),
-			screw("load.neutral", "neutral", "load", "4"),
-			deviceTerminal(said.region, amperes, "ground", "ground", "ground", { also: ["green"] }),
-		],
-		links: (["hot", "neutral"] as const).map((pole) => ({
-			between: [`line.${pole}`, `load.${pole}`],
-			nature: "contact",
-			contact: { group: "handle", positions: 2, closed: [1] },
-		})),
-		sides: [
-			{ name: "line", knots: { hot: "line-hot", hot2: "^hot2", neutral: "line-neutral", ground: "ground" } },
-			{ name: "load", knots: { hot: "load-hot", hot2: "^hot2", neutral: "load-neutral", ground: "ground" } },
-		],
-		onward: "load",
 	};
 }
 
