@@ -27,6 +27,24 @@ export function findBypasses({ circuit, edges }: Network): readonly Bypass[] {
 	);
 }
 
+/** A switch with one contact that is fed on one terminal and has nothing on the other. */
+export interface DeadEnd {
+	readonly part: string;
+	/** The empty terminal. */
+	readonly point: number;
+}
+
+/** Every such switch of a mode. */
+export function findDeadEnds({ circuit }: Network, poles: PoleMap): readonly DeadEnd[] {
+	const landed = new Set(circuit.conductors.flatMap(({ ends }) => ends.map(({ point }) => point)));
+	return findSwitches(circuit).flatMap(({ part, contacts: [contact, ...others] }): DeadEnd[] => {
+		if (contact === undefined || others.length > 0) return [];
+		const [one, other] = contact.between;
+		const empty = landed.has(one) ? (landed.has(other) ? undefined : other) : landed.has(other) ? one : undefined;
+		return empty !== undefined && poles.sortsAt(empty).has("hot") ? [{ part, point: empty }] : [];
+	});
+}
+
 /** A load that several switches govern, not all of them in every setting. */
 export interface IdleThrow {
 	/** Its hot terminal. */

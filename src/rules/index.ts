@@ -12,6 +12,7 @@ import { groundBroken } from "./ground-broken.ts";
 import { groundFaultMissing } from "./ground-fault-missing.ts";
 import { groundUndersized } from "./ground-undersized.ts";
 import { lineLoadReversed } from "./line-load-reversed.ts";
+import { mainBypassed } from "./main-bypassed.ts";
 import { neutralBorrowed } from "./neutral-borrowed.ts";
 import { neutralGroundExchanged } from "./neutral-ground-exchanged.ts";
 import { neutralNotIsolated } from "./neutral-not-isolated.ts";
@@ -33,6 +34,7 @@ export const rules: readonly Rule[] = [
 	protectionMissing,
 	protectionTooLarge,
 	protectionOutOfOrder,
+	mainBypassed,
 	circuitMislabelled,
 	// polarity
 	polesJoined,

@@ -1,6 +1,13 @@
 // Switches that do not switch: both terminals joined past them, or travellers and commons mixed up.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { type Bypass, findBypasses, findIdleThrows, type IdleThrow } from "../analysis/idle-throws.ts";
+import {
+	type Bypass,
+	type DeadEnd,
+	findBypasses,
+	findDeadEnds,
+	findIdleThrows,
+	type IdleThrow,
+} from "../analysis/idle-throws.ts";
 import { reachFrom } from "../analysis/network.ts";
 import { notABond } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
@@ -55,6 +62,7 @@ at s2
 	check: (analysis) =>
 		findOverModes(analysis, (state) => [
 			...findBypasses(state.network).map((bypass) => tellBypass(analysis, state, bypass)),
+			...findDeadEnds(state.network, state.crossings.poles).map((end) => tellDeadEnd(analysis, state, end)),
 			...findIdleThrows(state.network, analysis.landings, state.poles).map((idle) => tellIdle(analysis, state, idle)),
 		]),
 };
@@ -88,6 +96,26 @@ function tellBypass({ circuit }: Analysis, { network }: ModeState, { device, con
 		help: `In ${part.enclosure.name}, part the wires on ${circuit.points[one]?.name ?? ""} from those on ${circuit.points[other]?.name ?? ""}.`,
 		basis: switchWithoutEffect.basis,
 		key: `${switchWithoutEffect.code}@${device.part}`,
+	});
+}
+
+function tellDeadEnd({ circuit }: Analysis, state: ModeState, { part: name, point }: DeadEnd): Finding {
+	const part = certain(circuit.partByName.get(name), name);
+	const empty = circuit.points[point]?.name ?? "";
+	const behind = findCause(state, new Set([part.enclosure.name]));
+	return finding({
+		code: switchWithoutEffect.code,
+		level: "warning",
+		title: `${name} switches nothing: nothing is on ${empty}`,
+		span: part.span,
+		label: "nothing behind it",
+		marks: [empty, name],
+		path: state.crossings.poles.reachOf(point, "hot")?.pathTo(point) ?? [],
+		why: "What it was meant for stays on, or is not there yet.",
+		help: `Land what ${name} is to switch on ${empty}; a chain goes on from there with \`from ${name}\`.`,
+		basis: switchWithoutEffect.basis,
+		key: `${switchWithoutEffect.code}@${name}`,
+		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
 }
 

@@ -1,11 +1,12 @@
-// Makes single mistakes in a correct plan: the wiring of one box written out as `at` lines, with two ends exchanged or one off.
+// Makes single mistakes in a correct plan: the wiring of one box written out as `at` lines, with one thing in it wrong.
 import type { Circuit, Conductor } from "../../src/circuit/circuit.ts";
-import { checkPlan } from "../../src/pipeline.ts";
+import { type CheckResult, checkPlan } from "../../src/pipeline.ts";
 
-/** One mistake: what was done, and the text with it. */
+/** One mistake: what was done, and what a check of it says. */
 export interface Mistake {
+	readonly sort: "exchanged" | "off" | "moved" | "jumper";
 	readonly what: string;
-	readonly text: string;
+	readonly findings: CheckResult["findings"];
 }
 
 /** The plan with the wiring of one box written out as it is. */
@@ -13,18 +14,23 @@ export function writeOut(text: string, circuit: Circuit, box: string): string {
 	return `${text}${tellBox(circuit, endsIn(circuit, box), box)}`;
 }
 
-/** Every exchange of two ends in one box, and every end taken off, but for those that change nothing. */
+/**
+ * Every exchange of two ends in one box, every end taken off or put on another terminal or joint of its box, and every jumper
+ * between two of them, but for those that change nothing.
+ */
 export function singleMistakes(text: string): readonly Mistake[] {
 	const { circuit } = checkPlan(text, "plan").analysis;
 	const healthy = describeNets(circuit);
 	const mistakes = circuit.enclosures.flatMap(({ name }) => {
 		const ends = endsIn(circuit, name);
+		const spots = spotsIn(circuit, name);
 		const exchanges = ends.flatMap((one, index) =>
 			ends.slice(index + 1).flatMap((other) =>
 				one.at === other.at
 					? []
 					: [
 							{
+								sort: "exchanged" as const,
 								what: `${one.name} and ${other.name} exchanged in ${name}`,
 								ends: ends.map((end) =>
 									end === one ? { ...end, at: other.at } : end === other ? { ...end, at: one.at } : end,
@@ -36,15 +42,43 @@ export function singleMistakes(text: string): readonly Mistake[] {
 		const offs = ends
 			.filter((end) => end.at !== undefined && end.terminal === undefined)
 			.map((one) => ({
+				sort: "off" as const,
 				what: `${one.name} off in ${name}`,
 				ends: ends.map((end) => (end === one ? { ...end, at: undefined, isLoose: true } : end)),
 			}));
-		return [...exchanges, ...offs].map(({ what, ends: changed }) => ({
+		const moves = ends
+			.filter((end) => end.at !== undefined && end.terminal === undefined)
+			.flatMap((one) =>
+				spots
+					.filter((spot) => spot !== one.at)
+					.map((spot) => ({
+						sort: "moved" as const,
+						what: `${one.name} moved to ${nameOf(circuit, spot)} in ${name}`,
+						ends: ends.map((end) => (end === one ? { ...end, at: spot } : end)),
+					})),
+			);
+		const terminals = spots.filter((spot) => !isSplice(circuit, spot));
+		const jumpers = terminals.flatMap((one, index) =>
+			terminals.slice(index + 1).map((other) => {
+				const names = `${nameOf(circuit, one)}, ${nameOf(circuit, other)}`;
+				return {
+					sort: "jumper" as const,
+					what: `jumper ${names}`,
+					text: `${text}at ${name}\n  link ${names} by 12 AWG black\n`,
+				};
+			}),
+		);
+		const changes = [...exchanges, ...offs, ...moves].map(({ sort, what, ends: changed }) => ({
+			sort,
 			what,
 			text: `${text}${tellBox(circuit, changed, name)}`,
 		}));
+		return [...changes, ...jumpers];
 	});
-	return mistakes.filter((mistake) => describeNets(checkPlan(mistake.text, "plan").analysis.circuit) !== healthy);
+	return mistakes.flatMap(({ sort, what, text: wrong }) => {
+		const { findings, analysis } = checkPlan(wrong, "plan");
+		return describeNets(analysis.circuit) === healthy ? [] : [{ sort, what, findings }];
+	});
 }
 
 /** A wire's end in a box: a core's, or that of a pigtail whose other end is on `terminal`. */
@@ -68,6 +102,21 @@ function endsIn(circuit: Circuit, box: string): readonly WireEnd[] {
 			? [{ name: circuit.points[first.point]?.name ?? "", at: second.point, terminal: first.point, isLoose: false }]
 			: [];
 	});
+}
+
+/** Points of a box on which an end can be put: of a bar the first free port. */
+function spotsIn(circuit: Circuit, box: string): readonly number[] {
+	const taken = new Set(circuit.conductors.flatMap(({ ends }) => ends.map((end) => end.point)));
+	return circuit.points
+		.filter(({ enclosure }) => enclosure.name === box)
+		.filter((point) => {
+			if (point.kind !== "terminal") return true;
+			if (point.capacity === 0 || point.clamp === "lead") return false;
+			const part = circuit.partByName.get(point.part);
+			const isBar = part?.face.traits.some((trait) => trait === "neutral-bar" || trait === "ground-bar") === true;
+			return !isBar || part?.points.find((port) => !taken.has(port)) === point.index;
+		})
+		.map((point) => point.index);
 }
 
 /** The wiring of a box as an `at` block. */
