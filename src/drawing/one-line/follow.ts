@@ -1,8 +1,10 @@
 // Follows the power through a circuit: from each source over cables and devices to the loads, every cable once.
 import type { Cable, Circuit, Enclosure, Part } from "../../circuit/circuit.ts";
 import { type BoxNets, findBoxNets } from "./box-nets.ts";
-import { breakerLabel, oneLineSymbolOf, partLabel, sourceLabel } from "./labels.ts";
-import type { Chain, DeviceStep, Step } from "./steps.ts";
+import { type State, statesOf } from "./box-states.ts";
+import { deviceStep, endSteps, isBar, sourceStep } from "./device-steps.ts";
+import { partLabel } from "./labels.ts";
+import type { Chain, DeviceStep, PartingStep, Step } from "./steps.ts";
 
 /** A chain from each source that no other feeds, then one from anything that no source reaches. */
 export function followPower(circuit: Circuit): Chain[] {
@@ -13,28 +15,33 @@ export function followPower(circuit: Circuit): Chain[] {
 	};
 	const bySource = circuit.sources.map((source) => circuit.partByName.get(source.part)?.enclosure.name ?? "");
 	const starts = [...bySource.filter(isFar), ...bySource, ...circuit.enclosures.map((enclosure) => enclosure.name)];
-	walk.foresee(starts.slice(0, 2 * bySource.length));
+	walk.foresee(bySource);
 	const chains: Chain[] = [];
 	for (const name of starts) {
 		const enclosure = circuit.enclosureByName.get(name);
 		if (enclosure === undefined || walk.seen.has(enclosure.name) || !walk.concerns(enclosure)) continue;
-		const fed = circuit.sources.some((source) => circuit.partByName.get(source.part)?.enclosure === enclosure);
-		const chain = walk.enter(enclosure, undefined);
+		const fed = bySource.includes(enclosure.name);
+		const chain = walk.chainFrom({ kind: "box", enclosure, incoming: undefined }, 0);
 		chains.push(fed ? chain : [{ kind: "flag", place: "start", text: "fed by nothing" }, ...chain]);
 	}
 	return chains;
 }
 
-/** One state of a box: potentials that closed contacts join, what taps them, and what leads on. */
-interface State {
-	readonly nets: Set<number>;
-	readonly taps: Part[];
-	/** Parts whose contacts lead to a further state. */
-	readonly onward: { readonly part: Part; readonly state: State }[];
-	readonly cables: Cable[];
-	/** A panel's bus lies on this potential. */
-	panel?: Part;
+/** What comes next on a line: a box that a cable arrives in, a device in it, or a cable that leaves it. */
+type Way =
+	| { readonly kind: "box"; readonly enclosure: Enclosure; readonly incoming: Cable | undefined }
+	| { readonly kind: "device"; readonly part: Part; readonly state: State; readonly box: Box }
+	| { readonly kind: "cable"; readonly cable: Cable; readonly from: Enclosure };
+
+interface Box {
+	readonly enclosure: Enclosure;
+	readonly incoming: Cable | undefined;
+	/** Set where nothing but a joint is in the box. */
+	readonly joint?: Pick<PartingStep, "label" | "names"> & Required<Pick<PartingStep, "span">>;
 }
+
+/** Partings within partings beyond this are told by a flag: no drawing could be read. */
+const deepest = 200;
 
 class Walk {
 	readonly seen = new Set<string>();
@@ -71,134 +78,96 @@ class Walk {
 		return this.cablesAt.has(enclosure.name) || this.partsIn.has(enclosure.name);
 	}
 
-	/** Everything from `enclosure` on, fed by `incoming`. */
-	enter(enclosure: Enclosure, incoming: Cable | undefined): Chain {
+	/** Everything from `start` on. A line is followed in a loop, however long it is; only partings go deeper. */
+	chainFrom(start: Way, depth: number): Chain {
+		const steps: Step[] = [];
+		for (let way: Way | undefined = start; way !== undefined; ) way = this.pass(way, steps, depth);
+		return steps;
+	}
+
+	/** Adds the steps of one way, and gives the next; undefined where the line ends or parts. */
+	private pass(way: Way, steps: Step[], depth: number): Way | undefined {
+		switch (way.kind) {
+			case "box":
+				return this.passBox(way.enclosure, way.incoming, steps, depth);
+			case "device":
+				return this.passDevice(way.part, way.state, way.box, steps, depth);
+			case "cable":
+				return this.passCable(way.cable, way.from, steps);
+		}
+	}
+
+	private passCable(cable: Cable, from: Enclosure, steps: Step[]): Way | undefined {
+		if (this.walked.has(cable)) return undefined;
+		this.walked.add(cable);
+		steps.push({ kind: "cable", cables: [cable] });
+		const to = cable.from === from ? cable.to : cable.from;
+		if (!this.seen.has(to.name)) return { kind: "box", enclosure: to, incoming: cable };
+		steps.push({ kind: "flag", place: "end", text: `to ${to.name}` });
+		return undefined;
+	}
+
+	private passBox(enclosure: Enclosure, incoming: Cable | undefined, steps: Step[], depth: number): Way | undefined {
 		this.seen.add(enclosure.name);
 		const parts = this.partsIn.get(enclosure.name) ?? [];
 		const source = parts.find((part) => part.face.traits.includes("source"));
-		const root = this.states(enclosure, incoming, source);
-		const steps: Step[] = source === undefined ? [] : [this.sourceStep(source, incoming)];
-		const rest = this.tell(root, enclosure, incoming);
-		const isBare = parts.every((part) => part.face.traits.includes("junction"));
-		if (!isBare || incoming === undefined) return [...steps, ...rest];
-		const about = {
-			label: { name: enclosure.name, lines: [junctionWords(enclosure, parts)] },
-			names: [enclosure.name, ...parts.map((part) => part.name)],
-			span: enclosure.span,
-		};
-		const [first, ...others] = rest;
-		if (first?.kind === "split") return [...steps, { ...first, ...about }, ...others];
-		return [...steps, { kind: "joint", ...about }, ...rest];
-	}
-
-	private states(enclosure: Enclosure, incoming: Cable | undefined, source: Part | undefined): State {
-		const parts = (this.partsIn.get(enclosure.name) ?? []).filter(
-			(part) => part !== source && !isBar(part) && !part.face.traits.includes("junction"),
-		);
-		const root: State = { nets: this.rootNets(enclosure, incoming, source), taps: [], onward: [], cables: [] };
-		const states = [root];
-		const placed = new Set<string>();
-		for (const state of states) {
-			for (const part of parts) {
-				const meets = part.points.some((point) => state.nets.has(this.nets.netOf(point)));
-				if (!meets) continue;
-				if (part.face.traits.includes("panel")) {
-					state.panel = part;
-					placed.add(part.name);
-				}
-				if (placed.has(part.name)) continue;
-				placed.add(part.name);
-				const beyond = this.beyond(part, state, states);
-				if (beyond.size === 0) state.taps.push(part);
-				else {
-					const next: State = { nets: beyond, taps: [], onward: [], cables: [] };
-					state.onward.push({ part, state: next });
-					states.push(next);
-				}
-			}
-		}
-		// A device that nothing hot reaches is still there: beside the line, where the finding points.
-		root.taps.push(...parts.filter((part) => !placed.has(part.name)));
-		for (const cable of this.cablesAt.get(enclosure.name) ?? [])
-			if (!this.walked.has(cable) && !this.comesFromElsewhere(cable, enclosure))
-				(states[this.deepest(cable, enclosure, states)] ?? root).cables.push(cable);
-		return root;
-	}
-
-	private rootNets(enclosure: Enclosure, incoming: Cable | undefined, source: Part | undefined): Set<number> {
-		const points = incoming === undefined ? [] : this.hotPoints(incoming, enclosure);
-		const own = this.circuit.sources.find((candidate) => candidate.part === source?.name)?.hot ?? [];
-		return new Set([...points, ...own].map((point) => this.nets.netOf(point)));
-	}
-
-	/** Where the contacts of a part lead from a state, but for where the walk has been. */
-	private beyond(part: Part, state: State, states: readonly State[]): Set<number> {
-		const beyond = new Set<number>();
-		for (const net of state.nets)
-			for (const { link, to } of this.nets.contactsFrom(net))
-				if (link.part === part.name && !states.some((known) => known.nets.has(to))) beyond.add(to);
-		return beyond;
-	}
-
-	/** The state furthest from the feed that a hot conductor of the cable leaves from; the first when none does. */
-	private deepest(cable: Cable, enclosure: Enclosure, states: readonly State[]): number {
-		const nets = this.hotPoints(cable, enclosure).map((point) => this.nets.netOf(point));
-		return states.findLastIndex((state) => nets.some((net) => state.nets.has(net)));
-	}
-
-	private hotPoints(cable: Cable, enclosure: Enclosure): number[] {
-		return cable.conductors.flatMap((index) => {
-			const conductor = this.circuit.conductors[index];
-			if (conductor === undefined || !hotRoles.has(conductor.role)) return [];
-			return conductor.ends.flatMap((end) =>
-				end.enclosure === enclosure && end.point !== undefined ? [end.point] : [],
-			);
+		const isJoint = (part: Part): boolean => part.face.traits.includes("junction");
+		const fed = statesOf(this.circuit, this.nets, {
+			enclosure,
+			incoming,
+			source,
+			parts: parts.filter((part) => part !== source && !isBar(part) && !isJoint(part)),
+			cables: (this.cablesAt.get(enclosure.name) ?? []).filter(
+				(cable) => !this.walked.has(cable) && !this.comesFromElsewhere(cable, enclosure),
+			),
 		});
+		if (source !== undefined)
+			steps.push(sourceStep(this.circuit, source, incoming === undefined ? "start" : "through"));
+		const isBare = incoming !== undefined && parts.every(isJoint);
+		return this.leave(fed, isBare ? bareBox(enclosure, incoming, parts) : { enclosure, incoming }, steps, depth);
+	}
+
+	private passDevice(part: Part, state: State, box: Box, steps: Step[], depth: number): Way | undefined {
+		const step = deviceStep(this.circuit, part, "through");
+		const at = steps.push(step);
+		const next = this.leave(state, { enclosure: box.enclosure, incoming: box.incoming }, steps, depth);
+		if (next === undefined && steps.length === at) steps.splice(-1, 1, ...endSteps(this.circuit, part, step));
+		return next;
 	}
 
 	/** A state in steps: what taps it, then the one thing that leads on, or where it parts. */
-	private tell(state: State, enclosure: Enclosure, incoming: Cable | undefined): Chain {
-		const cables = [...state.cables].sort(
-			(one, other) => Number(other.run === incoming?.run) - Number(one.run === incoming?.run),
-		);
-		const ways = [
-			...state.onward.map((way) => () => this.through(way.part, way.state, enclosure, incoming)),
-			...cables.map((cable) => () => this.along(cable, enclosure)),
-		];
-		const taps = state.taps.map((part): DeviceStep => this.device(part, "tap"));
+	private leave(state: State, box: Box, steps: Step[], depth: number): Way | undefined {
+		const taps = state.taps.map((part): DeviceStep => deviceStep(this.circuit, part, "tap"));
+		const ways = this.waysFrom(state, box);
+		const branches = (): Chain[] =>
+			ways.map((way) => this.chainFrom(way, depth + 1)).filter((branch) => branch.length > 0);
 		if (state.panel !== undefined) {
-			const { name, lines } = partLabel(state.panel);
-			return [
-				...taps,
-				{
-					kind: "bus",
-					label: { name, lines },
-					names: [name, enclosure.name, ...this.bars(enclosure)],
-					branches: ways.map((way) => way()),
-					span: state.panel.span,
-				},
-			];
+			const { name, span } = state.panel;
+			const names = [name, box.enclosure.name, ...this.barsIn(box.enclosure)];
+			steps.push(...taps, { kind: "bus", label: partLabel(state.panel), names, branches: branches(), span });
+			return undefined;
 		}
-		const [only] = ways;
-		if (only === undefined) return endsWith(taps);
-		if (ways.length === 1) return [...taps, ...only()];
-		const branches = ways.map((way) => way());
-		return [...taps, { kind: "split", label: { name: "", lines: [] }, names: [], branches }];
+		if (ways.length > 1 && depth < deepest) {
+			const about = box.joint ?? { label: { name: "", lines: [] }, names: [] };
+			steps.push(...taps, { kind: "split", ...about, branches: branches() });
+			return undefined;
+		}
+		if (box.joint !== undefined) steps.push({ kind: "joint", ...box.joint });
+		const last = taps.at(-1);
+		if (ways.length === 0 && last !== undefined) taps.splice(-1, 1, { ...last, place: "end" });
+		steps.push(...taps);
+		if (ways.length < 2) return ways[0];
+		steps.push({ kind: "flag", place: "end", text: `${ways.length} more lines` });
+		return undefined;
 	}
 
-	private through(part: Part, state: State, enclosure: Enclosure, incoming: Cable | undefined): Chain {
-		const on = this.tell(state, enclosure, incoming);
-		const step = this.device(part, "through");
-		if (on.length > 0) return [step, ...on];
-		const { traits } = part.face;
-		// A ground-fault receptacle at the end of its line: the sensor, then its own outlets.
-		if (traits.includes("receptacle")) {
-			const outlet = { ...part, face: { ...part.face, oneLine: "receptacle", traits: ["receptacle"] as const } };
-			const symbol = oneLineSymbolOf(outlet, this.region);
-			return [step, { ...step, place: "end", symbol, label: { name: "", lines: [] }, names: [] }];
-		}
+	/** Devices first, then cables, that of the line's own run before the others. */
+	private waysFrom(state: State, box: Box): Way[] {
+		const isOwn = (cable: Cable): boolean => cable.run === box.incoming?.run;
+		const cables = [...state.cables.filter(isOwn), ...state.cables.filter((cable) => !isOwn(cable))];
 		return [
-			traits.includes("breaker") ? { ...step, label: { ...step.label, lines: [...step.label.lines, "spare"] } } : step,
+			...state.onward.map((way): Way => ({ kind: "device", ...way, box })),
+			...cables.map((cable): Way => ({ kind: "cable", cable, from: box.enclosure })),
 		];
 	}
 
@@ -207,75 +176,19 @@ class Walk {
 		return cable.from !== enclosure && this.foreseen.has(cable.from.name);
 	}
 
-	private along(cable: Cable, from: Enclosure): Chain {
-		if (this.walked.has(cable)) return [];
-		this.walked.add(cable);
-		const to = cable.from === from ? cable.to : cable.from;
-		if (this.seen.has(to.name))
-			return [
-				{ kind: "cable", cables: [cable] },
-				{ kind: "flag", place: "end", text: `to ${to.name}` },
-			];
-		return [{ kind: "cable", cables: [cable] }, ...this.enter(to, cable)];
-	}
-
-	private device(part: Part, place: DeviceStep["place"]): DeviceStep {
-		const isBreaker = part.face.traits.includes("breaker");
-		return {
-			kind: "device",
-			place,
-			symbol: oneLineSymbolOf(part, this.region),
-			parts: [part.name],
-			label: isBreaker ? breakerLabel(part, this.circuit) : partLabel(part),
-			names:
-				part.enclosure.name === part.name || part.owner !== undefined ? [part.name] : [part.name, part.enclosure.name],
-			span: part.span,
-		};
-	}
-
-	private sourceStep(part: Part, incoming: Cable | undefined): DeviceStep {
-		const source = this.circuit.sources.find((candidate) => candidate.part === part.name);
-		const symbol = oneLineSymbolOf(part, this.region);
-		const label = source === undefined ? partLabel(part) : sourceLabel(part, source);
-		return {
-			kind: "device",
-			place: incoming === undefined ? "start" : "through",
-			symbol,
-			label,
-			parts: [part.name],
-			names: [part.name, part.enclosure.name],
-			span: part.span,
-		};
-	}
-
-	private bars(enclosure: Enclosure): string[] {
+	private barsIn(enclosure: Enclosure): string[] {
 		return (this.partsIn.get(enclosure.name) ?? []).filter(isBar).map((part) => part.name);
 	}
-
-	private get region(): "us" | "iec" {
-		return this.circuit.plan.settings.region;
-	}
 }
 
-const hotRoles: ReadonlySet<string> = new Set(["hot", "hot2", "positive"]);
-
-function isBar(part: Part): boolean {
-	const { traits } = part.face;
-	return (
-		traits.includes("neutral-bar") ||
-		traits.includes("ground-bar") ||
-		(traits.includes("hot-bus") && !traits.includes("panel"))
-	);
-}
-
-function junctionWords(enclosure: Enclosure, parts: readonly Part[]): string {
-	return parts[0]?.face.text ?? (enclosure.sort === "open" ? "open end" : "box");
-}
-
-/** The last of what taps a line that goes nowhere ends it. */
-function endsWith(taps: readonly DeviceStep[]): Chain {
-	const last = taps.at(-1);
-	return last === undefined ? [] : [...taps.slice(0, -1), { ...last, place: "end" }];
+function bareBox(enclosure: Enclosure, incoming: Cable, parts: readonly Part[]): Box {
+	const words = parts[0]?.face.text ?? (enclosure.sort === "open" ? "open end" : "box");
+	const names = [enclosure.name, ...parts.map((part) => part.name)];
+	return {
+		enclosure,
+		incoming,
+		joint: { label: { name: enclosure.name, lines: [words] }, names, span: enclosure.span },
+	};
 }
 
 function append<Key, Value>(lists: Map<Key, Value[]>, key: Key, value: Value): void {

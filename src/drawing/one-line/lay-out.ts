@@ -1,4 +1,5 @@
 // From chains to pieces: a line runs straight down, a bus spans what hangs from it, branches open to the right.
+import { joinBoxes } from "../bounds.ts";
 import { foldLine } from "./fold.ts";
 import { busPiece, splitPiece } from "./parting-pieces.ts";
 import { moveBoxes, type Piece, pack, stack } from "./piece.ts";
@@ -11,15 +12,31 @@ export interface Setting {
 	readonly known: Map<Step, Piece>;
 }
 
-/** All chains side by side; each long bus in at most `rows` rows. */
+/** All chains side by side; where they are many, and each long bus, in at most `rows` rows. */
 export function layOutChains(chains: readonly Chain[], setting: Setting, rows: number): Piece {
 	const pieces = chains.map((chain, index) => layOutChain(chain, { ...setting, rows, path: String(index + 1) }));
-	const axes = pack(pieces, chainGap);
+	const each = pieces.length < many ? pieces.length : Math.ceil(pieces.length / rows);
+	const placed: { readonly piece: Piece; readonly x: number; readonly y: number }[] = [];
+	let top = 0;
+	for (let from = 0; from < pieces.length; from += each) {
+		const row = pieces.slice(from, from + each);
+		const axes = pack(row, chainGap);
+		const start = -joinBoxes(row[0]?.boxes ?? []).x;
+		row.forEach((piece, index) => {
+			placed.push({ piece, x: start + (axes[index] ?? 0), y: top });
+		});
+		top += Math.max(...row.map((piece) => bottomOf(piece))) + chainGap;
+	}
 	return {
-		boxes: pieces.flatMap((piece, index) => moveBoxes(piece.boxes, axes[index] ?? 0, 0)),
+		boxes: placed.flatMap(({ piece, x, y }) => moveBoxes(piece.boxes, x, y)),
 		height: 0,
-		draw: (at) => pieces.flatMap((piece, index) => piece.draw({ x: at.x + (axes[index] ?? 0), y: at.y })),
+		draw: (at) => placed.flatMap(({ piece, x, y }) => piece.draw({ x: at.x + x, y: at.y + y })),
 	};
+}
+
+function bottomOf(piece: Piece): number {
+	const box = joinBoxes(piece.boxes);
+	return box.y + box.height;
 }
 
 /** One chain without partings in several columns; undefined when it parts somewhere. */
@@ -35,6 +52,8 @@ export function layOutInColumns(chain: Chain, setting: Setting, columns: number)
 }
 
 const chainGap = 40;
+/** From as many chains on, they are set in rows. */
+const many = 6;
 
 interface Context extends Setting {
 	readonly rows: number;

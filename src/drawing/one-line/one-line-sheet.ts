@@ -66,7 +66,7 @@ function shapeOf(piece: Piece): number {
 	return box.width / Math.max(1, box.height);
 }
 
-const mostRows = 6;
+const mostRows = 24;
 const mostColumns = 12;
 /** Width to height of the space for a drawing on a landscape sheet. */
 const goodShape = 1.7;

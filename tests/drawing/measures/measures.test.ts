@@ -96,9 +96,9 @@ describe("of the whole sheet", () => {
 	test("emptiness counts from six enclosures on, and by what is drawn", () => {
 		const row = (width: number): Mark[] =>
 			[0, 1, 2, 3].map((index) => ({ ...box, of: `e${index}`, x: 60 + index * 160, y: 360, width, height: 130 }));
-		const frame = { ...smallSheet().groups[0] } as Group;
 		const wide: Group = {
-			...frame,
+			name: "frame",
+			sort: "decoration",
 			marks: [{ kind: "rectangle", as: "frame", x: 40, y: 40, width: 1700, height: 900 }],
 		};
 		expect(names(smallSheet(row(40), [wide]))).toContain("empty share");

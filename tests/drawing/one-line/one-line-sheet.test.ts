@@ -105,6 +105,21 @@ test.each([
 	expect(brokenMeasures(drawOneLine(analysis, findings, { number: 1, of: 1 }))).toEqual([]);
 });
 
+test("three thousand hops in a row, and four hundred partings in partings, are drawn", () => {
+	const head =
+		"inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\ncircuit a from LC breaker 20 A by 12-2\n";
+	const hops = (count: number): string =>
+		Array.from({ length: count }, (_, hop) => `  3 ft to d${hop}: receptacle ${hop % 2 ? "single" : "duplex"}\n`).join(
+			"",
+		);
+	const row = checkPlan(head + hops(3000), "row");
+	expect(wordsOf(drawOneLine(row.analysis, [], { number: 1, of: 1 }), "cable ")).toHaveLength(3001);
+	const branches = Array.from({ length: 400 }, (_, hop) => `  from d${hop}\n    2 ft to e${hop}: light 9 W\n`).join("");
+	const comb = checkPlan(head + hops(400) + branches, "comb");
+	const sheet = drawOneLine(comb.analysis, [], { number: 1, of: 1 });
+	expect(sheet.groups.some(({ label }) => label?.endsWith("more lines"))).toBe(true);
+});
+
 /** The names in the group names that begin with `prefix`. */
 function wordsOf(sheet: Sheet, prefix: string): string[] {
 	return sheet.groups
