@@ -6,7 +6,7 @@ import { codeRoom, glandsOf, hasFreeEnd, rowHeights, stubRoom, studAt } from "./
 import { type FreePlan, freeChoices, planFree, usualSide } from "./box-free.ts";
 import type { BoxPlan, Joint, Plate } from "./box-plan.ts";
 import { countCrossings } from "./crossings.ts";
-import { columnPitch, headerHeight, innerMargin, rowPitch } from "./dimensions.ts";
+import { columnPitch, headerHeight, innerMargin, rowPitch, spliceReach } from "./dimensions.ts";
 import { captionHeight, type FreePlateSize, placeFreePlate, type Screw, sizeFreePlate } from "./free-plate.ts";
 import { packTracks } from "./pack-tracks.ts";
 import { type Arrival, deepestFan, type Places, routeAll } from "./places.ts";
@@ -44,8 +44,9 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 	const relative = rowHeights(free.rows.rows, 0);
 	const relativeY = (wire: Wire): number => certain(relative[free.rows.rowOf.get(wire) ?? -1], "a core's row");
 	const fans = { left: deepestFan(content.left, relativeY), right: deepestFan(content.right, relativeY) };
+	const codes = room + (free.slots[0]?.splice === undefined ? 0 : spliceReach - 4);
 	const start =
-		content.left.length === 0 ? innerMargin + 8 : fans.left + room + (hasFreeEnd(content, "left") ? stubRoom : 0);
+		content.left.length === 0 ? innerMargin + 8 : fans.left + codes + (hasFreeEnd(content, "left") ? stubRoom : 0);
 	const { xs, spans } = placeColumns(free, sizes, start, Math.max(columnPitch, room + 8));
 	const columnOf = wireColumns(free, xs);
 	if (!rowsAreClear(free, columnOf)) return undefined;

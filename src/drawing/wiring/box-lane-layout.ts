@@ -35,7 +35,14 @@ export function layOutLane(content: BoxContent, plan: LanePlan, leastWidth: numb
 	const rightOnes = beside("right");
 	let x = content.left.length === 0 ? 0 : fans.left + room + (hasFreeEnd(content, "left") ? stubRoom : 0);
 	x = placeBeside(leftOnes, x, plan, ports, rowY, joints);
-	const plateX = content.left.length === 0 ? innerMargin : leftOnes.length === 0 ? x + 8 : x + room + 6;
+	const besideX = content.left.length === 0 ? innerMargin : leftOnes.length === 0 ? x + 8 : x + room + 6;
+	// Splices below the plate that have many upright wires reach out to the left of it.
+	const reaches = [...plan.rows.homeOf.keys()].map((splice) =>
+		joints.has(splice) ? 0 : columnsOf(ports.get(splice)) - 1,
+	);
+	const overhang = Math.max(0, ...reaches) * rowPitch;
+	const firstBottom = size.width / 2 - ((plan.bottom.length - 1) / 2) * columnPitch;
+	const plateX = overhang === 0 ? besideX : Math.max(besideX, x + overhang + spliceReach - firstBottom);
 	const bottom = bottomColumns(plan, plateX + size.width / 2);
 	const plate = placeLanePlate(content, plan, size, plateX, rowY, bottom);
 	x = plateX + size.width;

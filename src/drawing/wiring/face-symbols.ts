@@ -23,7 +23,7 @@ export function faceOf(device: Part, upright: boolean): FaceSymbol | undefined {
 export function contactOf(device: Part, rows: number, region: Region): FaceSymbol | undefined {
 	const { traits } = device.face;
 	const poles = rows === 2 ? "-2p" : "";
-	if (traits.includes("ground-fault")) return sized("ground-fault-sensor");
+	if (traits.includes("ground-fault")) return rows === 2 ? sized("ground-fault-sensor") : undefined;
 	if (traits.includes("disconnect") || (traits.includes("switch") && rows === 2))
 		return sized(`contact-disconnect${poles}`);
 	if (traits.includes("switch")) return sized("contact-switch");
