@@ -1,6 +1,6 @@
 // The one file that knows the SVG library: elements are made, nested and serialised through it, on a document without a browser.
 import { create, withWindow } from "@svgdotjs/svg.js";
-import { createSVGWindow, type SvgDocument, type SvgElementNode } from "svgdom";
+import { createSVGWindow, type SvgAttribute, type SvgDocument, type SvgElementNode } from "svgdom";
 import { InternalFault } from "../base/certain.ts";
 import { xmlAttribute, xmlText } from "./names.ts";
 
@@ -35,6 +35,7 @@ export function drawDocument(
 ): string {
 	const window = createSVGWindow();
 	const { document } = window;
+	const maker: Maker = { document, shared: new Map(oftenAlike.map((name) => [name, new Map()])) };
 	const root = document.documentElement;
 	// The empty document declares what the contract does not allow.
 	root.removeAttribute("xmlns:xlink");
@@ -44,30 +45,30 @@ export function drawDocument(
 		// Part by part, so that a large drawing never stands in memory as a whole: a node weighs a hundred times its text.
 		for (const part of parts) {
 			const group: SvgElementNode = create("g");
-			setAttributes(document, group, part.attributes);
-			part.paint(canvasOf(document, group));
+			setAttributes(maker, group, part.attributes);
+			part.paint(canvasOf(maker, group));
 			body += group.outerHTML;
 		}
-		setAttributes(document, root, attributes());
-		head(canvasOf(document, root));
+		setAttributes(maker, root, attributes());
+		head(canvasOf(maker, root));
 	});
 	const text = root.outerHTML;
 	const end = text.lastIndexOf("</svg>");
 	return text.slice(0, end) + body + text.slice(end);
 }
 
-function canvasOf(document: SvgDocument, element: SvgElementNode): Canvas {
+function canvasOf(maker: Maker, element: SvgElementNode): Canvas {
 	return {
 		add: (tag, attributes, text) => {
 			const child: SvgElementNode = create(tag);
-			setAttributes(document, child, attributes);
-			if (text !== undefined) child.appendChild(document.createTextNode(xmlText(text)));
+			setAttributes(maker, child, attributes);
+			if (text !== undefined) child.appendChild(maker.document.createTextNode(xmlText(text)));
 			element.appendChild(child);
 			// Most elements are never asked for more.
-			return tag === "path" || tag === "text" || tag === "use" ? leaf : canvasOf(document, child);
+			return tag === "path" || tag === "text" || tag === "use" ? leaf : canvasOf(maker, child);
 		},
 		write: (text) => {
-			element.appendChild(document.createTextNode(xmlText(text)));
+			element.appendChild(maker.document.createTextNode(xmlText(text)));
 		},
 	};
 }
@@ -82,17 +83,46 @@ const leaf: Canvas = {
 	},
 };
 
+/** Makes and fills the elements of one document. */
+interface Maker {
+	readonly document: SvgDocument;
+	/** Attributes that many elements have alike, by name and value: one node serves them all, as it is only read. */
+	readonly shared: ReadonlyMap<string, Map<string, SvgAttribute>>;
+}
+
+/** The attributes that take few values on a sheet. */
+const oftenAlike = [
+	"stroke",
+	"fill",
+	"color",
+	"stroke-width",
+	"stroke-dasharray",
+	"stroke-linecap",
+	"font-size",
+	"font-weight",
+	"text-anchor",
+	"role",
+	"href",
+];
+
 /**
  * Set as nodes: the library's own setter takes a value that looks like a colour or a number for one and rewrites it,
  * and the document's looks through all attributes first for one of the same name, which a record cannot hold.
  */
-function setAttributes(document: SvgDocument, node: SvgElementNode, attributes: Attributes): void {
+function setAttributes(maker: Maker, node: SvgElementNode, attributes: Attributes): void {
 	for (const name in attributes) {
 		const value = attributes[name];
-		if (value === undefined) continue;
-		const attribute = document.createAttributeNS(null, name, true);
-		// Every other value is made of figures and words of ours.
-		attribute.value = name === "aria-label" ? xmlAttribute(value) : value;
-		node.setAttributeNode(attribute);
+		if (value !== undefined) node.setAttributeNode(attributeNode(maker, name, value));
 	}
+}
+
+function attributeNode({ document, shared }: Maker, name: string, value: string): SvgAttribute {
+	const alike = shared.get(name);
+	const known = alike?.get(value);
+	if (known !== undefined) return known;
+	const attribute = document.createAttributeNS(null, name, true);
+	// Every other value is made of figures and words of ours.
+	attribute.value = name === "aria-label" ? xmlAttribute(value) : value;
+	alike?.set(value, attribute);
+	return attribute;
 }
