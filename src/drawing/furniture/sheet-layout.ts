@@ -162,11 +162,14 @@ function cutPapers({ drawing }: Wanted, paper: Paper, whole: Layout): Paper[] {
 		for (let height = paper.height; height >= least.height; height -= 2 * step) {
 			const space = insideOf({ width, height });
 			const shape = space.width / space.height;
-			if (shape < aspect.least || shape > aspect.most || space.width * space.height < filled) continue;
+			if (shape < aspect.least || shape > aspect.most || space.width * space.height < tightest * filled) continue;
 			papers.push({ name: `${paper.name} cut`, width, height });
 		}
 	return papers.sort((one, other) => one.width * one.height - other.width * other.height).slice(0, mostCuts);
 }
+
+/** Nothing can be packed closer than this: smaller sheets need not be tried. */
+const tightest = 1.1;
 
 /** Enough to reach from the smallest that could hold everything to one that does. */
 const mostCuts = 40;
