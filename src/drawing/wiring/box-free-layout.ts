@@ -165,7 +165,7 @@ function wireColumns(free: FreePlan, xs: readonly number[]): (point: number, wir
 		for (const [index, wire] of ports[toward === "up" ? "down" : "up"].entries())
 			put(splice, wire, certain(own[index], "a column").x);
 	}
-	return (point, wire) => certain(columns.get(point)?.get(wire), "the column of a wire");
+	return (point, wire) => certain(columns.get(point)?.get(wire), `the column of ${wire.conductor.name} at ${point}`);
 }
 
 function placePlates(

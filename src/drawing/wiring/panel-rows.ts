@@ -179,7 +179,7 @@ function targetsAt(
 		const straight = faces === "right" ? wires.find(fromRight) : undefined;
 		const others = wires.filter((wire) => wire !== straight);
 		const row = [...rowOf].some(([wire, height]) => height === y && faces === "right" && wire !== straight);
-		const offsets = straight !== undefined || row ? [12, -12] : others.length === 1 ? [0] : [-12, 12];
+		const offsets = straight !== undefined || row ? [12, -12] : others.length === 1 ? [0] : [-12, 12, 0];
 		if (others.length > offsets.length) return undefined;
 		const screws = new Map<Wire, number>();
 		if (straight !== undefined) screws.set(straight, y);

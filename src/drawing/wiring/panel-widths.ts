@@ -45,7 +45,7 @@ export function setPanelWidths(
 	const wallRoom = (side: "left" | "right"): number =>
 		content[side].length === 0
 			? innerMargin
-			: fanDepth + room + (hasFreeEnd(content, side) ? stubRoom : 0) + (inline[side] ? 2 * spliceReach + room : 0);
+			: fanDepth + room + (hasFreeEnd(content, side) ? stubRoom : 0) + (inline[side] ? 2 * spliceReach + room + 8 : 0);
 	const left = wallRoom("left");
 	const mainX = left + columns.left * columnStep + (columns.left > 0 ? 14 : 0);
 	const legs = Math.max(1, parts.bus?.points.length ?? 1);

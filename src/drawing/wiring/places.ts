@@ -104,6 +104,9 @@ function innerWay(places: Places, wire: Wire, stubs: Stub[]): XY[] | undefined {
 function between(places: Places, wire: Wire, first: number, second: number): XY[] {
 	const start = places.arrivalOn(first, wire);
 	const end = places.arrivalOn(second, wire);
+	// A jumper back to where it starts is shown as a stump: it joins nothing.
+	if (first === second && start.at.x === end.at.x)
+		return [start.at, { x: start.at.x, y: start.at.y + (places.freeHeading === "down" ? stump : -stump) }];
 	if (start.along === "row" && end.along === "row") return [start.at, end.at];
 	if (start.along === "row") return [start.at, { x: end.at.x, y: start.at.y }, end.at];
 	if (end.along === "row") return [start.at, { x: start.at.x, y: end.at.y }, end.at];
@@ -132,5 +135,6 @@ export function straighten(points: readonly XY[]): XY[] {
 
 /** Straight length of a fan before it slants. */
 const fanLead = 7;
+const stump = 18;
 /** Length of an inner wire that ends on nothing. */
 const freeLength = 24;

@@ -107,18 +107,31 @@ function drawBox(
 	return { ...drawStock(drawing, shown, approaches), loops: node.loops, end: node.end };
 }
 
-/** A panel without the breakers whose cables are drawn on another sheet. */
+/** A panel without the breakers whose cables are drawn on another sheet, and without those breakers' own tails. */
 function withoutPartsOf(circuit: Circuit, stock: Stock, elsewhere: readonly Cable[]): Stock {
+	const partAt = (point: number | undefined): string | undefined => {
+		const found = point === undefined ? undefined : circuit.points[point];
+		return found?.kind === "terminal" ? found.part : undefined;
+	};
+	const isTail = (point: number | undefined): boolean => {
+		const found = point === undefined ? undefined : circuit.points[point];
+		return found?.kind === "terminal" && found.clamp === "lead";
+	};
 	const names = new Set<string>();
 	for (const cable of elsewhere)
 		for (const index of cable.conductors)
-			for (const { point } of circuit.conductors[index]?.ends ?? []) {
-				const found = point === undefined ? undefined : circuit.points[point];
-				if (found?.kind === "terminal") names.add(found.part);
-			}
+			for (const { point } of circuit.conductors[index]?.ends ?? []) names.add(partAt(point) ?? "");
+	// A breaker that a jumper leads to stays, for the jumper is drawn.
+	for (const { ends } of stock.inner)
+		for (const { point } of ends) if (!isTail(point)) names.delete(partAt(point) ?? "");
 	const isGone = (part: Stock["parts"][number]): boolean =>
 		part.face.traits.includes("breaker") && names.has(part.name);
-	return { ...stock, parts: stock.parts.filter((part) => !isGone(part)) };
+	const gone = new Set(stock.parts.filter(isGone).map((part) => part.name));
+	return {
+		...stock,
+		parts: stock.parts.filter((part) => !gone.has(part.name)),
+		inner: stock.inner.filter(({ ends }) => !ends.some(({ point }) => gone.has(partAt(point) ?? ""))),
+	};
 }
 
 /** A box with its cables approaching as told. */

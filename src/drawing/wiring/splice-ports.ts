@@ -1,5 +1,5 @@
 // Which wires of a splice leave it upright rather than along its row, which way, and in what order, so that few cross.
-import { type BoxContent, farTie, isCore, pointOf, type Wire } from "./box-content.ts";
+import { type BoxContent, isCore, type Wire } from "./box-content.ts";
 import type { RowPlan } from "./box-rows.ts";
 
 /** The upright wires of one splice, each list from left to right. */
@@ -24,8 +24,6 @@ export function planSplicePorts(content: BoxContent, rows: RowPlan, innerWay: In
 				(row < home ? up : down).push({ wire, reach: Math.abs(row - home) });
 				continue;
 			}
-			// A wire from a splice to itself would have no length; it cannot be drawn and means nothing.
-			if (pointOf(farTie(wire, splice)) === splice) continue;
 			const way = innerWay(wire, splice);
 			if (way !== undefined) (way === "up" ? up : down).push({ wire, reach: innerReach });
 		}
