@@ -15,7 +15,15 @@ export type Borrowing = {
 	/** The end at which the neutral leaves its own way; undefined where no single one is to be named. */
 	readonly end?: { readonly conductor: number; readonly which: 0 | 1 };
 } & (
-	| { readonly kind: "other-circuit"; readonly own: string; readonly other: string }
+	| {
+			readonly kind: "other-circuit";
+			readonly own: string;
+			readonly other: string;
+			/** Loads of the other circuit that return with this one in exchange. */
+			readonly turned: readonly ReturningLoad[];
+	  }
+	/** Two devices that do not open together share the neutral of one cable. */
+	| { readonly kind: "not-tied"; readonly devices: readonly [string, string] }
 	/** Both poles of a device on one leg share a neutral. */
 	| { readonly kind: "one-leg"; readonly device: string }
 	/** One of hot and neutral goes through a ground-fault device, the other past it or through another. */
@@ -40,10 +48,26 @@ interface Ways {
 /** Every borrowed way back of a mode. */
 export function findBorrowings(circuit: Circuit, ways: Ways): readonly Borrowing[] {
 	const devicesOf = devicesOfCables(circuit, ways.feeders);
-	return [
-		...ways.returns.flatMap((shared) => judgeReturn(circuit, shared, devicesOf)),
-		...findPastDevices(circuit, ways),
-	];
+	const shared = ways.returns.flatMap((one) => judgeReturn(circuit, one, devicesOf));
+	return [...mergeExchanges(shared), ...findPastDevices(circuit, ways)];
+}
+
+/** Two circuits that return with each other are one exchange. */
+function mergeExchanges(borrowings: readonly Borrowing[]): readonly Borrowing[] {
+	const kept: Borrowing[] = [];
+	for (const one of borrowings) {
+		const half = kept.findIndex(
+			(other) =>
+				one.kind === "other-circuit" &&
+				other.kind === "other-circuit" &&
+				other.own === one.other &&
+				other.other === one.own,
+		);
+		const first = kept[half];
+		if (first?.kind === "other-circuit") kept[half] = { ...first, turned: [...first.turned, ...one.loads] };
+		else kept.push(one);
+	}
+	return kept;
 }
 
 /** The names of what protects the hots of each cable, by its tag: several where it carries several circuits. */
@@ -78,9 +102,16 @@ function judgeReturn(circuit: Circuit, shared: Return, devicesOf: CableDevices):
 	const [first] = borrowing;
 	if (first !== undefined) {
 		const end = findMeeting(circuit, shared, owner, devicesOf);
-		const mine = borrowing.filter((load) => ownOf(load) === ownOf(first));
+		const own = ownOf(first);
+		// A cable that carries both hots shares its neutral on purpose: then the two devices must open together.
+		const isShared = shared.conductors.some((index) => {
+			const inCable = devicesOfConductor(circuit, index, devicesOf);
+			return inCable?.has(own) === true && inCable.has(owner);
+		});
+		if (isShared) return [{ kind: "not-tied", loads, devices: [owner, own] }];
+		const mine = borrowing.filter((load) => ownOf(load) === own);
 		return [
-			{ kind: "other-circuit", loads: mine, own: ownOf(first), other: owner, ...(end === undefined ? {} : { end }) },
+			{ kind: "other-circuit", loads: mine, own, other: owner, turned: [], ...(end === undefined ? {} : { end }) },
 		];
 	}
 	const contacts = new Set(loads.map(({ feeder }) => feeder?.contact));

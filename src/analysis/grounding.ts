@@ -2,7 +2,7 @@
 import type { Circuit } from "../circuit/circuit.ts";
 import { type Break, findBreaks } from "./breaks.ts";
 import type { Landings } from "./landings.ts";
-import { alwaysClosed, anyEdge, type Edge, type Network, type Reach, reachFrom } from "./network.ts";
+import { alwaysClosed, type Edge, type Network, type Reach, reachFrom } from "./network.ts";
 import { notABond, type PoleMap } from "./poles.ts";
 
 /** The protective ground of one mode. */
@@ -11,8 +11,8 @@ export interface Grounding {
 	readonly reach: Reach;
 	/** Every break behind which a ground terminal or a metal case in an enclosure with a live conductor is not grounded. */
 	readonly breaks: readonly Break[];
-	/** Whether a point that is not grounded meets ground all the same by way of a neutral or a bond. */
-	isThroughNeutral(point: number): boolean;
+	/** By what a point that is not grounded as it must be meets ground all the same; undefined where it does not. */
+	byWayOf(point: number): "neutral" | "detour" | undefined;
 }
 
 /** Traces the ground of a mode. A device's own ground counts only where something in its box is live. */
@@ -31,7 +31,6 @@ export function traceGrounding(network: Network, landings: Landings, poles: Pole
 				point.kind !== "splice" && point.role === "ground" && live.has(point.enclosure.name) && !reach.has(point.index),
 		)
 		.map((point) => point.index);
-	let anyWay: Reach | undefined;
 	return {
 		reach,
 		breaks:
@@ -43,9 +42,9 @@ export function traceGrounding(network: Network, landings: Landings, poles: Pole
 						isReached: (point) => reach.has(point),
 						joins: (edge) => joins(edge) && leadsOn(circuit, landings, edge.to),
 					}),
-		isThroughNeutral: (point) => {
-			anyWay ??= reachFrom(network, starts, anyEdge);
-			return anyWay.has(point);
+		byWayOf: (point) => {
+			const sorts = poles.sortsAt(point);
+			return sorts.has("neutral") ? "neutral" : sorts.has("ground") ? "detour" : undefined;
 		},
 	};
 }

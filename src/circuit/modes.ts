@@ -69,8 +69,9 @@ function findFedInputs(draft: Draft, equipment: Equipment, live: readonly string
 			return condition === undefined || (condition.when === "input-live" && fed.has(condition.thing.name));
 		});
 		for (const charger of chargers) {
-			const input = draft.pointByName.get(`${charger.part}.in.hot`);
-			if (input === undefined || fed.has(charger.name) || !reached.has(input)) continue;
+			// It takes over whichever way round its input is wired.
+			const inputs = ["hot", "neutral"].map((pole) => draft.pointByName.get(`${charger.part}.in.${pole}`));
+			if (fed.has(charger.name) || !inputs.some((input) => input !== undefined && reached.has(input))) continue;
 			fed.add(charger.name);
 			changed = true;
 		}

@@ -64,21 +64,16 @@ export function pointAtVictims({ circuit }: Analysis, { victims, span }: Break):
 	return [...places.values()];
 }
 
-/** The key of the finding that a break follows from: an exchange of wires, two poles joined in that box, a cable that lacks one. */
+/** The key of the finding that a break follows from: a mix-up of wires in that box, or a cable that lacks one. */
 export function keyBehindBreak({ crossings, network }: ModeState, { cause }: Break): string | undefined {
-	switch (cause.kind) {
-		case "core":
-			return `conductors-too-few@${cause.cable}`;
-		case "misplaced":
-			return keyOfMistake(crossings, cause.root);
-		case "apart": {
-			const box = network.circuit.conductors[cause.conductor]?.ends[cause.which].enclosure.name;
-			const bridge = crossings.bridges.find(({ root }) => root.enclosure === box);
-			return bridge === undefined ? undefined : keyOfMistake(crossings, bridge.root.key);
-		}
-		default:
-			return undefined;
-	}
+	if (cause.kind === "core") return `conductors-too-few@${cause.cable}`;
+	if (cause.kind === "off" || cause.kind === "empty") return undefined;
+	const own = cause.kind === "misplaced" ? keyOfMistake(crossings, cause.root) : undefined;
+	if (own !== undefined) return own;
+	const box = network.circuit.conductors[cause.conductor]?.ends[cause.which].enclosure.name;
+	const roots = [...crossings.bridges, ...(cause.kind === "misplaced" ? crossings.strays : [])].map(({ root }) => root);
+	const nearby = roots.find((root) => root.enclosure === box);
+	return nearby === undefined ? undefined : keyOfMistake(crossings, nearby.key);
 }
 
 const mostShown = 8;

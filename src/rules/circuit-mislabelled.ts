@@ -8,6 +8,7 @@ import { groupBy } from "../base/group.ts";
 import type { Span } from "../base/span.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit } from "../circuit/circuit.ts";
+import { tellLanded } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -62,13 +63,13 @@ function tell(circuit: Circuit, state: ModeState, first: Mislabelled, others: re
 	const names = listNames(mine);
 	const many = mine.length > 1;
 	const reach = state.crossings.poles.reachOf(first.point, "hot");
-	const landing = findLanding(circuit, reach?.edgesTo(first.point) ?? [], first.found);
 	const part = certain(circuit.partByName.get(first.part), first.part);
+	const landing = findLanding(circuit, reach?.edgesTo(first.point) ?? [], part.run);
 	const exchanged = theirs.length === 0 ? "" : `, and ${listNames(theirs)} the other way round`;
 	return finding({
 		code: circuitMislabelled.code,
 		level: "error",
-		title: `${names} ${many ? "belong" : "belongs"} to ${first.said}, but ${many ? "are" : "is"} fed by ${first.found}${exchanged}${landing === undefined ? "" : `: ${landing.name} is on ${landing.point}`}`,
+		title: `${names} ${many ? "belong" : "belongs"} to ${first.said}, but ${many ? "are" : "is"} fed by ${first.found}${exchanged}${landing === undefined ? "" : `: ${landing.name} is ${landing.where}`}`,
 		span: landing?.span ?? part.span,
 		label: `belongs to ${first.said}`,
 		also: [{ span: part.span, label: first.part }],
@@ -87,18 +88,20 @@ function tell(circuit: Circuit, state: ModeState, first: Mislabelled, others: re
 	});
 }
 
-/** The conductor that leads away from a breaker, and where it is landed there. */
+/** The first conductor of the load's own run on the way to it, and where it meets what is not its own. */
 function findLanding(
 	circuit: Circuit,
 	way: readonly Edge[],
-	breaker: string,
-): { name: string; point: string; span: Span } | undefined {
+	run: string | undefined,
+): { name: string; where: string; point: string; span: Span } | undefined {
 	for (const { by, from } of way) {
-		const point = circuit.points[from];
-		if (by.kind !== "conductor" || point?.kind !== "terminal" || point.part !== breaker) continue;
+		if (by.kind !== "conductor") continue;
 		const conductor = certain(circuit.conductors[by.index], "a conductor");
-		const end = conductor.ends.find((candidate) => candidate.point === from);
-		return end === undefined ? undefined : { name: conductor.name, point: point.name, span: end.span };
+		const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
+		const end = conductor.ends.find(({ point }) => point === from);
+		if (cable === undefined || cable.run !== run || end === undefined) continue;
+		const point = circuit.points[from]?.name ?? "";
+		return { name: conductor.name, where: tellLanded(circuit, from, "hot"), point, span: end.span };
 	}
 	return undefined;
 }

@@ -141,7 +141,9 @@ function rootOf(analysis: Analysis, { crossings }: ModeState, conductor: Conduct
 
 function tell(analysis: Analysis, state: ModeState, root: Root, group: readonly Misleading[]): Finding {
 	const { circuit } = analysis;
-	const worse = keyOfMistake(state.crossings, root.key);
+	const { strays } = state.crossings;
+	const switched = strays.some((stray) => stray.effect === undefined && stray.root.key === root.key);
+	const worse = keyOfMistake(state.crossings, root.key) ?? (switched ? `switch-in-neutral@${root.key}` : undefined);
 	const isDanger = group.some(({ conductor, carries }) => carries !== "ground" && isGroundColour(conductor));
 	const told = group.map(({ conductor, carries }) => `${conductor.name} carries the ${carries}`);
 	const place = placeMistake(analysis, state, root, []);

@@ -2,10 +2,11 @@
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
 import { bothEnds } from "../analysis/landings.ts";
+import { sortOfRole } from "../analysis/poles.ts";
 import { type Finding, finding, type Level } from "../base/finding.ts";
+import { listNames } from "../base/wording.ts";
 import type { Conductor } from "../circuit/circuit.ts";
 import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
-import { tellVictims, victimsOf } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -73,8 +74,9 @@ function checkMode(analysis: Analysis, state: ModeState, grounds: ReadonlySet<st
 
 function tellOpening(analysis: Analysis, state: ModeState, lost: Break): Finding {
 	const { circuit } = analysis;
-	const names = tellVictims(circuit, lost.victims);
-	const many = victimsOf(circuit, lost.victims).length > 1;
+	const starved = namesOf(state, lost);
+	const names = listNames(starved);
+	const many = starved.length > 1;
 	const { cause } = lost;
 	const end = "which" in cause ? circuit.conductors[cause.conductor] : undefined;
 	const isLive = end !== undefined && "which" in cause && cause.kind === "off" && isLiveLoose(state, end, cause.which);
@@ -100,6 +102,22 @@ function tellOpening(analysis: Analysis, state: ModeState, lost: Break): Finding
 		key: `${endLoose.code}@${lost.place}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
+}
+
+/** The things that go without; of one that is served elsewhere, as half of a split receptacle, the terminal. */
+function namesOf({ network: { circuit }, poles }: ModeState, { victims, sort }: Break): readonly string[] {
+	const names = victims.map((index) => {
+		const point = circuit.points[index];
+		const part = point?.kind === "terminal" ? circuit.partByName.get(point.part) : undefined;
+		const isServed = part?.points.some(
+			(other) =>
+				other !== index &&
+				poles.sortsAt(other).has(sort) &&
+				sortOfRole(circuit.points[other]?.role ?? "ground") === sort,
+		);
+		return (isServed === true ? point?.name : part?.name) ?? "";
+	});
+	return [...new Set(names)];
 }
 
 function tellLoose(state: ModeState, conductor: Conductor, which: 0 | 1): Finding {

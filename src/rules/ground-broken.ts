@@ -59,25 +59,28 @@ function tell(analysis: Analysis, state: ModeState, lost: Break, terminals: read
 	const { circuit } = analysis;
 	const names = tellVictims(circuit, terminals);
 	const many = victimsOf(circuit, terminals).length > 1;
-	const through = terminals.some((point) => state.grounding.isThroughNeutral(point));
+	const by = terminals.map((point) => state.grounding.byWayOf(point)).find((way) => way !== undefined);
+	const [have, their] = many ? ["have", "their"] : ["has", "its"];
+	const what = {
+		neutral: `${names} ${many ? "get" : "gets"} ${their} ground through the neutral`,
+		detour: `${names} ${have} ${their} ground only by way of a switch or of a terminal for another wire`,
+		none: `${names} ${have} no ground`,
+	};
 	const behind = keyBehindBreak(state, lost);
 	return finding({
 		code: groundBroken.code,
 		level: "danger",
-		title: `${names} ${
-			through
-				? `${many ? "get" : "gets"} ${many ? "their" : "its"} ground through the neutral`
-				: `${many ? "have" : "has"} no ground`
-		}: ${tellBreak(analysis, lost)}`,
+		title: `${what[by ?? "none"]}: ${tellBreak(analysis, lost)}`,
 		label: "the ground is lost here",
 		span: lost.span,
 		also: pointAtVictims(analysis, lost),
 		marks: markBreak(analysis, lost),
 		path:
 			state.poles.reachOf(hotNear(state, terminals[0] ?? -1), "hot")?.pathTo(hotNear(state, terminals[0] ?? -1)) ?? [],
-		why: through
-			? `When the neutral opens, what is plugged in makes the case of ${names} live.`
-			: `A hot that touches metal at ${names} makes it live, and no breaker opens until somebody touches it.`,
+		why:
+			by === "neutral"
+				? `When the neutral opens, what is plugged in makes the case of ${names} live.`
+				: `A hot that touches metal at ${names} makes it live, and no breaker opens until somebody touches it.`,
 		help: cureBreak(analysis, lost),
 		basis: groundBroken.basis,
 		key: `${groundBroken.code}@${lost.place}`,

@@ -2,6 +2,7 @@
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Borrowing, findBorrowings } from "../analysis/borrowings.ts";
 import { findMislabelled, nameMixUp } from "../analysis/mislabelled.ts";
+import type { ReturningLoad } from "../analysis/returns.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
@@ -110,6 +111,7 @@ function tell(analysis: Analysis, state: ModeState, borrowing: Borrowing): Findi
 }
 
 function tellKey(borrowing: Borrowing, conductor: string | undefined, box: string | undefined, part: string): string {
+	if (borrowing.kind === "not-tied") return part;
 	if (borrowing.kind !== "other-circuit") return borrowing.device;
 	return conductor === undefined || box === undefined ? part : `${conductor}@${box}`;
 }
@@ -121,8 +123,7 @@ function tellPlace(point: Point): string {
 function tellWhat(borrowing: Borrowing, names: string, many: boolean): string {
 	switch (borrowing.kind) {
 		case "past-device": {
-			const turned = [...new Set(borrowing.turned.map(({ load }) => load.part))];
-			const others = turned.length === 0 ? "" : `, and ${listNames(turned)} the other way round`;
+			const others = tellTurned(borrowing.turned);
 			if (borrowing.other !== undefined)
 				return `${names} ${many ? "go" : "goes"} out through ${borrowing.device} and back through ${borrowing.other}${others}`;
 			return borrowing.passes === "hot"
@@ -131,9 +132,16 @@ function tellWhat(borrowing: Borrowing, names: string, many: boolean): string {
 		}
 		case "one-leg":
 			return `The neutral of ${names} carries both poles of ${borrowing.device}, which are on one leg`;
+		case "not-tied":
+			return `The neutral of ${names} serves ${listNames(borrowing.devices)}, which do not open together`;
 		case "other-circuit":
-			return `${names} ${many ? "are" : "is"} fed by ${borrowing.own || "no breaker"} and ${many ? "return" : "returns"} with ${borrowing.other || "another circuit"}`;
+			return `${names} ${many ? "are" : "is"} fed by ${borrowing.own || "no breaker"} and ${many ? "return" : "returns"} with ${borrowing.other || "another circuit"}${tellTurned(borrowing.turned)}`;
 	}
+}
+
+function tellTurned(turned: readonly ReturningLoad[]): string {
+	const names = [...new Set(turned.map(({ load }) => load.part))];
+	return names.length === 0 ? "" : `, and ${listNames(names)} the other way round`;
 }
 
 function tellWhy(borrowing: Borrowing, names: string): string {
@@ -142,6 +150,8 @@ function tellWhy(borrowing: Borrowing, names: string): string {
 			return `${borrowing.device} compares what goes out with what comes back: it trips as soon as anything is used on ${names}.`;
 		case "one-leg":
 			return "On one leg the two currents add up in the neutral instead of cancelling: it can carry twice what the breaker allows.";
+		case "not-tied":
+			return "With one of them off, the neutral still carries the other's current, and whoever takes it apart feels it.";
 		case "other-circuit":
 			return `With ${borrowing.own} or ${borrowing.other} off, the neutral is still live with the other's current, and it can carry both.`;
 	}
@@ -155,6 +165,8 @@ function tellCure(borrowing: Borrowing, names: string, conductor: string | undef
 				: `Lead the hot of ${names} through ${borrowing.device} too, or its neutral past it.`;
 		case "one-leg":
 			return "Give each pole a neutral of its own, or put the two poles on different legs.";
+		case "not-tied":
+			return "Feed both from one two-pole breaker, so that they open together.";
 		case "other-circuit":
 			return `Lead ${names} back by the neutral in the cable of ${borrowing.own}.`;
 	}

@@ -1,0 +1,80 @@
+// Circuits that hang on another breaker than is said.
+import { describe, test } from "vitest";
+import { checkMarked, checkRight } from "../check-plan.ts";
+
+const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
+
+describe("circuit-mislabelled is told", () => {
+	test("the hots of two circuits exchanged", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+circuit galley from LC breaker 20 A by 12-2
+  5 ft to g1: gfci
+at LC
+  bunks-1.black on LC.2.load
+//^^^^^^^^^^^^^^^^^^^^^^^^^^ circuit-mislabelled "b1 belongs to LC.1, but is fed by LC.2, and g1 the other way round: bunks-1.black is on LC.2.load"
+  galley-1.black on LC.1.load
+`);
+	});
+
+	test("both hots on one breaker", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+circuit desk from LC breaker 20 A by 12-2
+  5 ft to d1: receptacle
+at LC
+  bunks-1.black on LC.2.load
+//^^^^^^^^^^^^^^^^^^^^^^^^^^ circuit-mislabelled "b1 belongs to LC.1, but is fed by LC.2: bunks-1.black is on LC.2.load"
+//^^^^^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled
+`);
+	});
+
+	test("crossed in a box both come through", () => {
+		checkMarked(`${supply}circuit one from LC breaker 15 A by 14-2
+  6 ft to j1: box
+  9 ft to b1: receptacle
+circuit two from LC breaker 15 A by 14-2
+  6 ft to j1
+  from j1
+    9 ft to b2: receptacle
+at j1
+  join one-1.black, two-2.black
+  join two-1.black, one-2.black
+//                  ^^^^^^^^^^^ circuit-mislabelled "b1 belongs to LC.1, but is fed by LC.2, and b2 the other way round: one-2.black is with the hots of j1"
+  join one-1.white, two-2.white
+  join two-1.white, one-2.white
+`);
+	});
+});
+
+describe("circuit-mislabelled is not told of", () => {
+	test("neutrals on other ports", () => {
+		checkRight(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+circuit galley from LC breaker 20 A by 12-2
+  5 ft to g1: gfci
+at LC
+  bunks-1.white on LC.neutral.3
+  galley-1.white on LC.neutral.2
+`);
+	});
+
+	test("two poles of one breaker exchanged", () => {
+		checkRight(`inlet pole 50 A, 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+circuit desk from LC breaker 20 A two-pole by 12-3
+  9 ft to d1: receptacle split
+at LC
+  desk-1.black on LC.1.load.2
+  desk-1.red on LC.1.load.1
+`);
+	});
+
+	test("a panel behind a panel", () => {
+		checkRight(`${supply}circuit shed from LC breaker 20 A by 12-2
+  20 ft to LD: panel lugs only
+circuit one from LD breaker 15 A by 14-2
+  9 ft to b1: receptacle
+`);
+	});
+});

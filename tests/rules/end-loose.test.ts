@@ -1,0 +1,119 @@
+// Ends on nothing, and what they leave without hot or way back.
+import { describe, test } from "vitest";
+import { checkMarked, checkRight } from "../check-plan.ts";
+
+const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
+
+describe("end-loose is told", () => {
+	test("a live end", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at b1
+  bunks-1.black loose
+//^^^^^^^^^^^^^^^^^^^ end-loose "b1 has no hot: bunks-1.black is on nothing in b1, and live"
+`);
+	});
+
+	test("a neutral, for all behind it", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+  9 ft to b2: receptacle
+at LC
+  bunks-1.white loose
+//^^^^^^^^^^^^^^^^^^^ end-loose "b1 and b2 have no way back: bunks-1.white is on nothing in LC"
+`);
+	});
+
+	test("a capped end of which a load is in want", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at b1
+  bunks-1.white capped
+//^^^^^^^^^^^^^^^^^^^^ end-loose "b1 has no way back: bunks-1.white is capped in b1"
+`);
+	});
+
+	test("a terminal left out of a joint", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+//         ^^ end-loose "b1 has no hot: no hot is on b1.hot"
+  9 ft to b2: receptacle
+at b1
+  join bunks-1.black, bunks-2.black
+`);
+	});
+
+	test("a spare core, loose and dead, is a warning", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-3
+  14 ft to b1: receptacle
+at b1
+  bunks-1.red loose
+//^^^^^^^^^^^^^^^^^ end-loose "bunks-1.red is on nothing in b1"
+`);
+	});
+
+	test("a hot behind a switch is live when it is on", () => {
+		checkMarked(`${supply}circuit lights from LC breaker 15 A by 14-2
+  9 ft to s1: switch
+  7 ft to l1: light 9 W
+at l1
+  lights-2.black loose
+//^^^^^^^^^^^^^^^^^^^^ end-loose "l1 has no hot: lights-2.black is on nothing in l1, and live"
+`);
+	});
+
+	test("half of a split receptacle", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-3
+//                 ^^ end-loose "b1.hot.upper has no hot: bunks-1.red is capped in LC"
+  14 ft to b1: receptacle split
+`);
+	});
+
+	test("only while shore is passed through", () => {
+		checkMarked(`inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to inv.in
+panel LC main 30 A from inv.out by 10-2, 6 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at inv
+  supply-1.white loose
+//^^^^^^^^^^^^^^^^^^^^ end-loose "b1 has no way back: supply-1.white is on nothing in inv"
+`);
+	});
+});
+
+describe("end-loose is not told of", () => {
+	test("a spare core capped", () => {
+		checkRight(`${supply}circuit bunks from LC breaker 20 A by 12-3
+  14 ft to b1: receptacle
+`);
+	});
+
+	test("a live end capped in a box", () => {
+		checkRight(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+  from b1
+    9 ft to e1: end
+`);
+	});
+
+	test("nothing on LOAD of a ground-fault receptacle", () => {
+		checkRight(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to g1: gfci
+`);
+	});
+
+	test("a neutral capped behind a switch at the end", () => {
+		checkRight(`${supply}circuit lights from LC breaker 15 A by 14-2
+  9 ft to l1: light 9 W
+  7 ft by 14-3 to s1: switch
+at l1
+  join lights-1.black, lights-2.black
+  lights-2.red on l1.hot
+at s1
+  lights-2.red on s1.load
+`);
+	});
+});

@@ -1,0 +1,158 @@
+// Places that ask for ground-fault protection.
+import { describe, test } from "vitest";
+import { checkMarked, checkRight } from "../check-plan.ts";
+
+const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
+
+describe("ground-fault-missing is told", () => {
+	test("outdoors", () => {
+		checkMarked(`place porch outdoor
+${supply}circuit porch from LC breaker 20 A by 12-2
+  14 ft to p1: receptacle in porch
+//         ^^ ground-fault-missing "p1 is outdoors (porch) and has no ground-fault protection"
+`);
+	});
+
+	test("exactly six feet from a basin", () => {
+		checkMarked(`place galley sink 6 ft
+${supply}circuit galley from LC breaker 20 A by 12-2
+  5 ft to g1: receptacle in galley
+//        ^^ ground-fault-missing "g1 is within 1.83 m of a basin (galley) and has no ground-fault protection"
+`);
+	});
+
+	test("in a bath, a receptacle and a light over it", () => {
+		checkMarked(`place bath bath
+${supply}circuit bath from LC breaker 15 A by 14-2
+  5 ft to n1: receptacle in bath
+//        ^^ ground-fault-missing "n1 is by a bath (bath) and has no ground-fault protection"
+  5 ft to n2: light 9 W in bath
+//        ^^ ground-fault-missing "n2 is over a bath (bath) and has no ground-fault protection"
+`);
+	});
+
+	test("ahead of the device instead of behind it", () => {
+		checkMarked(`place galley sink 3 ft
+${supply}circuit galley from LC breaker 20 A by 12-2
+  5 ft to g1: receptacle in galley
+//        ^^ ground-fault-missing "g1 is within 1.83 m of a basin (galley) and has no ground-fault protection"
+  5 ft to g2: gfci in galley
+`);
+	});
+
+	test("on LINE of the device instead of on LOAD", () => {
+		checkMarked(`place galley sink 3 ft
+${supply}circuit galley from LC breaker 20 A by 12-2
+  5 ft to g1: gfci in galley
+  5 ft to g2: receptacle in galley
+//        ^^ ground-fault-missing "g2 is within 1.83 m of a basin (galley) and has no ground-fault protection"
+at g1
+  galley-1.black, galley-2.black on g1.line.hot
+  galley-1.white, galley-2.white on g1.line.neutral
+`);
+	});
+
+	test("behind a device that opens too late", () => {
+		checkMarked(`place porch outdoor
+${supply}circuit porch from LC ground-fault-breaker 20 A trip 30 mA by 12-2
+  14 ft to p1: receptacle in porch
+//         ^^ ground-fault-missing "p1 is outdoors (porch), and LC.1 ahead of it opens only at 30 mA"
+`);
+	});
+
+	test("a device the wrong way round protects nothing", () => {
+		checkMarked(`place porch outdoor
+${supply}circuit porch from LC breaker 20 A by 12-2
+  5 ft to g1: gfci
+  14 ft to p1: receptacle in porch
+at g1
+  porch-1.black on g1.load.hot
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^ line-load-reversed
+  porch-1.white on g1.load.neutral
+  porch-2.black on g1.line.hot
+  porch-2.white on g1.line.neutral
+// also ground-fault-missing
+`);
+	});
+
+	test("a damp place in a building", () => {
+		checkMarked(`plan "p"
+  rules building
+place cellar damp
+${supply}circuit cellar from LC breaker 20 A by 12-2
+  14 ft to p1: receptacle in cellar
+//         ^^ ground-fault-missing "p1 is in a place that is damp (cellar) and has no ground-fault protection"
+`);
+	});
+
+	test("every circuit of a caravan", () => {
+		checkMarked(`plan "p"
+  region iec
+inlet shore 16 A 230 V
+panel DB main 16 A from shore by 3G2.5, 4 m
+circuit a from DB breaker 10 A by 3G1.5
+  3 m to a1: socket
+//       ^^ ground-fault-missing "a1 behind DB.1 is not behind a device that opens at 30 mA of leakage or less"
+`);
+	});
+
+	test("a caravan's device that opens above 30 mA", () => {
+		checkMarked(`plan "p"
+  region iec
+inlet shore 16 A 230 V
+panel DB main 16 A from shore by 3G2.5, 4 m
+circuit a from DB ground-fault-breaker 10 A trip 31 mA by 3G1.5
+  3 m to a1: socket
+//       ^^ ground-fault-missing "a1 behind DB.1 is not behind a device that opens at 30 mA of leakage or less"
+`);
+	});
+});
+
+describe("ground-fault-missing is not told of", () => {
+	test("an inch more than six feet from a basin", () => {
+		checkRight(`place galley sink 6 ft 1 in
+${supply}circuit galley from LC breaker 20 A by 12-2
+  5 ft to g1: receptacle in galley
+`);
+	});
+
+	test("behind a ground-fault receptacle, and the receptacle itself", () => {
+		checkRight(`place galley sink 3 ft
+place porch outdoor
+${supply}circuit galley from LC breaker 20 A by 12-2
+  5 ft to g1: gfci in galley
+  5 ft to p1: receptacle in porch
+`);
+	});
+
+	test("behind a ground-fault breaker of 5 mA", () => {
+		checkRight(`place porch outdoor
+${supply}circuit porch from LC ground-fault-breaker 20 A trip 5 mA by 12-2
+  14 ft to p1: receptacle in porch
+`);
+	});
+
+	test("a light outdoors", () => {
+		checkRight(`place porch outdoor
+${supply}circuit porch from LC breaker 15 A by 14-2
+  14 ft to p1: light 9 W in porch
+`);
+	});
+
+	test("a caravan behind 30 mA", () => {
+		checkRight(`plan "p"
+  region iec
+inlet shore 16 A 230 V
+panel DB main 16 A from shore by 3G2.5, 4 m
+circuit a from DB ground-fault-breaker 10 A trip 30 mA by 3G1.5
+  3 m to a1: socket
+`);
+	});
+
+	test("a damp place in a camper", () => {
+		checkRight(`place locker damp
+${supply}circuit locker from LC breaker 20 A by 12-2
+  14 ft to p1: receptacle in locker
+`);
+	});
+});

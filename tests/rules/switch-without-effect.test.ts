@@ -1,0 +1,95 @@
+// Switches that do not switch.
+import { describe, test } from "vitest";
+import { checkMarked, checkRight } from "../check-plan.ts";
+
+const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
+
+describe("switch-without-effect is told", () => {
+	test("a disconnect joined past", () => {
+		checkMarked(`${supply}circuit heat from LC breaker 20 A by 12-2
+  7 ft to hd: disconnect
+  9 ft to wh: heater 1200 W
+at hd
+  join heat-1.black, heat-2.black, hd.line.hot, hd.load.hot
+//                                 ^^^^^^^^^^^ switch-without-effect "hd isolates nothing: hd.line.hot and hd.load.hot are joined past it"
+// also switch-in-neutral
+`);
+	});
+
+	test("a switch with a jumper across it", () => {
+		checkMarked(`${supply}circuit lights from LC breaker 15 A by 14-2
+  9 ft to s1: switch
+  7 ft to l1: light 9 W
+at s1
+  link s1.line, s1.load by 14 AWG black
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ switch-without-effect "s1 switches nothing: s1.line and s1.load are joined past it"
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled
+`);
+	});
+
+	test("a switch with nothing behind it", () => {
+		checkMarked(`${supply}circuit lights from LC breaker 15 A by 14-2
+  9 ft to s1: switch
+//        ^^ switch-without-effect "s1 switches nothing: nothing is on s1.load"
+  from s1.line
+    7 ft to l1: light 9 W
+`);
+	});
+
+	test("the feed of a pair on a traveller", () => {
+		checkMarked(`${supply}circuit stairs from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+//        ^^ switch-without-effect "s1 and s2 do not all switch l1: throwing s1 changes nothing in 1 of 2 positions of the others"
+  9 ft by 14-3 to s2: switch three-way
+  5 ft by 14-2 to l1: light 9 W
+at s1
+  stairs-1.black on s1.traveller.1
+  stairs-2.black on s1.common
+`);
+	});
+
+	test("a four-way switch with its pairs mixed", () => {
+		checkMarked(`${supply}circuit stairs from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+//        ^^ switch-without-effect "s1, s2 and s3 do not all switch l1: throwing s1 changes nothing in 2 of 4 positions of the others"
+  9 ft by 14-3 to s2: switch four-way
+  9 ft to s3: switch three-way
+  5 ft by 14-2 to l1: light 9 W
+at s2
+  stairs-2.black on s2.load.1
+  stairs-3.black on s2.line.1
+`);
+	});
+});
+
+describe("switch-without-effect is not told of", () => {
+	test("travellers in any order", () => {
+		checkRight(`${supply}circuit stairs from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+  9 ft by 14-3 to s2: switch four-way
+  9 ft to s3: switch three-way
+  5 ft by 14-2 to l1: light 9 W
+at s2
+  stairs-2.black on s2.line.2
+  stairs-2.red on s2.line.1
+`);
+	});
+
+	test("a three-way switch used as a plain one", () => {
+		checkRight(`${supply}circuit lights from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+  9 ft to l1: light 9 W
+at s1
+  lights-2.black on s1.traveller.1
+`);
+	});
+
+	test("one switch behind another", () => {
+		checkRight(`${supply}circuit lights from LC breaker 15 A by 14-2
+  7 ft to s1: switch
+  7 ft to s2: switch
+  9 ft to l1: light 9 W
+`);
+	});
+});
