@@ -7,8 +7,10 @@ import {
 	mkdtempSync,
 	readdirSync,
 	readFileSync,
+	renameSync,
 	rmSync,
 	statSync,
+	utimesSync,
 	writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -34,27 +36,71 @@ const origins = [
 	".rolldown.config.mjs",
 	".lodash.mjs",
 ];
-/** Written last: its time is that of a build that went through. */
-const mark = at("dist/.built");
+/** Written last: its time is that at which a build began that went through. */
+const mark = ".built";
+/** Folders in which builds are made that are not yet done, by the number of their process. */
+const unfinished = /^\.dist-(\d+)(?:-old)?$/;
 
+/** Builds into a folder of its own, which takes the place of `dist` when all is there: whoever runs what is in `dist` finds it whole. */
 async function buildAll() {
-	rmSync(at("dist"), { recursive: true, force: true });
-	for (const name of ["launch", "ferrule", "start", "library"]) await bundle(name);
-	chmodSync(at("dist/ferrule.cjs"), 0o755);
-	run("the types of the library could not be written", [
-		at("node_modules/typescript/bin/tsc"),
-		"-p",
-		at("tsconfig.build.json"),
-	]);
-	compileAhead();
-	writeFileSync(mark, "");
+	const began = new Date();
+	const folder = at(`.dist-${process.pid}`);
+	sweepUnfinished();
+	try {
+		for (const name of ["launch", "ferrule", "start", "library"]) await bundle(name, folder);
+		chmodSync(join(folder, "ferrule.cjs"), 0o755);
+		run("the types of the library could not be written", [
+			at("node_modules/typescript/bin/tsc"),
+			...["-p", at("tsconfig.build.json")],
+			...["--outDir", join(folder, "types")],
+		]);
+		compileAhead(folder);
+		writeFileSync(join(folder, mark), "");
+		// What was changed while we built may not be in it.
+		utimesSync(join(folder, mark), began, began);
+		putInPlace(folder);
+	} finally {
+		rmSync(folder, { recursive: true, force: true });
+	}
+}
+
+/** Two builds at once may both get here; the later one stays. */
+function putInPlace(folder) {
+	const old = `${folder}-old`;
+	for (let attempts = 1; ; attempts++) {
+		try {
+			if (existsSync(at("dist"))) renameSync(at("dist"), old);
+			renameSync(folder, at("dist"));
+			break;
+		} catch (error) {
+			if (attempts === 20) throw error;
+		} finally {
+			rmSync(old, { recursive: true, force: true });
+		}
+	}
+}
+
+/** Removes what builds have left that were killed. */
+function sweepUnfinished() {
+	for (const name of readdirSync(root)) {
+		const owner = unfinished.exec(name)?.[1];
+		if (owner !== undefined && !isRunning(Number(owner))) rmSync(at(name), { recursive: true, force: true });
+	}
+}
+
+function isRunning(number) {
+	try {
+		return process.kill(number, 0);
+	} catch (error) {
+		return error.code === "EPERM";
+	}
 }
 
 /**
  * Keeps the command's code as this Node has compiled it by the end of a run over the samples: what a check and a drawing need.
  * The names hold the version, because no other Node can use it; without it the command works just as well.
  */
-function compileAhead() {
+function compileAhead(folder) {
 	const drawings = mkdtempSync(join(tmpdir(), "ferrule-build-"));
 	const samples = at("samples");
 	const calls = [
@@ -63,7 +109,7 @@ function compileAhead() {
 		["check", samples, "--fail-on", "never"],
 	];
 	for (const call of calls)
-		run("the command could not be compiled ahead", ["-e", compiling, at("dist/ferrule.cjs"), ...call]);
+		run("the command could not be compiled ahead", ["-e", compiling, join(folder, "ferrule.cjs"), ...call]);
 	rmSync(drawings, { recursive: true });
 }
 
@@ -91,8 +137,8 @@ function run(complaint, args) {
 }
 
 /** Bundles one entry, and refuses a library whose licence is not in NOTICE. */
-async function bundle(name) {
-	const { output } = await build(optionsFor(name));
+async function bundle(name, folder) {
+	const { output } = await build(optionsFor(name, folder));
 	const notice = readFileSync(at("NOTICE"), "utf8");
 	const modules = output.flatMap((chunk) => (chunk.type === "chunk" ? chunk.moduleIds : []));
 	for (const id of modules) {
@@ -103,8 +149,8 @@ async function bundle(name) {
 }
 
 function isStale() {
-	if (!existsSync(mark)) return true;
-	const built = statSync(mark).mtimeMs;
+	const built = statSync(at(join("dist", mark)), { throwIfNoEntry: false })?.mtimeMs;
+	if (built === undefined) return true;
 	return origins.some((origin) => newest(at(origin)) > built);
 }
 
@@ -115,5 +161,5 @@ function newest(path) {
 	return Math.max(facts.mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name))));
 }
 
-if (words.has("--bench")) await bundle("bench");
+if (words.has("--bench")) await bundle("bench", at("dist"));
 else if (!words.has("--if-stale") || isStale()) await buildAll();

@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 
 const root = dirname(fileURLToPath(import.meta.url));
 
-/** The entries by the names of the files they become in `dist`. */
+/** The entries by the names of the files they become. */
 const entries = {
 	launch: { file: "src/surfaces/launch.ts", output: commonModule("ferrule.cjs") },
 	ferrule: { file: "src/surfaces/ferrule.ts", output: commonModule("parts/ferrule.cjs") },
@@ -15,8 +15,8 @@ const entries = {
 	bench: { file: "tests/bench/bench.ts", output: { ...module("bench.js"), codeSplitting: false } },
 };
 
-/** Options for one entry as one file; what it imports only when needed goes into files of their own under `parts`. */
-export function optionsFor(name) {
+/** Options for one entry as one file in `folder`; what it imports only when needed goes into files of their own under `parts`. */
+export function optionsFor(name, folder) {
 	const { file, output, platform = "node" } = entries[name];
 	return {
 		cwd: root,
@@ -28,7 +28,7 @@ export function optionsFor(name) {
 		resolve: { alias: { "lodash-es": join(root, ".lodash.mjs") } },
 		transform: { target: platform === "node" ? "node20" : "es2023" },
 		plugins: [rawText(), leaveOut(), asciiOnly()],
-		output: { dir: join(root, "dist"), minify: true, comments: { legal: false }, ...output },
+		output: { dir: folder, minify: true, comments: { legal: false }, ...output },
 	};
 }
 
