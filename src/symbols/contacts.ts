@@ -1,4 +1,4 @@
-// Contacts lying down, as they are drawn inside devices on a wiring sheet: line left, load right, rows 24 apart, drawn open.
+// Contacts lying down, as they are drawn inside devices on a wiring sheet: line left, load right, rows 24 apart; drawn open where they can be.
 import {
 	circle,
 	dashed,
@@ -22,6 +22,18 @@ export const contacts: readonly SymbolDesign[] = [
 	pair("contact-breaker-2p-us", "Breaker, two poles", [...arc(-12), ...arc(12), dashed(line(0, -20, 0, 3))]),
 	pair("contact-breaker-2p-iec", "Breaker, two poles", [...cross(-12), ...cross(12), dashed(line(0, -17.5, 0, 6))]),
 	face(
+		"contact-switch-3way",
+		"Three-way switch, common to one of two travellers",
+		[60, 48],
+		[...lead(-1, 0), ...lead(1, -12), ...lead(1, 12), line(-9.7, -1, 9.8, -10.9)],
+		[port("common", -30, 0, "west"), port("traveller1", 30, -12, "east"), port("traveller2", 30, 12, "east")],
+	),
+	pair("contact-switch-4way", "Four-way switch, travellers crossed", [
+		...[-12, 12].flatMap((y) => [...lead(-1, y), ...lead(1, y)]),
+		line(-10.2, -10.2, 10.2, 10.2),
+		line(-10.2, 10.2, 10.2, -10.2),
+	]),
+	face(
 		"ground-fault-sensor",
 		"Ground-fault sensor",
 		[44, 30],
@@ -35,25 +47,18 @@ export const contacts: readonly SymbolDesign[] = [
 	),
 ];
 
+/** A contact point with its lead to the left (-1) or right (1) edge. */
+function lead(side: -1 | 1, y: number): Shape[] {
+	return [line(side * 30, y, side * 14.5, y), circle(side * 12, y, 2.5)];
+}
+
 /** Two contact points with an open blade. */
 function blade(y: number): Shape[] {
-	return [
-		line(-30, y, -14.5, y),
-		circle(-12, y, 2.5),
-		circle(12, y, 2.5),
-		line(14.5, y, 30, y),
-		line(-9.8, y - 1.1, 10, y - 10),
-	];
+	return [...lead(-1, y), ...lead(1, y), line(-9.8, y - 1.1, 10, y - 10)];
 }
 
 function arc(y: number): Shape[] {
-	return [
-		line(-30, y, -14.5, y),
-		circle(-12, y, 2.5),
-		circle(12, y, 2.5),
-		line(14.5, y, 30, y),
-		path(`M-14 ${y - 4}A17 17 0 0 1 14 ${y - 4}`),
-	];
+	return [...lead(-1, y), ...lead(1, y), path(`M-14 ${y - 4}A17 17 0 0 1 14 ${y - 4}`)];
 }
 
 function cross(y: number): Shape[] {

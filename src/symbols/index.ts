@@ -1,6 +1,8 @@
 // Every symbol by its name. Add one as an entry in its family's file.
 import { contacts } from "./contacts.ts";
 import { deviceFaces } from "./device-faces.ts";
+import { directCurrent } from "./direct-current.ts";
+import { directCurrentFaces } from "./direct-current-faces.ts";
 import { grounding } from "./grounding.ts";
 import { joints } from "./joints.ts";
 import { loads } from "./loads.ts";
@@ -22,10 +24,12 @@ export const symbols: readonly SymbolDesign[] = [
 	...switching,
 	...outlets,
 	...loads,
+	...directCurrent,
 	...grounding,
 	...outletFaces,
 	...deviceFaces,
 	...supplyFaces,
+	...directCurrentFaces,
 	...contacts,
 	...joints,
 	...notes,

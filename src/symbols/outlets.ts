@@ -13,12 +13,14 @@ export const outlets: readonly SymbolDesign[] = [
 	outlet("receptacle-iec", "Socket-outlet", iecBody),
 	outlet("receptacle-single-us", "Single receptacle", [...usBody, line(20, 6, 20, 38)]),
 	outlet("receptacle-single-iec", "Socket-outlet", iecBody),
-	outlet("receptacle-split-us", "Split receptacle, one half switched", [
+	outlet("receptacle-split-us", "Split receptacle, a hot for each half", [...usBody, ...usDuplex, line(8, 22, 32, 22)]),
+	outlet("receptacle-split-iec", "Twin socket-outlet, a line for each half", [...iecBody, line(20, 20, 20, 34)]),
+	outlet("receptacle-half-switched-us", "Split receptacle, one half switched", [
 		...usBody,
 		...usDuplex,
 		filled(path("M24 10.7A12 12 0 0 1 24 33.3Z")),
 	]),
-	outlet("receptacle-split-iec", "Socket-outlet, one half switched", [...iecBody, line(20, 20, 34, 30)]),
+	outlet("receptacle-half-switched-iec", "Socket-outlet, one half switched", [...iecBody, line(20, 20, 34, 30)]),
 	outlet("receptacle-switched-us", "Switched receptacle", [...usBody, ...usDuplex, ...switched]),
 	outlet("receptacle-switched-iec", "Switched socket-outlet", [...iecBody, line(20, 20, 36, 31), line(36, 31, 40, 27)]),
 ];
