@@ -28,6 +28,8 @@ export type Effect = "shorted" | "reversed" | "bridged" | "exchanged";
 export interface Crossings {
 	readonly bridges: readonly Bridge[];
 	readonly strays: readonly Stray[];
+	/** The first stray at a point that does something. */
+	strayAt(point: number): Stray | undefined;
 	/** The graph with every bridge cut: what is found on it is not due to two poles being joined. */
 	readonly network: Network;
 	/** The poles as they reach in it. */
@@ -59,7 +61,19 @@ export function traceCrossings(
 		return resolver(point);
 	};
 	const strays = findStrays(network, landings, apart, rootAt);
-	return { bridges, strays, network, poles: apart, rootAt, effects: weigh(bridges, strays), effectOf };
+	const harmful = new Map(
+		strays.toReversed().flatMap((stray) => (stray.effect === undefined ? [] : [[stray.point, stray]])),
+	);
+	return {
+		bridges,
+		strays,
+		strayAt: (point) => harmful.get(point),
+		network,
+		poles: apart,
+		rootAt,
+		effects: weigh(bridges, strays),
+		effectOf,
+	};
 }
 
 function cutBridges(network: Network, cut: ReadonlySet<number>): Network {

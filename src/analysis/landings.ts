@@ -1,6 +1,6 @@
 // What every landed end is for by its colour, what it landed on is for, and which do not go together. The same in every mode.
 import { groupBy } from "../base/group.ts";
-import type { Circuit, Conductor } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, Terminal } from "../circuit/circuit.ts";
 import { colourSuits, coloursOf } from "../handbook/colour-roles.ts";
 import { findColour } from "../handbook/colours.ts";
 import { type PoleSort, sortOfRole } from "./poles.ts";
@@ -27,6 +27,10 @@ export interface Landings {
 	/** In the order of the conductors. */
 	readonly misplaced: readonly Misplaced[];
 	misplacedAt(conductor: number, which: 0 | 1): Misplaced | undefined;
+	/** The first misplaced end on a point. */
+	misplacedOn(point: number): Misplaced | undefined;
+	/** A terminal of a box for wires of a sort that nothing is on; undefined where there is none. */
+	freeTerminal(box: string, sort: PoleSort): Terminal | undefined;
 	/** Every misplaced end of one mistake. */
 	halvesOf(root: string): readonly Misplaced[];
 }
@@ -46,12 +50,19 @@ export function sortLandings(circuit: Circuit): Landings {
 	const roots = nameRoots(circuit, found);
 	const misplaced = found.map((end): Misplaced => ({ ...end, root: roots.get(placeOf(circuit, end)) ?? "" }));
 	const byEnd = new Map(misplaced.map((end) => [end.conductor * 2 + end.which, end]));
+	let free: ReadonlyMap<string, Terminal> | undefined;
+	const byPoint = new Map(misplaced.toReversed().map((end) => [end.point, end]));
 	const byRoot = groupBy(misplaced, (end) => end.root);
 	return {
 		sortAt: (point) => sorts[point] ?? "hot",
 		carriedBy,
 		misplaced,
 		misplacedAt: (conductor, which) => byEnd.get(conductor * 2 + which),
+		misplacedOn: (point) => byPoint.get(point),
+		freeTerminal: (box, sort) => {
+			free ??= findFree(circuit);
+			return free.get(`${box} ${sort}`);
+		},
 		halvesOf: (root) => byRoot.get(root) ?? [],
 	};
 }
@@ -171,6 +182,18 @@ function settleTies(
 		for (const { sort, count } of rankSorts(here))
 			if (count === most && scoreOf(sort) > scoreOf(sorts[point] ?? sort)) sorts[point] = sort;
 	}
+}
+
+/** The first terminal of each box and sort that takes a wire and has none. */
+function findFree(circuit: Circuit): ReadonlyMap<string, Terminal> {
+	const taken = new Set(circuit.conductors.flatMap(({ ends }) => ends.map((end) => end.point)));
+	const free = new Map<string, Terminal>();
+	for (const point of circuit.points) {
+		if (point.kind !== "terminal" || point.capacity === 0 || point.clamp === "lead" || taken.has(point.index)) continue;
+		const key = `${point.enclosure.name} ${sortOfRole(point.role)}`;
+		if (!free.has(key)) free.set(key, point);
+	}
+	return free;
 }
 
 /** One box and the wires of one bundle in it: the smallest thing that is landed wrongly at one go. */

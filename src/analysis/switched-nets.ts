@@ -68,8 +68,9 @@ export class SwitchedNets {
 	}
 
 	private isFedWithout(net: number, contacts: ReadonlySet<number>): boolean {
+		if (this.depths.hot.get(net) === 0) return true;
 		const roots = [...this.depths.hot].filter(([, depth]) => depth === 0).map(([root]) => root);
-		return this.depths.hot.get(net) === 0 || this.walk(roots, contacts).has(net);
+		return this.walk(roots, contacts).has(net);
 	}
 
 	private walk(starts: readonly number[], without: ReadonlySet<number>): ReadonlyMap<number, number> {

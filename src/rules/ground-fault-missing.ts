@@ -169,8 +169,8 @@ function findCause(landings: Landings, { coverage, crossings }: ModeState, part:
 	if (own !== undefined && (own.hot === "load" || own.neutral === "load")) return `line-load-reversed@${part.name}`;
 	const reversed = load.between.map((point) => coverage.reversedBefore(point)).find((device) => device !== undefined);
 	if (reversed !== undefined) return `line-load-reversed@${reversed.part}`;
-	const stray = crossings.strays.find(({ point, effect }) => effect !== undefined && load.between.includes(point));
-	const misplaced = landings.misplaced.find((end) => part.points.includes(end.point));
+	const stray = load.between.map((point) => crossings.strayAt(point)).find((found) => found !== undefined);
+	const misplaced = part.points.map((point) => landings.misplacedOn(point)).find((found) => found !== undefined);
 	const mistake = stray?.root.key ?? misplaced?.root;
 	const key = mistake === undefined ? undefined : keyOfMistake(crossings, mistake);
 	if (key !== undefined) return key;

@@ -11,6 +11,7 @@ import { endLoose } from "./end-loose.ts";
 import { groundBroken } from "./ground-broken.ts";
 import { groundFaultMissing } from "./ground-fault-missing.ts";
 import { groundUndersized } from "./ground-undersized.ts";
+import { inletLive } from "./inlet-live.ts";
 import { lineLoadReversed } from "./line-load-reversed.ts";
 import { mainBypassed } from "./main-bypassed.ts";
 import { neutralBorrowed } from "./neutral-borrowed.ts";
@@ -41,6 +42,7 @@ export const rules: readonly Rule[] = [
 	polarityReversed,
 	switchInNeutral,
 	switchWithoutEffect,
+	inletLive,
 	// neutral
 	neutralNotIsolated,
 	neutralGroundExchanged,

@@ -159,15 +159,6 @@ function tellCure(analysis: Analysis, { halves, enclosure, end }: Root): string 
 function tellTarget({ circuit, landings }: Analysis, half: Misplaced): string {
 	const conductor = circuit.conductors[half.conductor];
 	const box = conductor?.ends[half.which].enclosure.name ?? "";
-	const taken = new Set(circuit.conductors.flatMap(({ ends }) => ends.map((landed) => landed.point)));
-	const free = circuit.points.find(
-		(point) =>
-			point.kind === "terminal" &&
-			point.enclosure.name === box &&
-			point.capacity > 0 &&
-			point.clamp !== "lead" &&
-			landings.sortAt(point.index) === half.carries &&
-			!taken.has(point.index),
-	);
+	const free = landings.freeTerminal(box, half.carries);
 	return free?.name ?? `the ${half.carries}s of ${box}`;
 }

@@ -63,6 +63,8 @@ interface Found {
 	/** A terminal of it that is on the neutral. */
 	readonly point: number;
 	readonly leftLive: readonly string[];
+	/** Whether its terminals are joined past it. */
+	readonly isPassed: boolean;
 	/** How the neutral got there, where it should not be; undefined where it should. */
 	readonly root: Root | undefined;
 }
@@ -71,6 +73,7 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	const { crossings } = state;
 	const { circuit } = analysis;
 	const nets = new SwitchedNets(crossings.network, analysis.landings, crossings.poles);
+	const passed = new Set(findBypasses(state.network).map(({ device }) => device.part));
 	const contacts = groupBy(
 		circuit.links.filter((link) => link.contact !== undefined),
 		(link) => link.part,
@@ -88,7 +91,7 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 		if (hasHot ? leftLive.length === 0 : device.opensNeutral || analysis.landings.sortAt(point) !== "hot") return [];
 		const { span } = certain(circuit.partByName.get(device.part), device.part);
 		const root = hasHot ? undefined : crossings.rootAt(point, "neutral");
-		return [{ part: device.part, span, point, leftLive, root }];
+		return [{ part: device.part, span, point, leftLive, root, isPassed: passed.has(device.part) }];
 	});
 	return [...groupBy(found, ({ root, part }) => root?.key ?? part)].flatMap(([place, [first, ...others]]) =>
 		first === undefined ? [] : [tell(analysis, state, place, first, others)],
@@ -106,11 +109,10 @@ function tell(analysis: Analysis, state: ModeState, place: string, first: Found,
 	const left = [...new Set(found.flatMap(({ leftLive }) => leftLive))];
 	const of = left.length > 0 ? ` of ${listNames(left)}` : "";
 	const by = first.root === undefined ? "" : `: ${tellRoot(analysis, first.root)}`;
-	const isPassed = findBypasses(state.network).some(({ device }) => device.part === first.part);
 	const worse =
 		first.root !== undefined
 			? keyOfMistake(state.crossings, first.root.key)
-			: isPassed
+			: first.isPassed
 				? `switch-without-effect@${first.part}`
 				: undefined;
 	return finding({

@@ -58,6 +58,7 @@ feed backup from inv by 10-2
 //        ^^ poles-joined "inv and shore are joined in LC: by way of backup-1.black"
 circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
+// also inlet-live
 `);
 	});
 
@@ -70,7 +71,7 @@ feed supply from shore by 10-2
 panel LC main 30 A from inv.out by 10-2, 6 ft
 circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
-// also bond-doubled
+// also inlet-live bond-doubled
 `);
 	});
 });
