@@ -2,25 +2,27 @@
 import { certain } from "../base/certain.ts";
 import type { Span } from "../base/span.ts";
 import type { Role, SideSpec } from "../kinds/kind.ts";
-import { roleOfColour } from "../plan/cable-make.ts";
+import { markedRole } from "../plan/marked-role.ts";
 import type { Core, CoreMarking, Hop, HopEnd, Run, Thing } from "../plan/plan.ts";
 import { knotName, thingNamed } from "./devices.ts";
 import type { Draft, DraftConductor, DraftEnd } from "./draft.ts";
+import { findHomeCircuits, type HomeCircuits } from "./home-circuits.ts";
 
 /** Adds every cable of the plan's runs to the draft. */
 export function pullCables(draft: Draft): void {
-	for (const run of draft.plan.runs) for (const hop of run.hops) pullCable(draft, run, hop);
+	const homes = findHomeCircuits(draft);
+	for (const run of draft.plan.runs) for (const hop of run.hops) pullCable(draft, homes, run, hop);
 	for (const thing of draft.plan.things) addLeads(draft, thing);
 }
 
-function pullCable(draft: Draft, run: Run, hop: Hop): void {
+function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void {
 	const from = thingNamed(draft, hop.from.thing);
 	const to = thingNamed(draft, hop.to.thing);
 	const [fromBox, toBox] = [enclosureOf(draft, from), enclosureOf(draft, to)];
 	const leaving = sideOf(from, hop.from, from.blueprint.onward);
 	const arriving = sideOf(to, hop.to, to.blueprint.sides[0]?.name);
 	const conductors = hop.cable.cores.map((bought) => {
-		const core = { ...bought, role: roleAsMarked(bought, hop) };
+		const core = { ...bought, role: markedRole(bought, hop.cable, hop.markings) };
 		const conductor = draft.addConductor({
 			name: `${hop.tag}.${core.colour}`,
 			colour: core.colour,
@@ -33,8 +35,8 @@ function pullCable(draft: Draft, run: Run, hop: Hop): void {
 			sort: "core",
 			cable: hop.tag,
 			ends: [
-				waitingEnd(fromBox, hop, core, knotFor(from, leaving, core.role, hop), 0),
-				waitingEnd(toBox, hop, core, knotFor(to, arriving, core.role, hop), 1),
+				waitingEnd(fromBox, hop, core, keepApart(homes, run, fromBox, knotFor(from, leaving, core.role, hop)), 0),
+				waitingEnd(toBox, hop, core, keepApart(homes, run, toBox, knotFor(to, arriving, core.role, hop)), 1),
 			],
 			span: hop.span,
 		});
@@ -57,12 +59,16 @@ function pullCable(draft: Draft, run: Run, hop: Hop): void {
 	});
 }
 
-/** What a core is for: by its colour, or by the colour it is re-marked with at both ends (a white marked red is a second hot). */
-function roleAsMarked(core: Core, hop: Hop): Core["role"] {
-	const marking = hop.markings.find((candidate) => candidate.core === core.colour && candidate.at === undefined);
-	if (marking === undefined) return core.role;
-	const role = roleOfColour(marking.colour);
-	return role === "hot" && hop.cable.cores.some((other) => other !== core && other.role === "hot") ? "hot2" : role;
+/** Two circuits in one box share their grounds and nothing else: a stranger's hots and neutrals go through by themselves. */
+function keepApart(
+	homes: HomeCircuits,
+	run: Run,
+	enclosure: DraftEnd["enclosure"],
+	knot: string | undefined,
+): string | undefined {
+	const isShared = knot === "hot" || knot === "hot2" || knot === "neutral";
+	if (!isShared || !homes.isStranger(run, enclosure.name)) return knot;
+	return `${knot}@${homes.circuitOf(run) ?? ""}`;
 }
 
 /** Leads that come with a device and land in what it sits in, such as the neutral tail of a ground-fault breaker. */
@@ -134,7 +140,7 @@ function sideOf(thing: Thing, end: HopEnd, usual: string | undefined): SideSpec 
 
 /** The knot a core of a role goes to at a side; undefined where it is capped. */
 function knotFor(thing: Thing, side: SideSpec | undefined, role: Role, hop: Hop): string | undefined {
-	const secondHot = hop.cable.cores.some((core) => roleAsMarked(core, hop) === "hot2");
+	const secondHot = hop.cable.cores.some((core) => markedRole(core, hop.cable, hop.markings) === "hot2");
 	const knots = (secondHot ? side?.withSecondHot : undefined) ?? side?.knots;
 	const knot = knots?.[role];
 	return knot === undefined ? undefined : knotName(thing, knot);

@@ -179,6 +179,8 @@ export interface Load {
 	readonly between: readonly [number, number];
 	/** Watts; undefined for an outlet or when not known. */
 	readonly watts?: number;
+	/** Volts it is made for; undefined for an outlet. */
+	readonly volts?: number;
 	readonly continuous: boolean;
 	/** An outlet that something may be plugged in to: no load of its own. */
 	readonly outlet: boolean;

@@ -13,6 +13,7 @@ const ports = {
 	name: "ports",
 	takes: "count",
 	word: "ports",
+	bare: true,
 	least: 1,
 	most: 60,
 	summary: "how many it has; 14 if not said",

@@ -78,7 +78,7 @@ circuit bath from LC.1 by 12-2
 			],
 			links: [contact("stab", "load.hot", true), contact("tail", "load.neutral", false)],
 			plugs: plugs(said, ["stab"]),
-			leads: [{ mine: "tail", ownerKnot: "neutral", colour: "white", gauge: awg(12) }],
+			leads: [{ mine: "tail", ownerKnot: "neutral", colour: said.region === "us" ? "white" : "blue", gauge: awg(12) }],
 			groundFault: {
 				line: { hot: "stab", neutral: "tail" },
 				load: { hot: "load.hot", neutral: "load.neutral" },

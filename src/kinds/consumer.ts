@@ -29,7 +29,7 @@ panel LC main 30 A from shore by 10-2, 12 ft
 circuit one from LC breaker 15 A by 14-2
   9 ft to x1: ${row.word} 60 W
 `,
-	stands: ["hop", "box"],
+	stands: ["top", "hop", "box"],
 	attributes: [
 		{ name: "power", takes: "quantity", dimension: "power", least: 0.1, most: 20_000, summary: "what it uses" },
 		{
@@ -72,6 +72,7 @@ circuit one from LC breaker 15 A by 14-2
 				{
 					between: ["hot", twoHots ? "hot2" : "neutral"],
 					...(watts === undefined ? {} : { watts }),
+					volts,
 					continuous: said.flag("continuous") ?? false,
 					outlet: false,
 				},
@@ -79,7 +80,7 @@ circuit one from LC breaker 15 A by 14-2
 			sides: [{ name: "feed", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } }],
 			onward: "feed",
 			face: {
-				text: watts === undefined ? row.what : `${row.what} ${Math.round(watts)} W`,
+				text: `${row.what}${watts === undefined ? "" : ` ${Math.round(watts)} W`}${twoHots ? ` ${volts} V` : ""}`,
 				wiring: row.wiring,
 				oneLine: row.oneLine,
 				traits: row.traits,

@@ -14,7 +14,7 @@ circuit heater from LC breaker 20 A by 12-2
   8 ft to hd: disconnect 20 A
   3 ft to wh: heater 1440 W continuous
 `,
-	stands: ["hop", "box"],
+	stands: ["top", "hop", "box"],
 	attributes: [
 		{
 			name: "rating",

@@ -14,7 +14,7 @@ circuit galley from LC breaker 20 A by 12-2
   11 ft to g1: gfci 20 A
    5 ft to g2: receptacle
 `,
-	stands: ["hop", "box"],
+	stands: ["top", "hop", "box"],
 	attributes: [
 		{
 			name: "rating",

@@ -56,6 +56,8 @@ export type AttributeSpec =
 			readonly name: string;
 			readonly takes: "count";
 			readonly word: string;
+			/** The number may stand without its word: `neutral-bar 8`. */
+			readonly bare?: boolean;
 			readonly least: number;
 			readonly most: number;
 			readonly summary: string;
@@ -69,6 +71,8 @@ export interface Said {
 	/** The plan's region and rule set. */
 	readonly region: Region;
 	readonly rules: RuleSet;
+	/** What the cable that arrives carries; undefined where none arrives. */
+	readonly arriving?: { readonly secondHot: boolean; readonly neutral: boolean };
 	/** For a device in a panel: its slot, and the panel's bus terminals it plugs on to, one a pole. */
 	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
 	quantity(attribute: string): Quantity | undefined;
@@ -161,6 +165,8 @@ export type When = "input-live" | "inverting" | "source-live";
 export interface LoadSpec {
 	readonly between: readonly [string, string];
 	readonly watts?: number;
+	/** Volts it is made for; undefined for an outlet. */
+	readonly volts?: number;
 	readonly continuous: boolean;
 	readonly outlet: boolean;
 }

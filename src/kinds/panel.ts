@@ -37,6 +37,12 @@ circuit bunks from LC.1A by 12-2
 			summary: "how many slots it has; 12 if not said",
 		},
 		{ name: "legs", takes: "count", word: "legs", least: 1, most: 2, summary: "hot legs on its bus; 1 if not said" },
+		{
+			name: "bond",
+			takes: "phrase",
+			phrases: ["bonding screw", "bonding strap", "no bonding screw", "no bonding strap"],
+			summary: "whether the screw or strap that joins neutral bar and case is in place",
+		},
 		{ name: "bonded", takes: "flag", summary: "its neutral bar is joined to the case by a screw or strap" },
 		{ name: "plastic", takes: "flag", summary: "its case is not metal" },
 	],
@@ -44,6 +50,7 @@ circuit bunks from LC.1A by 12-2
 		const main = said.quantity("main");
 		const legs = said.count("legs") === 2 ? (["bus.A", "bus.B"] as const) : (["bus.A"] as const);
 		const lugs = main === undefined;
+		const bonded = said.flag("bonded") === true || said.choice("bond")?.startsWith("bonding") === true;
 		return {
 			terminals: legs.map((leg, index) =>
 				cage(said.region, leg, index === 0 ? "hot" : "hot2", lugs ? (index === 0 ? "hot" : "hot2") : undefined, {
@@ -66,7 +73,7 @@ circuit bunks from LC.1A by 12-2
 				{
 					name: "neutral",
 					kind: "neutral-bar",
-					values: new Map(said.flag("bonded") === true ? [["bonded", true]] : []),
+					values: new Map(bonded ? [["bonded", true]] : []),
 				},
 				{ name: "ground", kind: "ground-bar", values: new Map() },
 			],

@@ -14,7 +14,7 @@ circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle 15 A duplex
    9 ft to b2: receptacle 20 A single
 `,
-	stands: ["hop", "box"],
+	stands: ["top", "hop", "box"],
 	attributes: [
 		{
 			name: "rating",

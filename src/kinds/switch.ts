@@ -15,7 +15,7 @@ circuit lights from LC breaker 15 A by 14-2
   7 ft to s1: switch "Porch light"
   9 ft to l1: light 9 W
 `,
-	stands: ["hop", "box"],
+	stands: ["top", "hop", "box"],
 	attributes: [
 		{
 			name: "rating",
@@ -57,7 +57,7 @@ circuit lights from LC breaker 15 A by 14-2
   7 ft to d1: dimmer
   9 ft to l1: light 9 W
 `,
-	stands: ["hop", "box"],
+	stands: ["top", "hop", "box"],
 	attributes: [
 		{ name: "rating", takes: "quantity", dimension: "current", least: 0.5, most: 20, summary: "what it may switch" },
 	],

@@ -4,7 +4,10 @@ import { deviceTerminal } from "./terminals.ts";
 
 /** Terminals, contacts and sides of anything that opens hot and neutral together; two hots where it is said to be for 240 V. */
 export function twoPoles(said: Said, amperes: number): Omit<Blueprint, "face"> {
-	const second = said.region === "us" && (said.quantity("voltage")?.value ?? 0) > 200 ? "hot2" : "neutral";
+	// A cable with two hots and no neutral says as much as `240 V` does.
+	const twoHots = said.arriving?.secondHot === true && !said.arriving.neutral;
+	const saidTwoHots = said.region === "us" && (said.quantity("voltage")?.value ?? 0) > 200;
+	const second = twoHots || saidTwoHots ? "hot2" : "neutral";
 	const screw = (role: "hot" | "hot2" | "neutral", side: "line" | "load", number: string) =>
 		deviceTerminal(said.region, amperes, `${side}.${role}`, role, `${side}-${role}`, { side, also: [number] });
 	const side = (name: "line" | "load") => ({

@@ -91,6 +91,7 @@ class AttributeReader implements ReadAttributes {
 				this.shared.label = term.text;
 				return;
 			case "number":
+				if (this.readBareCount(term)) return;
 				this.refusedFigure = true;
 				return this.refuse(
 					planFinding("unit-wrong", {
@@ -111,6 +112,11 @@ class AttributeReader implements ReadAttributes {
 				candidate.takes === "quantity" && candidate.word === word && candidate.dimension === quantity.dimension,
 		);
 		if (spec?.takes !== "quantity") {
+			// A volume can only be that of the box around it, wherever it stands: `box metal 18 cuin`.
+			if (quantity.dimension === "volume" && word === undefined && this.shared.volume === undefined) {
+				this.shared.volume = quantity;
+				return;
+			}
 			this.refusedFigure = true;
 			return this.refuse(
 				planFinding("unit-wrong", {
@@ -133,6 +139,15 @@ class AttributeReader implements ReadAttributes {
 			return this.set(spec, { sort: "unknown" }, term);
 		}
 		this.set(spec, { sort: "quantity", quantity }, term);
+	}
+
+	/** The number of a kind that is counted: the 8 of `neutral-bar 8`. */
+	private readBareCount(term: Term & { kind: "number" }): boolean {
+		const spec = this.kind.attributes.find((candidate) => candidate.takes === "count" && candidate.bare === true);
+		if (spec?.takes !== "count") return false;
+		this.position--;
+		this.readCount(spec, term);
+		return true;
 	}
 
 	private readPair(first: Quantity, second: Quantity, term: Term): void {
@@ -243,7 +258,7 @@ class AttributeReader implements ReadAttributes {
 		);
 	}
 
-	private readCount(spec: AttributeSpec & { takes: "count" }, term: NameTerm): void {
+	private readCount(spec: AttributeSpec & { takes: "count" }, term: Term & { readonly text: string }): void {
 		const next = this.takeCount();
 		if (next === undefined || !Number.isInteger(next.value)) {
 			// A figure with a unit was meant for this word, so it is not taken for anything else.

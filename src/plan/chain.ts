@@ -3,8 +3,10 @@ import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import { joinSpans, type Span } from "../base/span.ts";
+import type { Said } from "../kinds/kind.ts";
 import type { HopStatement, Link, Marking, NameTerm, QuantityTerm, UnknownTerm } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
+import { markedRole } from "./marked-role.ts";
 import { namesOf } from "./name-rows.ts";
 import type { CableMake, CoreMarking, Hop, HopEnd } from "./plan.ts";
 import type { RunRegister } from "./runs.ts";
@@ -59,10 +61,20 @@ export class Flattener {
 			this.register.incomplete = true;
 			return;
 		}
+		if (position.from.thing === to.thing && position.from.side === to.side) {
+			this.reportOnce(
+				planFinding("cable-to-itself", {
+					title: `${tag} goes from ${to.thing} to ${to.thing}`,
+					span: way.span,
+					marks: [to.thing],
+				}),
+			);
+			return;
+		}
 		this.hops.push({
 			tag,
 			tagSaid: way.tag !== undefined,
-			from: position.from,
+			from: this.register.leave(position.from),
 			to,
 			cable: position.cable,
 			...(length === undefined ? {} : { length }),
@@ -151,7 +163,7 @@ export class Flattener {
 				}),
 			);
 		for (const name of namesOf(hop.name)) {
-			const to = this.register.arrive(hop, name, this.run);
+			const to = this.register.arrive(hop, name, this.run, arrivingBy(position.cable, hop.markings));
 			if (to === undefined) {
 				this.register.incomplete = true;
 				position = { ...position, from: undefined };
@@ -168,4 +180,14 @@ export class Flattener {
 		}
 		return position;
 	}
+}
+
+/** What a cable brings with it, re-marked cores counted by their new colours. */
+function arrivingBy(cable: CableMake | undefined, markings: readonly Marking[]): Said["arriving"] {
+	if (cable === undefined) return undefined;
+	const marked = markings
+		.filter((marking) => marking.at === undefined)
+		.map(({ core, colour }) => ({ core: core.text, colour: colour.text }));
+	const roles = cable.cores.map((core) => markedRole(core, cable, marked));
+	return { secondHot: roles.includes("hot2"), neutral: roles.includes("neutral") };
 }

@@ -132,6 +132,13 @@ export const planCodes = [
 		help: "Declare the breaker in the slot, or write it behind the slot.",
 	},
 	{
+		code: "slot-shared",
+		level: "warning",
+		meaning: "Two circuits hang on one breaker.",
+		why: "Both are dead when it opens, and two cables under its one screw is more than it takes.",
+		help: "Give the second its own breaker, or branch it off from the first.",
+	},
+	{
 		code: "panel-full",
 		level: "error",
 		meaning: "A panel has no free slot left.",
@@ -165,6 +172,13 @@ export const planCodes = [
 		meaning: "A run starts but goes to nothing.",
 		why: "Its wires would end in the open.",
 		help: "Add a hop below it: `14 ft to b1: receptacle`.",
+	},
+	{
+		code: "cable-to-itself",
+		level: "error",
+		meaning: "A cable goes from a thing to the same thing.",
+		why: "It would lead nowhere, or short what it meets.",
+		help: "Name the thing it really goes to.",
 	},
 	{
 		code: "tag-twice",

@@ -23,8 +23,11 @@ const connectors = ["lever", "push-in", "twist-on", "crimp"] as const;
 export function readLandings(
 	statement: AtStatement,
 	things: ReadonlyMap<string, Thing>,
+	notUnderstood: ReadonlyMap<string, string>,
 	findings: Finding[],
 ): BoxLandings | undefined {
+	// What could not be understood has been told where it is declared.
+	if (notUnderstood.has(foldName(statement.box.text))) return undefined;
 	if (!things.has(foldName(statement.box.text))) {
 		findings.push(
 			planFinding("name-unknown", {

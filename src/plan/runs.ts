@@ -2,6 +2,7 @@
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import type { Span } from "../base/span.ts";
+import type { Said } from "../kinds/kind.ts";
 import type { HopStatement, Link, NameTerm, RunStatement, Term, ThingStatement } from "../syntax/tree.ts";
 import { readCableMake } from "./cable-make.ts";
 import { Flattener } from "./chain.ts";
@@ -37,6 +38,7 @@ export class RunRegister {
 			statement.name.span,
 			statement.cable.length === 0 && !everyHopSaysBy(statement.links),
 		);
+		if (start?.protection !== undefined) this.reportSharedSlot(start.protection, statement);
 		const flattener = new Flattener(this, statement.name.text);
 		if (statement.links.length === 0)
 			this.findings.push(
@@ -79,6 +81,14 @@ export class RunRegister {
 			roughedIn: false,
 			span: supply.span,
 		});
+	}
+
+	/** Where a cable leaves from: from a box with one device in it the chain goes on from that device, as if it stood there alone. */
+	leave(end: HopEnd): HopEnd {
+		const thing = this.register.byName.get(foldName(end.thing));
+		if (thing === undefined || end.side !== undefined || thing.blueprint.terminals.length > 0) return end;
+		const [only, another] = this.register.membersOf(thing);
+		return only === undefined || another !== undefined ? end : { ...end, thing: only.name };
 	}
 
 	/** The thing and side a name leads to; undefined, with a finding, when it leads to nothing. */
@@ -140,7 +150,7 @@ export class RunRegister {
 	}
 
 	/** Makes the thing a hop arrives at, or finds the one declared before. */
-	arrive(hop: HopStatement, name: NameTerm, run: string): HopEnd | undefined {
+	arrive(hop: HopStatement, name: NameTerm, run: string, arriving: Said["arriving"]): HopEnd | undefined {
 		if (hop.type === undefined) {
 			const known = resolveName(name, this.register.byName);
 			if (known === undefined && !this.register.notUnderstood.has(foldName(name.head))) {
@@ -165,6 +175,7 @@ export class RunRegister {
 			members: hop.members,
 			stands: "hop",
 			run,
+			...(arriving === undefined ? {} : { arriving }),
 		});
 		return thing === undefined ? undefined : { thing: thing.name, span: name.span };
 	}
@@ -177,6 +188,21 @@ export class RunRegister {
 
 	report(problem: Finding): void {
 		this.findings.push(problem);
+	}
+
+	/** Two circuits from one breaker: most likely a slip in the slot's name. */
+	private reportSharedSlot(protection: string, statement: RunStatement): void {
+		const first = this.runs.find((run) => run.protection === protection);
+		if (first === undefined) return;
+		this.findings.push(
+			planFinding("slot-shared", {
+				title: `${statement.name.text} hangs on ${protection}, as ${first.name} does`,
+				span: statement.from[0]?.span ?? statement.name.span,
+				label: "taken",
+				also: [{ span: first.span, label: "first here" }],
+				marks: [protection],
+			}),
+		);
 	}
 
 	private knownNames(): string[] {
@@ -193,7 +219,9 @@ export class RunRegister {
 				title: `Nothing here is called ${name.text}`,
 				span: name.span,
 				label: "not declared",
-				help: `${didYouMean(name.text, this.knownNames())} Declare it, or correct the name.`.trim(),
+				help: this.runs.some((run) => foldName(run.name) === foldName(name.text))
+					? `${name.text} is a run: name the thing on it to go on from.`
+					: `${didYouMean(name.text, this.knownNames())} Declare it, or correct the name.`.trim(),
 			}),
 		);
 	}

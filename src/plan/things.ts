@@ -27,12 +27,15 @@ export interface Declaration {
 	/** How many alike are declared in one row `l1..l6`; 1 if not given. */
 	readonly row?: number;
 	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
+	/** What the cable that arrives carries. */
+	readonly arriving?: { readonly secondHot: boolean; readonly neutral: boolean };
 }
 
 /** Takes in declarations and keeps the things, in the order of the text. */
 export class ThingRegister {
 	readonly things: Thing[] = [];
 	readonly byName = new Map<string, Thing>();
+	private readonly membersByOwner = new Map<string, Thing[]>();
 	/** Names of things that are declared but not understood, so that what rests on them is not called unknown. */
 	readonly notUnderstood = new Map<string, string>();
 	private readonly settings: Settings;
@@ -51,8 +54,8 @@ export class ThingRegister {
 		if (kind === undefined) return undefined;
 		const name = declaration.fullName ?? declaration.name.text;
 		if (!this.isFree(name, declaration)) return undefined;
-		const { values, shared } = readAttributes(kind, declaration.terms, declaration.name, this.findings);
-		const said = this.tell(name, this.shareInRow(values, shared, declaration), declaration.slot);
+		const { values, shared } = readAttributes(kind, termsOf(declaration), declaration.name, this.findings);
+		const said = this.tell(name, this.shareInRow(values, shared, declaration), declaration);
 		const thing: Thing = {
 			name,
 			label: declaration.label ?? shared.label ?? (declaration.owner === undefined ? declaration.name.text : name),
@@ -105,6 +108,11 @@ export class ThingRegister {
 		});
 	}
 
+	/** What sits in a thing, in the order of the text. */
+	membersOf(owner: Thing): readonly Thing[] {
+		return this.membersByOwner.get(owner.name) ?? [];
+	}
+
 	/** The number of the next free slot of a panel; undefined when it is full. */
 	nextFreeSlot(panel: Thing): string | undefined {
 		const spaces = panel.said.count("spaces") ?? usualSpaces;
@@ -122,15 +130,8 @@ export class ThingRegister {
 	}
 
 	private declareMember(owner: Thing, member: Member, run: string | undefined): void {
-		if (member.name === undefined) {
-			this.findings.push(
-				planFinding("not-understood-yet", {
-					title: `\`${member.type.text}\` is read, but has no meaning yet`,
-					span: member.span,
-				}),
-			);
-			return;
-		}
+		// A line without a name of its own says something of the thing itself, and has been read with its attributes.
+		if (member.name === undefined) return;
 		const label = member.label?.text;
 		if (member.role?.text === "slot") {
 			if (!owner.blueprint.face.traits.includes("panel"))
@@ -167,7 +168,7 @@ export class ThingRegister {
 						? { sort: "word", word: value }
 						: { sort: "quantity", quantity: value },
 			);
-		const said = this.tell(name, values, { name: brought.name, legs: this.busesOf(owner) });
+		const said = this.tell(name, values, { slot: { name: brought.name, legs: this.busesOf(owner) } });
 		this.keep({
 			name,
 			label: name,
@@ -183,6 +184,8 @@ export class ThingRegister {
 	private keep(thing: Thing): void {
 		this.things.push(thing);
 		this.byName.set(foldName(thing.name), thing);
+		if (thing.owner !== undefined)
+			this.membersByOwner.set(thing.owner, [...(this.membersByOwner.get(thing.owner) ?? []), thing]);
 	}
 
 	private findKind(declaration: Declaration): Kind | undefined {
@@ -281,8 +284,12 @@ export class ThingRegister {
 		return new Map([...values, ...split]);
 	}
 
-	private tell(name: string, values: ReadonlyMap<string, AttributeValue>, slot: Said["slot"]): Said {
-		return new SaidValues(name, this.settings, values, slot);
+	private tell(
+		name: string,
+		values: ReadonlyMap<string, AttributeValue>,
+		wiring: Pick<Declaration, "slot" | "arriving">,
+	): Said {
+		return new SaidValues(name, this.settings, values, wiring);
 	}
 
 	private busesOf(panel: Thing): readonly string[] {
@@ -309,6 +316,12 @@ function boxFacts(metal: boolean | undefined, volume: Quantity | undefined): Pic
 	return { box: { metal: metal ?? false, ...(volume === undefined ? {} : { volume }) } };
 }
 
+/** Everything said of a thing: behind its name, and on lines below it that name no part: `bonding screw`. */
+function termsOf(declaration: Declaration): Term[] {
+	const below = declaration.members.filter((member) => member.name === undefined && member.role === undefined);
+	return [...declaration.terms, ...below.flatMap((member) => [member.type, ...member.terms])];
+}
+
 const standsWords = { top: "by itself", hop: "at the end of a cable", box: "in a box", panel: "in a panel" } as const;
 
 /** What a row of things may draw each or together. */
@@ -328,14 +341,21 @@ class SaidValues implements Said {
 	readonly region: Said["region"];
 	readonly rules: Said["rules"];
 	readonly slot?: NonNullable<Said["slot"]>;
+	readonly arriving?: NonNullable<Said["arriving"]>;
 	private readonly values: ReadonlyMap<string, AttributeValue>;
 
-	constructor(name: string, settings: Settings, values: ReadonlyMap<string, AttributeValue>, slot: Said["slot"]) {
+	constructor(
+		name: string,
+		settings: Settings,
+		values: ReadonlyMap<string, AttributeValue>,
+		{ slot, arriving }: Pick<Declaration, "slot" | "arriving">,
+	) {
 		this.name = name;
 		this.region = settings.region;
 		this.rules = settings.rules;
 		this.values = values;
 		if (slot !== undefined) this.slot = slot;
+		if (arriving !== undefined) this.arriving = arriving;
 	}
 
 	quantity(attribute: string): Quantity | undefined {
