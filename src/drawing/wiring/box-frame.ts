@@ -4,7 +4,7 @@ import { textWidth } from "../text-metrics.ts";
 import { type BoxContent, isCore, pointOf } from "./box-content.ts";
 import type { Gland, Joint, Plate } from "./box-plan.ts";
 import type { Row, RowPlan } from "./box-rows.ts";
-import { codeOf } from "./codes.ts";
+import { codeAtEnd } from "./codes.ts";
 import { rowPitch, type } from "./dimensions.ts";
 import type { SplicePorts } from "./splice-ports.ts";
 
@@ -32,7 +32,8 @@ export function glandsOf(content: BoxContent, rows: RowPlan, heights: readonly n
 /** Room for a letter code beside a wire. */
 export function codeRoom(content: BoxContent): number {
 	let widest = 14;
-	for (const wire of content.wires) widest = Math.max(widest, textWidth(codeOf(wire.conductor), { size: type.letter }));
+	for (const wire of content.wires)
+		widest = Math.max(widest, textWidth(codeAtEnd(wire.conductor, wire.end), { size: type.letter }));
 	return Math.ceil(widest) + 8;
 }
 

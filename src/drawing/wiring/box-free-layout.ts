@@ -44,7 +44,7 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 	const relative = rowHeights(free.rows.rows, 0);
 	const relativeY = (wire: Wire): number => certain(relative[free.rows.rowOf.get(wire) ?? -1], "a core's row");
 	const fans = { left: deepestFan(content.left, relativeY), right: deepestFan(content.right, relativeY) };
-	const codes = room + (free.slots[0]?.splice === undefined ? 0 : spliceReach - 4);
+	const codes = room + (free.slots[0]?.splice === undefined ? 0 : spliceReach);
 	const start =
 		content.left.length === 0 ? innerMargin + 8 : fans.left + codes + (hasFreeEnd(content, "left") ? stubRoom : 0);
 	const { xs, spans } = placeColumns(free, sizes, start, Math.max(columnPitch, room + 8));

@@ -122,11 +122,11 @@ function wireMarks(routes: readonly Route[], lit: ReadonlyMap<string, number>): 
 				...(finding === undefined ? {} : { finding }),
 			};
 			const { marked } = conductor.ends[end];
-			return marked === undefined ? [mark] : [mark, { ...mark, points: sleeve(points), colour: marked }];
+			return marked === undefined ? [mark] : [mark, { ...mark, points: sleeve(points), colour: marked, run: "strand" }];
 		});
 }
 
-/** A short piece of a way, just before its end. */
+/** A short piece of a way, just before its end. Painted as a strand is, without a halo that would cut its wire. */
 function sleeve(points: readonly XY[]): XY[] {
 	const [last, before] = [points.at(-1), points.at(-2)];
 	if (last === undefined || before === undefined) return [];

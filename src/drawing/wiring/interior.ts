@@ -48,7 +48,7 @@ export function drawInterior(content: BoxContent, lit: ReadonlyMap<string, numbe
 		content,
 		width: plan.width,
 		height: plan.height,
-		glands: plan.glands,
+		glands: plan.glands.map(({ x, y }) => ({ x, y })),
 		marks: [
 			...(rename === undefined ? core.marks : core.marks.map((mark) => renameMark(mark, rename))),
 			...header.marks,

@@ -141,17 +141,14 @@ function snap(start: XY, bends: readonly XY[], end: XY): XY[] {
 	return straighten(way);
 }
 
-/** What is asked of the engine; each of these changes the layout. */
-const engineOptions: Readonly<Record<string, string>> = {
+/** What is asked of the engine: the first four name its defaults and its seed, each of the others changes the layout. */
+export const engineOptions: Readonly<Record<string, string>> = {
 	"elk.algorithm": "layered",
 	"elk.direction": "RIGHT",
 	"elk.edgeRouting": "ORTHOGONAL",
 	"elk.randomSeed": "1",
-	"elk.layered.nodePlacement.strategy": "BRANDES_KOEPF",
-	"elk.layered.compaction.postCompaction.strategy": "EDGE_LENGTH",
 	"elk.spacing.nodeNode": String(laneGap + 16),
 	"elk.spacing.edgeNode": String(fanDepth),
-	"elk.spacing.edgeEdge": String(fanDepth),
 	"elk.layered.spacing.edgeNodeBetweenLayers": String(fanDepth),
 	"elk.layered.spacing.edgeEdgeBetweenLayers": String(fanDepth),
 };

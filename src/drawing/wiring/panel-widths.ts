@@ -45,7 +45,7 @@ export function setPanelWidths(
 	const wallRoom = (side: "left" | "right"): number =>
 		content[side].length === 0
 			? innerMargin
-			: fanDepth + room + (hasFreeEnd(content, side) ? stubRoom : 0) + (inline[side] ? 2 * spliceReach + room + 8 : 0);
+			: fanDepth + room + (hasFreeEnd(content, side) ? stubRoom : 0) + (inline[side] ? 2 * spliceReach + room + 14 : 0);
 	const left = wallRoom("left");
 	const mainX = left + columns.left * columnStep + (columns.left > 0 ? 14 : 0);
 	const legs = Math.max(1, parts.bus?.points.length ?? 1);
@@ -62,7 +62,8 @@ export function setPanelWidths(
 		x += 2 * half;
 	}
 	const railEdge = x - 6;
-	const right = columns.right * columnStep + (columns.right > 0 ? 14 : 0) + wallRoom("right") + innerMargin / 2;
+	const right =
+		columns.right * columnStep + (columns.right > 0 ? rightLead - 2 : 0) + wallRoom("right") + innerMargin / 2;
 	return {
 		mainX,
 		poleX,
@@ -70,7 +71,7 @@ export function setPanelWidths(
 		poleEdge,
 		busX,
 		barX,
-		channels: { left, middle: poleEdge + 22, right: railEdge + 16 },
+		channels: { left, middle: poleEdge + 22, right: railEdge + rightLead },
 		inlineDepth: fanDepth + room + spliceReach,
 		stubDepth: fanDepth + room,
 		total: Math.ceil(Math.max(leastWidth, railEdge + right)),
@@ -82,5 +83,7 @@ export const columnStep = 24;
 /** Width of a leg of the bus, and from one leg to the next. */
 export const busWidth = 12;
 export const busStep = 24;
+/** From the bars to the first column beyond them. */
+const rightLead = 26;
 const barPitch = 54;
 const poleGap = 20;

@@ -9,6 +9,7 @@ import type { FeedNode } from "./feed-graph.ts";
 import { drawInterior, type Interior, type ShapeMemo } from "./interior.ts";
 import type { Strands } from "./strand-order.ts";
 import { tagRoom } from "./tags.ts";
+import { sideOf } from "./terminal-letters.ts";
 
 /** A box of a sheet, not yet placed. */
 export interface SheetBox {
@@ -120,7 +121,8 @@ function withoutPartsOf(circuit: Circuit, stock: Stock, elsewhere: readonly Cabl
 	const names = new Set<string>();
 	for (const cable of elsewhere)
 		for (const index of cable.conductors)
-			for (const { point } of circuit.conductors[index]?.ends ?? []) names.add(partAt(point) ?? "");
+			for (const { point } of circuit.conductors[index]?.ends ?? [])
+				if (sideOf(circuit, point ?? -1) !== "line") names.add(partAt(point) ?? "");
 	// A breaker that a jumper leads to stays, for the jumper is drawn.
 	for (const { ends } of stock.inner)
 		for (const { point } of ends) if (!isTail(point)) names.delete(partAt(point) ?? "");
