@@ -48,9 +48,9 @@ export const syntaxProblems = [
 	{
 		code: "colon-unexpected",
 		meaning:
-			"A colon stands where none belongs. At the left edge a thing is written with its kind first and without a colon: `receptacle b1`. With name and colon a thing is written on a hop (`14 ft to b1: receptacle`) and as a part of something, indented below it.",
+			"A colon stands where none belongs. At the left edge a thing is written with its kind first and without a colon: `inlet shore 30 A 120 V`. With name and colon a thing is written on a hop (`14 ft to b1: receptacle`) and as a part of something, indented below it.",
 		why: leftOut,
-		help: "Write the kind, then the name, without a colon; or indent the line below what it is a part of.",
+		help: "Write it as a hop below its circuit, `14 ft to b1: receptacle`, or indent the line below what it is a part of. At the left edge write the kind, then the name, without a colon.",
 	},
 	{
 		code: "direction-unclosed",
@@ -71,7 +71,7 @@ export const syntaxProblems = [
 		meaning:
 			"A hop (a length, and `to` what) or a branch (`from` what) stands where there is no chain it could belong to. Hops stand indented below a `circuit`, a `feed`, a `bond`, or a `from` within one of these.",
 		why: "A cable that belongs to no chain comes from nowhere: it is neither checked nor drawn.",
-		help: "Write `circuit NAME from PANEL.SLOT by CABLE` above it and indent the hop below that line.",
+		help: "Indent the hop below its circuit. Where there is none yet, write `circuit NAME from PANEL.SLOT by CABLE` above it.",
 	},
 	{
 		code: "indentation-mixed",

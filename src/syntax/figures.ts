@@ -149,7 +149,7 @@ export class FigureJoiner {
 		const spelling = behind ?? solidUnit;
 		const unit = findUnit(spelling) ?? unitInOtherCase(spelling);
 		const next = behind === undefined ? index + 1 : index + 2;
-		if (unit === undefined) return this.#unclear(index, next, "has no unit that is known behind it");
+		if (unit === undefined) return this.#makeUpWithSlash(index, next, first, second);
 		return this.#reading(index, next, (text, span) => {
 			const slash = text.indexOf("/");
 			const middle = span.column + slash;
@@ -164,6 +164,21 @@ export class FigureJoiner {
 				},
 			};
 		});
+	}
+
+	/** `12/2`, as cables are called in speech: read as the make-up that it is, and reported. */
+	#makeUpWithSlash(index: number, next: number, size: number, cores: number): Reading {
+		const isCable =
+			next === index + 1 && size >= 1 && gaugeByNumber(size) !== undefined && /^[1-5]$/.test(String(cores));
+		if (!isCable) return this.#unclear(index, next, "has no unit that is known behind it");
+		return this.#reading(index, next, (text, span) => ({
+			term: { kind: "make-up", text: `${size}-${cores}`, span },
+			finding: problem("number-unclear", span, {
+				title: `${quoted(text)} has a slash, and the make-up of a cable is written with a hyphen`,
+				label: `${size}-${cores}`,
+				help: `Did you mean \`${size}-${cores}\`? Two ratings with a slash have a unit behind them: \`120/240 V\`.`,
+			}),
+		}));
 	}
 
 	#gauge(index: number, next: number, number: number): Reading {

@@ -19,7 +19,7 @@ export function explainFault(fault: IRecognitionException, rule: LineRule, line:
 		if (isColon) return unexpectedColon(token, line, swapped(line));
 	}
 	if (rule === "hop" && !line.tokens.some((word) => joiningWords.has(word.image)))
-		return missing("word", "`to`", token, line, help);
+		return missingTo(line) ?? missing("word", "`to`", token, line, help);
 	// The parser's own words may stand around what the rule says is missing.
 	const said = /(?<code>name|word|text|unit|colon|reason)-missing (?<what>.*)$/m.exec(fault.message)?.groups;
 	if (said?.code !== undefined && said.what !== undefined) return missing(said.code, said.what, token, line, help);
@@ -79,6 +79,25 @@ function missing(code: string, what: string, token: IToken | undefined, line: Li
 	}
 }
 
+/** `d4: receptacle` and `5 ft d5: receptacle` in a chain: the line as it was meant. */
+function missingTo(line: Line): Finding | undefined {
+	const colon = line.tokens.findIndex((token) => token.tokenType === tokens.Colon);
+	const name = line.tokens[colon - 1];
+	const near = nearWord(line, "to");
+	if (name === undefined || (near && near !== name)) return undefined;
+	const before = line.text.slice(line.start.column - 1, name.startOffset);
+	const after = line.text.slice(name.startOffset, endOf(line));
+	const advice =
+		before === ""
+			? `Write how far the cable goes and \`to\` before it: \`14 ft to ${after}\`; \`? to ${after}\` as long as that is not known.`
+			: `Write it like this: \`${before}to ${after}\`.`;
+	return problem("word-missing", line.spanOf(name), {
+		title: `The word \`to\` is missing before ${quoted(name.image)}`,
+		label: "to is missing",
+		help: advice,
+	});
+}
+
 function unexpectedColon(token: IToken, line: Line, help: string): Finding {
 	return problem("colon-unexpected", line.spanOf(token), {
 		title: `A colon cannot stand behind ${quoted(line.text.slice(0, token.startOffset).trim())}`,
@@ -117,12 +136,12 @@ function nearWord(line: Line, word: string): IToken | undefined {
 		.find((token) => token.tokenType === tokens.Word && didYouMean(token.image, [word]) !== "");
 }
 
-/** `b1: receptacle` at the left edge, put the right way round. */
+/** `b1: receptacle` at the left edge: as the hop or part that it most likely is. */
 function swapped(line: Line): string {
 	const [name, colon, kind] = line.tokens;
 	if (name === undefined || colon?.tokenType !== tokens.Colon || kind?.tokenType !== tokens.Word)
 		return `Write it like this: \`${examples.thing}\`.`;
-	return `At the left edge the kind comes first: \`${kind.image} ${name.image}\`. A part of something is indented below it.`;
+	return `If a cable arrives at it, write a hop, indented below its circuit: \`14 ft to ${name.image}: ${kind.image}\`. A part of something is indented below that. What stands at the left edge has its kind first and no colon: \`inlet shore 30 A 120 V\`.`;
 }
 
 function endOf(line: Line): number {

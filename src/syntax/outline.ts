@@ -33,6 +33,8 @@ export interface Frame {
 /** The lines that are open while a text is read from top to bottom. */
 export class Outline {
 	readonly #frames: Frame[];
+	/** The chain at the left edge that was opened last, as long as nothing but its own lines follow. */
+	#chain: { readonly frame: Frame; readonly line: Line } | undefined;
 
 	constructor(statements: Statement[]) {
 		this.#frames = [newFrame(-1, { takes: "statements", into: statements }, false)];
@@ -73,10 +75,7 @@ export class Outline {
 		const column = line.indentation;
 		const chains = this.#frames.filter((frame) => takesLinks(frame) && frame.column < column);
 		const innermost = chains.at(-1);
-		if (innermost === undefined) {
-			this.#reportMisplacedHop(line);
-			return undefined;
-		}
+		if (innermost === undefined) return this.#placeOutdentedLink(line);
 		const end = numberEnd(line);
 		const beginning = chains.findLast((frame) => frame.starts.has(column));
 		const ending = chains.filter((frame) => frame.numberEnds.has(end));
@@ -94,7 +93,9 @@ export class Outline {
 
 	/** Opens the line for those below it. */
 	open(line: Line, block: Block, isLost: boolean): void {
-		this.#frames.push(newFrame(line.indentation, block, isLost || this.isLost(line)));
+		const frame = newFrame(line.indentation, block, isLost || this.isLost(line));
+		if (this.#frames.length === 1) this.#chain = takesLinks(frame) ? { frame, line } : undefined;
+		this.#frames.push(frame);
 	}
 
 	/** Whether a line that this one stands below was not understood. */
@@ -144,6 +145,35 @@ export class Outline {
 				label: "out of line",
 			}),
 		);
+	}
+
+	/** A hop or branch in the column of its circuit, or left of it: it belongs to the circuit all the same. */
+	#placeOutdentedLink(line: Line): Frame | undefined {
+		const chain = this.#chain;
+		if (chain === undefined || chain.frame.block.takes !== "links") {
+			this.#reportMisplacedHop(line);
+			return undefined;
+		}
+		this.above(line);
+		// The frame was left because of the column; what stands below the line is placed as if it had never been.
+		this.#frames.push(chain.frame);
+		if (chain.frame.isReported) return chain.frame;
+		chain.frame.isReported = true;
+		const name = quoted(
+			chain.line.tokens
+				.slice(0, 2)
+				.map((token) => token.image)
+				.join(" "),
+		);
+		line.report(
+			problem("hop-misplaced", line.start, {
+				title: `${quoted(line.words)} is not indented below ${name}`,
+				label: "indent it",
+				also: [{ span: chain.line.start, label: "below this line" }],
+				help: `Put two blanks in front of it, and of every other line that belongs to ${name}.`,
+			}),
+		);
+		return chain.frame;
 	}
 
 	#reportMisplacedHop(line: Line): void {

@@ -4,7 +4,7 @@ import { newToken } from "./figures.ts";
 import type { Line } from "./lexer.ts";
 import { explainFault } from "./messages.ts";
 import { StatementParser } from "./parser-statements.ts";
-import { problem } from "./problem.ts";
+import { problem, quoted } from "./problem.ts";
 import * as tokens from "./tokens.ts";
 import type { Landing, NameTerm } from "./tree.ts";
 
@@ -80,7 +80,10 @@ export class LineParser extends StatementParser {
 						this.CONSUME(tokens.On);
 						return this.SUBRULE(this.name, { ARGS: ["The terminal behind `on`"] });
 					});
-					return this.ACTION(() => (on ? this.#landed(names, isLastListed, on) : this.#free(names)));
+					return this.ACTION(() => {
+						const listed = this.#withoutInnerEnds(names, on === undefined ? "" : ` on ${on.text}`);
+						return on ? this.#landed(listed, isLastListed, on) : this.#free(listed);
+					});
 				},
 			},
 		]),
@@ -109,6 +112,28 @@ export class LineParser extends StatementParser {
 		line.report(finding);
 		// A statement under a misspelt word is nothing of the kind that it was read as.
 		return finding.code === "word-unknown" ? undefined : node;
+	}
+
+	/** `A fork, B fork on T`: what holds for all the conductors is said once, behind the last of them; reported, and left out. */
+	#withoutInnerEnds(names: readonly NameTerm[], on: string): readonly NameTerm[] {
+		const hasComma = (index: number) => {
+			const [before, after] = [names[index - 1], names[index]];
+			return before && after && this.line.text.slice(before.span.endColumn - 1, after.span.column - 1).includes(",");
+		};
+		const inner = new Set(
+			names.filter((name, at) => at > 0 && name.text === name.head && hasComma(at) === false && hasComma(at + 1)),
+		);
+		const [first] = inner;
+		if (first === undefined) return names;
+		const cores = names.filter((name) => name.text !== name.head).map((name) => name.text);
+		this.line.report(
+			problem("word-unexpected", first.span, {
+				title: `${quoted(first.text)} stands between two conductors`,
+				label: "not here",
+				help: `Say it once for all of them, \`${cores.join(", ")} ${first.text}${on}\`, or write a line for each.`,
+			}),
+		);
+		return names.filter((name) => !inner.has(name));
 	}
 
 	/** The last plain word before `on` is how the end is made up, unless a comma makes it one more conductor. */

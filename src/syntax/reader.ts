@@ -102,6 +102,9 @@ export class Reader {
 		}
 		const hop = parser.read(line, line.tokens, "hop", () => parser.hop());
 		if (hop) into.push(hop);
+		// A colon without a kind has been told; that the thing is not known then needs no second finding.
+		if (hop && !hop.type && line.tokens.some((token) => token.tokenType === tokens.Colon))
+			this.doubtful.add(hop.name.first.text);
 		const block: Block = hop?.type ? { takes: "members", into: hop.members } : { takes: "nothing" };
 		this.#open(line, hop && !isLost ? block : undefined, "members");
 	}

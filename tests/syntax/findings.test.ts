@@ -47,6 +47,7 @@ const cases: Record<Exclude<SyntaxCode, "text-too-long">, readonly string[]> = {
 		"14 ft to b1\n^^^^^^^^^^^ hop-misplaced",
 		"from b1 by 12-2\n^^^^^^^^^^^^^^^ hop-misplaced",
 		"at b1\n  9 ft to b2\n  ^^^^^^^^^^ hop-misplaced",
+		`${chain}9 ft to b1\n^^^^ hop-misplaced\n9 ft to b2`,
 	],
 	"indentation-mixed": [`${chain}    9 ft to b1\n\t9 ft to b2\n^ indentation-mixed`],
 	"indentation-too-deep": [`${deep}\n${" ".repeat(33)}light x\n${" ".repeat(33)}^^^^^^^ indentation-too-deep`],
@@ -167,6 +168,14 @@ describe("a message", () => {
 		expect(helpOf("circut c from LC by 12-2\n  9 ft to b1")).toContain("Did you mean `circuit`?");
 		expect(helpOf(`${chain}  9 ft too b1`)).toContain("Did you mean `to`?");
 		expect(helpOf("acept a: b")).toContain("Did you mean `accept`?");
+		expect(helpOf("circuit c from LC by 12/2\n  9 ft to b1")).toContain("Did you mean `12-2`?");
+	});
+
+	it("shows the line as it was meant where `to` or the conductors' commas are amiss", () => {
+		expect(helpOf(`${chain}  5 ft d5: receptacle 20 A`)).toContain("`5 ft to d5: receptacle 20 A`");
+		expect(helpOf(`${chain}  d4: receptacle`)).toContain("`14 ft to d4: receptacle`");
+		expect(helpOf("at b\n  a.black fork, c.black fork on b.hot")).toContain("`a.black, c.black fork on b.hot`");
+		expect(helpOf("b1: receptacle")).toContain("`14 ft to b1: receptacle`");
 	});
 
 	it("shows a line that is right, which is read without a finding", () => {
@@ -239,6 +248,29 @@ describe("what a hop says twice", () => {
 
 describe("what is guessed from a wrong line", () => {
 	const read = (text: string) => compact(readText(text, "p").tree);
+
+	it("reads hops in the column of their circuit as its own, and says so once", () => {
+		const text = `${chain}9 ft to b1: box\n  r1: receptacle\n 3 ft to b2\nfrom b2\n  5 ft to b3\n`;
+		expect(found(text)).toEqual(["2:1-5 hop-misplaced"]);
+		expect(read(text)).toBe(
+			"circuit c from LC by <12-2>\n  hop length <9 ft> to b1: box\n    member r1: receptacle\n" +
+				"  hop length <3 ft> to b2\n  branch from b2\n    hop length <5 ft> to b3",
+		);
+		expect(found(`${chain}place a\n9 ft to b1`)).toEqual(["3:1-11 hop-misplaced"]);
+	});
+
+	it("reads a cable's make-up with a slash as the make-up", () => {
+		expect(read("circuit c from LC by 12/2\n  9 ft to b1")).toContain("by <12-2>");
+		expect(found("circuit c from LC by 12/2\n  9 ft to b1")).toEqual(["1:22-26 number-unclear"]);
+		expect(read("circuit c from LC by 240/2\n  9 ft to b1")).toContain("by <?>");
+	});
+
+	it("takes what is said of each conductor's end for all of them", () => {
+		const text = "at b\n  a-1.black fork, a-2.black fork on b.hot\n  a-1.red loose, a-2.red loose";
+		expect(found(text)).toEqual(["2:13-17 word-unexpected", "3:11-16 word-unexpected"]);
+		expect(read(text)).toContain("land a-1 > black, a-2 > black with fork on b > hot");
+		expect(read(text)).toContain("free a-1 > red loose");
+	});
 
 	it("keeps the length where only its unit is misspelt, and the thing where only the colon is missing", () => {
 		expect(read(`${chain}  14 fet to b1: light 9 w`)).toContain("hop length <14 ft> to b1: light [<9 W>]");
