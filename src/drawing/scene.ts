@@ -67,6 +67,7 @@ export interface CircleMark {
 	readonly fill?: Paint;
 	readonly stroke?: Paint;
 	readonly strokeWidth?: number;
+	readonly dashed?: boolean;
 }
 /** A line of the drawing itself: a leader, a frame division, a one-line conductor or bus. */
 export interface LineMark {

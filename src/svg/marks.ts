@@ -92,6 +92,7 @@ function writeCircles(canvas: Canvas, marks: readonly CircleMark[], inks: InkPot
 			d: same.map((mark) => circlePath(mark.x, mark.y, mark.radius)).join(""),
 			...inks.fillAndStroke(first.fill, first.stroke),
 			"stroke-width": first.stroke === undefined ? undefined : figure(first.strokeWidth ?? 1),
+			"stroke-dasharray": first.dashed ? shortDashes : undefined,
 		});
 	}
 	const screws = marks.filter((mark) => mark.as === "terminal");
@@ -104,7 +105,7 @@ function writeCircles(canvas: Canvas, marks: readonly CircleMark[], inks: InkPot
 
 /** What two surfaces must share to be painted as one. */
 function surfaceOf(mark: RectangleMark | CircleMark): string {
-	return `${mark.fill} ${mark.stroke} ${mark.strokeWidth} ${mark.kind === "rectangle" && mark.dashed === true}`;
+	return `${mark.fill} ${mark.stroke} ${mark.strokeWidth} ${mark.dashed === true}`;
 }
 
 /** Marks by a property, in the order in which each value of it first occurs. */
@@ -180,3 +181,5 @@ function textLook(mark: TextMark, inks: InkPot): Attributes {
 }
 
 const dashes = "7 4";
+/** Around the ring of a badge, where long ones would leave three strokes. */
+const shortDashes = "3 3";

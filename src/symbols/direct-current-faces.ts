@@ -71,13 +71,7 @@ export const directCurrentFaces: readonly SymbolDesign[] = [
 		"alternator-face",
 		"Alternator",
 		[56, 48],
-		[
-			filled(circle(-4, 0, 22), "plate"),
-			circle(-4, 0, 14),
-			circle(-4, 0, 3),
-			path("M18 -4H27V4H18"),
-			path(direct(-13, 5)),
-		],
+		[filled(circle(-4, 0, 22), "plate"), circle(-4, 0, 14), circle(-4, 0, 3), path("M18 -4H27V4H18")],
 	),
 ];
 

@@ -1,4 +1,5 @@
-// The numbered mark of a finding, the same on the drawing and in the list. Filled for what is dangerous or wrong, open for the rest.
+// The numbered mark of a finding, the same on the drawing and in the list. Filled for what is dangerous or wrong, open for the rest,
+// in a broken ring for what the builder accepts.
 import type { Level } from "../../base/finding.ts";
 import type { Mark, XY } from "../scene.ts";
 import { smallestText } from "../text-metrics.ts";
@@ -6,10 +7,10 @@ import { smallestText } from "../text-metrics.ts";
 /** Radius of a finding's mark, in units. */
 export const badgeRadius = 9.5;
 
-/** The mark of finding `number` around `at`. */
-export function badgeMarks(number: number, at: XY, level: Level): Mark[] {
-	const grave = level === "danger" || level === "error";
+/** The mark of finding `number` around `at`. `isAccepted`: the builder stands behind it, so it is grey in a broken ring. */
+export function badgeMarks(number: number, at: XY, level: Level, isAccepted = false): Mark[] {
 	const of = `finding ${number}`;
+	const { fill, ink } = isAccepted ? acceptedLook : graveLevels.has(level) ? graveLook : lightLook;
 	return [
 		{
 			kind: "circle",
@@ -18,9 +19,10 @@ export function badgeMarks(number: number, at: XY, level: Level): Mark[] {
 			x: at.x,
 			y: at.y,
 			radius: badgeRadius,
-			fill: grave ? "fault" : "paper",
-			stroke: "fault",
+			fill,
+			stroke: isAccepted ? "soft" : "fault",
 			strokeWidth: 1.6,
+			...(isAccepted ? { dashed: true } : {}),
 		},
 		{
 			kind: "text",
@@ -31,7 +33,12 @@ export function badgeMarks(number: number, at: XY, level: Level): Mark[] {
 			size: number > 99 ? smallestText : 11,
 			bold: true,
 			anchor: "middle",
-			paint: grave ? "paper" : "fault",
+			paint: ink,
 		},
 	];
 }
+
+const graveLevels: ReadonlySet<Level> = new Set(["danger", "error"]);
+const graveLook = { fill: "fault", ink: "paper" } as const;
+const lightLook = { fill: "paper", ink: "fault" } as const;
+const acceptedLook = { fill: "paper", ink: "soft" } as const;

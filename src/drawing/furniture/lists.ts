@@ -81,6 +81,8 @@ function sampleMarks({ sample }: LegendEntry, at: XY): Mark[] {
 				},
 			];
 		case "bar":
+			// The paint of the band around a lit way stands for the way itself, drawn as the drawing draws it.
+			if (sample.paint === "fault-soft") return [litSample(at)];
 			return [
 				{
 					kind: "rectangle",
@@ -97,6 +99,22 @@ function sampleMarks({ sample }: LegendEntry, at: XY): Mark[] {
 		case "symbol":
 			return [symbolSample(sample.symbol, at)];
 	}
+}
+
+function litSample(at: XY): Mark {
+	return {
+		kind: "wire",
+		of: "legend way of a finding",
+		points: [
+			{ x: at.x + 2, y: at.y },
+			{ x: at.x + sampleWidth - 2, y: at.y },
+		],
+		colour: "black",
+		width: 3.4,
+		radius: 0,
+		run: "strand",
+		finding: 0,
+	};
 }
 
 /** The symbol in the middle of the sample, as large as fits. */
@@ -124,16 +142,18 @@ function noteItem(note: string, number: number, width: number): Item {
 	};
 }
 
-function findingItem(finding: SheetFinding, width: number): Item {
+function findingItem({ number, level, title, accepted }: SheetFinding, width: number): Item {
 	const indent = 2 * badgeRadius + 9;
+	const isAccepted = accepted !== undefined;
+	const word = isAccepted ? "Accepted:" : `${levelWords[level]}:`;
+	const words = isAccepted ? `${title}. Reason: ${accepted}` : title;
 	// The word is set bold and runs a little wider than it was wrapped with.
-	const word = `${levelWords[finding.level]}:`;
-	const [first = "", ...rest] = wrapText(`${word} ${finding.title}`, style, width - indent - 6);
+	const [first = "", ...rest] = wrapText(`${word} ${words}`, style, width - indent - 6);
 	const opening = textWidth(`${word} `, { ...style, bold: true });
 	return {
 		height: Math.max((rest.length + 1) * linePitch, 2 * badgeRadius) + 5,
 		marksAt: (corner) => [
-			...badgeMarks(finding.number, { x: corner.x + badgeRadius + 1, y: corner.y + 8 }, finding.level),
+			...badgeMarks(number, { x: corner.x + badgeRadius + 1, y: corner.y + 8 }, level, isAccepted),
 			line(word, { x: corner.x + indent, y: corner.y }, true),
 			line(first.slice(word.length + 1), { x: corner.x + indent + opening, y: corner.y }, false),
 			...rest.map((text, index) => line(text, { x: corner.x + indent, y: corner.y + (index + 1) * linePitch }, false)),

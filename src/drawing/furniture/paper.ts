@@ -14,24 +14,35 @@ export const margin = 40;
 /** Units between the frame and what is drawn inside it. */
 export const padding = 26;
 
-/** The papers to try for a wish, smallest first: from the size wished for upward, or all of the region's. */
-export function papersFor(wish: string, region: Region): readonly Paper[] {
-	const list = [iso, ansi].find((papers) => papers.some((paper) => sameName(paper, wish))) ?? byRegion[region];
-	const first = list.findIndex((paper) => sameName(paper, wish));
-	return list.slice(Math.max(0, first));
+/** The paper of that name, whatever the region; undefined for none. */
+export function paperNamed(name: string): Paper | undefined {
+	return [...iso, ...ansi].find((paper) => paper.name.toLowerCase() === name.toLowerCase());
 }
 
-function sameName(paper: Paper, wish: string): boolean {
-	return paper.name.toLowerCase() === wish.toLowerCase();
+/** The papers to try for a wish, smallest first: from the size wished for upward, or all of the region's. */
+export function papersFor(wish: Paper | undefined, region: Region): readonly Paper[] {
+	if (wish === undefined) return byRegion[region];
+	const list = iso.includes(wish) ? iso : ansi;
+	return list.slice(list.indexOf(wish));
+}
+
+/** A sheet of a size of its own, which its name tells: `custom, 420 x 300 mm`; in inches where these are used. */
+export function customPaper(width: number, height: number, region: Region): Paper {
+	const sides = [width, height].map((side) => (region === "us" ? (side / inch).toFixed(1) : String(side / millimetre)));
+	return { name: `custom, ${sides.join(" x ")} ${region === "us" ? "in" : "mm"}`, width, height };
 }
 
 function millimetres(name: string, width: number, height: number): Paper {
-	return { name, width: width * 4, height: height * 4 };
+	return { name, width: width * millimetre, height: height * millimetre };
 }
 
 function inches(name: string, width: number, height: number): Paper {
-	return { name, width: width * 101.6, height: height * 101.6 };
+	return { name, width: width * inch, height: height * inch };
 }
+
+/** In units. */
+const millimetre = 4;
+const inch = 101.6;
 
 /** ISO 216. */
 const iso: readonly Paper[] = [

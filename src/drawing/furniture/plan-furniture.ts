@@ -1,6 +1,8 @@
-// What every sheet of a plan says about the plan: its title, system and rules, its modes and accepted deviations, its findings.
+// What every sheet of a plan says about the plan: its title, system and rules, its modes, its findings.
 import type { NumberedFinding } from "../../base/finding.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
+import type { System } from "../../kinds/kind.ts";
+import { voltsText } from "../volts-text.ts";
 import type { SheetContent } from "./sheet-content.ts";
 
 /** The part of a sheet's content that follows from the plan alone. */
@@ -24,20 +26,19 @@ export function planFurniture(circuit: Circuit, findings: readonly NumberedFindi
 		],
 		paper: plan.settings.paper,
 		region: plan.settings.region,
-		notes: [
-			...plan.settings.notes,
-			...circuit.modes.map((mode) => `Mode ${mode.summary}.`),
-			...plan.acceptances.map(
-				({ rule, at, reason }) => `Accepted: ${rule}${at === undefined ? "" : ` at ${at}`}, because ${reason}`,
-			),
-		],
-		findings: findings.map(({ number, level, title }) => ({ number, level, title })),
+		notes: [...plan.settings.notes, ...circuit.modes.map(({ name, summary }) => `Mode ${name}: ${summary}.`)],
+		findings: findings.map(({ number, level, title, accepted }) => ({
+			number,
+			level,
+			title,
+			...(accepted === undefined ? {} : { accepted }),
+		})),
 	};
 }
 
 /** What is drawn, in words: sources, panels and circuits with what is on them. */
 function describeCircuit(circuit: Circuit): string {
-	const sources = circuit.sources.map(({ name, volts }) => `${name} (${volts} V)`);
+	const sources = circuit.sources.map((source) => `${source.name} (${voltsText(source)})`);
 	const panels = circuit.parts.filter((part) => part.face.traits.includes("panel")).map(({ name }) => name);
 	const runs = circuit.plan.runs
 		.filter((run) => run.sort === "circuit")
@@ -51,12 +52,16 @@ function listing(heading: string, names: readonly string[], between: string): st
 	return names.length === 0 ? "" : `${heading}: ${names.join(between)}.`;
 }
 
-/** `120 V AC, 30 A`: of the first source, which the panel is usually fed by. */
+/** `120/240 V AC, 50 A · 12 V DC`: of the first source of each system, which a panel is usually fed by. */
 function systemText(circuit: Circuit): string {
-	const source = circuit.sources[0];
-	if (source === undefined) return "no source";
-	const limit = source.limit === undefined ? "" : `, ${Math.round(source.limit)} A`;
-	return `${source.volts} V ${source.system.toUpperCase()}${limit}`;
+	const first = (system: System): string[] => {
+		const source = circuit.sources.find((candidate) => candidate.system === system);
+		if (source === undefined) return [];
+		const limit = source.limit === undefined ? "" : `, ${Math.round(source.limit)} A`;
+		return [`${voltsText(source)} ${system.toUpperCase()}${limit}`];
+	};
+	const systems = [...first("ac"), ...first("dc")];
+	return systems.length === 0 ? "no source" : systems.join(" · ");
 }
 
 const regionNames = { us: "US", iec: "IEC" } as const;

@@ -54,4 +54,6 @@ export interface SheetFinding {
 	readonly number: number;
 	readonly level: Level;
 	readonly title: string;
+	/** The builder's reason, where an `accept` line stands behind it. */
+	readonly accepted?: string;
 }

@@ -1,9 +1,10 @@
 // Which paper, how large the drawing, and where the furniture: the smallest sheet that holds all, filled best.
+import type { Region } from "../../kinds/kind.ts";
 import type { Box } from "../bounds.ts";
 import type { Group, Placement } from "../scene.ts";
 import { type Arrangement, arrangements } from "./arrangement.ts";
 import { FurnitureSet } from "./furniture-set.ts";
-import { margin, type Paper, padding, papersFor } from "./paper.ts";
+import { customPaper, margin, type Paper, padding, paperNamed, papersFor } from "./paper.ts";
 import { findPockets } from "./pockets.ts";
 import type { SheetContent } from "./sheet-content.ts";
 
@@ -36,20 +37,30 @@ export interface HeadingWidth {
 	readonly title: number;
 }
 
-/** The layout of a sheet. */
+/** The layout of a sheet: on the paper asked for as it is, where that holds it; else on the smallest larger one, which a note tells. */
 export function chooseLayout(content: SheetContent, drawing: Drawing, heading: HeadingWidth): Layout {
-	const wanted: Wanted = { set: new FurnitureSet(content), drawing, heading };
-	for (const paper of papersFor(content.paper, content.region)) {
+	const wish = paperNamed(content.paper);
+	if (wish !== undefined) {
+		const asked = layoutOn({ set: new FurnitureSet(content), drawing, heading, mostScale: mostToFillAsked }, wish);
+		if (asked !== undefined) return asked;
+	}
+	const notes = wish === undefined ? content.notes : [...content.notes, tooSmall(wish)];
+	const wanted: Wanted = { set: new FurnitureSet({ ...content, notes }), drawing, heading, mostScale: mostToFill };
+	for (const paper of papersFor(wish, content.region)) {
 		const whole = layoutOn(wanted, paper);
 		if (whole === undefined) continue;
 		if (whole.fill >= goodFill) return whole;
-		for (const cut of cutPapers(wanted, paper, whole)) {
+		for (const cut of cutPapers(wanted, paper, whole, content.region)) {
 			const layout = layoutOn(wanted, cut);
 			if (layout !== undefined && layout.fill > whole.fill) return layout;
 		}
 		return whole;
 	}
-	return madeToMeasure(wanted);
+	return madeToMeasure(wanted, content.region);
+}
+
+function tooSmall({ name }: Paper): string {
+	return `This sheet needs larger paper than the ${name} asked for: on ${name} its smallest letters could not be read.`;
 }
 
 /** Height of the title line at the top. */
@@ -59,10 +70,12 @@ interface Wanted {
 	readonly set: FurnitureSet;
 	readonly drawing: Drawing;
 	readonly heading: HeadingWidth;
+	readonly mostScale: number;
 }
 
-/** A drawing may be enlarged this much to fill its sheet. */
-const mostScale = 1.3;
+/** A drawing may be enlarged this much to fill its sheet, and one whose paper is asked for. */
+const mostToFill = 1.3;
+const mostToFillAsked = 2;
 /** Below this a sheet of standard size is cut to the drawing. */
 const goodFill = 0.62;
 /** Limits of width to height of the space inside the frame of a sheet that is cut to its drawing. */
@@ -85,7 +98,7 @@ function layoutOn(wanted: Wanted, paper: Paper): Layout | undefined {
 }
 
 /** The drawing in the middle of what an arrangement leaves; none where it does not fit. */
-function arranged({ drawing, heading }: Wanted, paper: Paper, arrangement: Arrangement): Layout[] {
+function arranged({ drawing, heading, mostScale }: Wanted, paper: Paper, arrangement: Arrangement): Layout[] {
 	const inside = insideOf(paper);
 	const area = areaOf(inside, arrangement.takes.width, arrangement.takes.height);
 	const scale = Math.min(mostScale, area.width / drawing.box.width, area.height / drawing.box.height);
@@ -95,7 +108,7 @@ function arranged({ drawing, heading }: Wanted, paper: Paper, arrangement: Arran
 }
 
 /** The drawing over the whole sheet and the furniture in its free corners; none where a block finds no room. */
-function pocketed({ set, drawing, heading }: Wanted, paper: Paper): Layout[] {
+function pocketed({ set, drawing, heading, mostScale }: Wanted, paper: Paper): Layout[] {
 	const inside = insideOf(paper);
 	const area = areaOf(inside, 0, 0);
 	const most = Math.min(mostScale, area.width / drawing.box.width, area.height / drawing.box.height);
@@ -152,7 +165,7 @@ function moved(box: Box, area: Box, scale: number, share: { x: number; y: number
 }
 
 /** The sheets that can be cut from a paper, smallest first; none so small that the furniture and the drawing cannot fit by area. */
-function cutPapers({ drawing }: Wanted, paper: Paper, whole: Layout): Paper[] {
+function cutPapers({ drawing }: Wanted, paper: Paper, whole: Layout, region: Region): Paper[] {
 	const around = 2 * (margin + padding);
 	const least = { width: drawing.box.width + around, height: drawing.box.height + around + headingHeight };
 	const inside = insideOf(paper);
@@ -163,7 +176,7 @@ function cutPapers({ drawing }: Wanted, paper: Paper, whole: Layout): Paper[] {
 			const space = insideOf({ width, height });
 			const shape = space.width / space.height;
 			if (shape < aspect.least || shape > aspect.most || space.width * space.height < tightest * filled) continue;
-			papers.push({ name: `${paper.name} cut`, width, height });
+			papers.push(customPaper(width, height, region));
 		}
 	return papers.sort((one, other) => one.width * one.height - other.width * other.height).slice(0, mostCuts);
 }
@@ -175,16 +188,13 @@ const tightest = 1.1;
 const mostCuts = 40;
 
 /** A sheet around a drawing that no paper holds. */
-function madeToMeasure(wanted: Wanted): Layout {
+function madeToMeasure(wanted: Wanted, region: Region): Layout {
 	const { box } = wanted.drawing;
 	for (let growth = 0; ; growth += 4 * step) {
 		const height = box.height + 2 * (margin + padding) + headingHeight + 160 + growth;
 		const width = Math.max(box.width + 2 * (margin + padding), height * aspect.least, 1600) + growth;
-		const paper = {
-			name: "own size",
-			width: Math.ceil(width),
-			height: Math.ceil(Math.max(height, width / aspect.most)),
-		};
+		const whole = (side: number): number => Math.ceil(side / 4) * 4;
+		const paper = customPaper(whole(width), whole(Math.max(height, width / aspect.most)), region);
 		const found = layoutOn(wanted, paper);
 		if (found !== undefined) return found;
 	}

@@ -14,7 +14,7 @@ export interface TitleBlock {
 /** The title block of a sheet in `width` units; at most 720 (180 mm). */
 export function titleBlock(content: SheetContent, width: number): TitleBlock {
 	const side = 156;
-	const project = wrapText(content.project, projectStyle, width - side - 2 * inset).slice(0, 2);
+	const project = projectLines(content.project, width - side - 2 * inset);
 	const rows = factRows(content.facts, width);
 	const head = 26 + project.length * 18 + 22;
 	const height = head + rows.length * rowHeight;
@@ -55,19 +55,34 @@ function headMarks(
 		rule({ x: wall, y: corner.y }, { x: wall, y: corner.y + head }),
 		rule({ x: wall, y: middle }, { x: corner.x + width, y: middle }),
 		name("Project", { x: corner.x + inset, y: corner.y + 15 }),
-		...project.map((text, index): Mark => {
-			const fitted = shortenText(text, projectStyle, width - side - 2 * inset);
-			return { ...value(fitted, { x: corner.x + inset, y: corner.y + 33 + index * 18 }), ...projectStyle };
-		}),
+		...project.map(
+			(text, index): Mark => ({
+				...value(text, { x: corner.x + inset, y: corner.y + 33 + index * 18 }),
+				...projectStyle,
+			}),
+		),
 		{
-			...value(content.title, { x: corner.x + inset, y: corner.y + 33 + project.length * 18 }),
+			...value(shortenText(content.title, { size: 12.5 }, width - side - 2 * inset), {
+				x: corner.x + inset,
+				y: corner.y + 33 + project.length * 18,
+			}),
 			size: 12.5,
 		},
 		name("Sheet", { x: wall + inset, y: corner.y + 15 }),
 		{ ...value(`${content.number} of ${content.of}`, { x: wall + inset, y: corner.y + 29 }), bold: true },
-		name("Paper, scale", { x: wall + inset, y: middle + 14 }),
-		value(shortenText(`${paper}, not to scale`, valueStyle, side - 2 * inset), { x: wall + inset, y: middle + 28 }),
+		name("Paper (not to scale)", { x: wall + inset, y: middle + 14 }),
+		value(shortenText(paper, valueStyle, side - 2 * inset), { x: wall + inset, y: middle + 28 }),
 	];
+}
+
+/** The plan's title in two lines at most; where it is longer, an ellipsis says so. */
+function projectLines(project: string, width: number): string[] {
+	const [first = "", ...rest] = wrapText(project, projectStyle, width);
+	if (rest.length < 2) return [first, ...rest];
+	// Without the space, a word that is broken over both lines stays one.
+	const [second = "", third = ""] = rest;
+	const between = project.includes(`${second}${third}`) ? "" : " ";
+	return [first, shortenText(`${second}${between}${third}`, projectStyle, width)];
 }
 
 /** Fields in rows as wide as the block, each at least as wide as what it holds. */

@@ -3,6 +3,7 @@ import type { Cable, Circuit, Enclosure, Part } from "../../circuit/circuit.ts";
 import { type BoxNets, findBoxNets } from "./box-nets.ts";
 import { type State, statesOf } from "./box-states.ts";
 import { deviceStep, endSteps, isBar, sourceStep } from "./device-steps.ts";
+import { findHalfSwitched } from "./half-switched.ts";
 import { partLabel } from "./labels.ts";
 import type { Chain, DeviceStep, PartingStep, Step } from "./steps.ts";
 
@@ -52,6 +53,8 @@ class Walk {
 	private readonly nets: BoxNets;
 	private readonly cablesAt = new Map<string, Cable[]>();
 	private readonly partsIn = new Map<string, Part[]>();
+	/** First cables of roughed-in circuits without a breaker of their own. */
+	private readonly roughedIn: ReadonlySet<string>;
 
 	constructor(circuit: Circuit) {
 		this.circuit = circuit;
@@ -60,7 +63,16 @@ class Walk {
 			if (cable.runSort === "bond") continue;
 			for (const name of new Set([cable.from.name, cable.to.name])) append(this.cablesAt, name, cable);
 		}
-		for (const part of circuit.parts) append(this.partsIn, part.enclosure.name, part);
+		this.roughedIn = new Set(
+			circuit.plan.runs
+				.filter((run) => run.roughedIn && run.protection === undefined)
+				.flatMap(({ hops }) => hops.slice(0, 1).map(({ tag }) => tag)),
+		);
+		const halfSwitched = findHalfSwitched(circuit);
+		for (const part of circuit.parts) {
+			const face = halfSwitched.has(part.name) ? { ...part.face, oneLine: "receptacle-half-switched" } : part.face;
+			append(this.partsIn, part.enclosure.name, face === part.face ? part : { ...part, face });
+		}
 	}
 
 	/** Finds what is reached from `starts` along cables in the direction they are written. */
@@ -100,7 +112,7 @@ class Walk {
 	private passCable(cable: Cable, from: Enclosure, steps: Step[]): Way | undefined {
 		if (this.walked.has(cable)) return undefined;
 		this.walked.add(cable);
-		steps.push({ kind: "cable", cables: [cable] });
+		steps.push({ kind: "cable", cables: [cable], ...(this.roughedIn.has(cable.tag) ? { roughedIn: true } : {}) });
 		const to = cable.from === from ? cable.to : cable.from;
 		if (!this.seen.has(to.name)) return { kind: "box", enclosure: to, incoming: cable };
 		steps.push({ kind: "flag", place: "end", text: `to ${to.name}` });

@@ -23,7 +23,7 @@ function mergeTail(steps: Step[], apart: ReadonlySet<string>): void {
 	const cables = [...firstCable.cables, ...secondCable.cables];
 	if (new Set(cables.map((cable) => cable.make)).size > 1) return;
 	if ([...first.names, ...second.names, ...cables.map((cable) => cable.tag)].some((name) => apart.has(name))) return;
-	steps.splice(-4, 4, { kind: "cable", cables }, mergeDevices(first, second));
+	steps.splice(-4, 4, { ...firstCable, cables }, mergeDevices(first, second));
 }
 
 function devicesAlike(first: DeviceStep, second: DeviceStep): boolean {

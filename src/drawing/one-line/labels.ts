@@ -2,6 +2,7 @@
 import type { Cable, Circuit, Part, Source } from "../../circuit/circuit.ts";
 import type { Region, Trait } from "../../kinds/kind.ts";
 import { regionalSymbol } from "../../symbols/index.ts";
+import { voltsText } from "../volts-text.ts";
 import type { Label } from "./steps.ts";
 
 /** A device's label: its name, the builder's words for it, what it is. */
@@ -14,16 +15,17 @@ export function sourceLabel(part: Part, source: Source): Label {
 	const bond = { supply: "N-G bond at the supply", own: "bonds N-G while inverting", floating: "neutral floats" };
 	const limit = source.limit === undefined ? "" : ` · ${Math.round(source.limit)} A`;
 	const what = source.sort === "shore" || source.sort === "generator" ? [] : [part.face.text];
-	return { name: part.name, lines: [...ownWords(part), `${source.volts} V${limit}`, ...what, bond[source.bonding]] };
+	return { name: part.name, lines: [...ownWords(part), `${voltsText(source)}${limit}`, ...what, bond[source.bonding]] };
 }
 
-/** A breaker's label: the circuit it protects, its slot and its rating. */
+/** A breaker's label: the circuit it protects, its slot and its rating, and whether only its cables lie there yet. */
 export function breakerLabel(part: Part, circuit: Circuit): Label {
 	const run = circuit.plan.runs.find((candidate) => candidate.protection === part.name);
 	const slot = part.owner === undefined ? part.name : part.name.slice(part.owner.length + 1);
 	if (run === undefined) return { name: part.name, lines: [part.face.text] };
 	const words = run.label === "" || run.label === run.name ? [] : [run.label];
-	return { name: run.name, lines: [...words, `${slot} · ${part.face.text}`] };
+	const roughedIn = run.roughedIn ? ["roughed in"] : [];
+	return { name: run.name, lines: [...words, `${slot} · ${part.face.text}`, ...roughedIn] };
 }
 
 /** What is written at a cable: its make, then its tag with its length; cables drawn as one show their tags and their lengths. */

@@ -41,7 +41,9 @@ export function devicePiece(step: DeviceStep, findingsOf: FindingsOf): Piece {
 /** The line between two devices, with its cable to the left. */
 export function cablePiece(step: CableStep, findingsOf: FindingsOf): Piece {
 	const tags = step.cables.map((cable) => cable.tag);
-	const { make, lines } = cableTexts(step.cables);
+	const texts = cableTexts(step.cables);
+	const { make } = texts;
+	const lines = [...texts.lines, ...(step.roughedIn ? ["roughed in"] : [])];
 	const span = step.cables[0]?.span;
 	const about = {
 		name: `cable ${tags.join(" ")}`,
@@ -53,11 +55,11 @@ export function cablePiece(step: CableStep, findingsOf: FindingsOf): Piece {
 		{ x: -6, y: middle + 5 },
 		{ x: 6, y: middle - 5 },
 	];
-	const texts = cableLines(make, lines);
+	const label = cableLines(make, lines);
 	return piece(about, cableHeight, () => [
 		vertical(0, cableHeight),
 		{ kind: "line", as: "leader", points: slash, stroke: "ink", strokeWidth: 1.3 },
-		...linesAt(texts, { x: -12, y: middle - heightOf(texts) / 2 }, "end"),
+		...linesAt(label, { x: -12, y: middle - heightOf(label) / 2 }, "end"),
 		...badgeRow(findingsOf(tags), { x: 12 + badgeRadius, y: middle }, 1),
 	]);
 }
@@ -132,7 +134,12 @@ export function vertical(top: number, bottom: number, x = 0): Mark {
 export function badgeRow(findings: ReturnType<FindingsOf>, at: XY, direction: 1 | -1): Mark[] {
 	const inOrder = direction === 1 ? findings : findings.toReversed();
 	return inOrder.flatMap((finding, index) =>
-		badgeMarks(finding.number, { x: at.x + direction * index * (2 * badgeRadius + 2), y: at.y }, finding.level),
+		badgeMarks(
+			finding.number,
+			{ x: at.x + direction * index * (2 * badgeRadius + 2), y: at.y },
+			finding.level,
+			finding.accepted !== undefined,
+		),
 	);
 }
 

@@ -24,6 +24,8 @@ export interface DeviceStep {
 export interface CableStep {
 	readonly kind: "cable";
 	readonly cables: readonly Cable[];
+	/** Set on the first cable of a circuit that no breaker's label tells to be roughed in. */
+	readonly roughedIn?: boolean;
 }
 /** A box in which the line is only joined. */
 export interface JointStep {

@@ -101,23 +101,71 @@ test("words of any length and script stay inside", () => {
 
 describe("paper", () => {
 	test("is the smallest that holds the drawing at full size", () => {
-		expect(paperOf(composeSheet(content(500, 300)))).toMatch(/^A4/);
-		expect(paperOf(composeSheet(content(1500, 700)))).toMatch(/^A3/);
-		expect(paperOf(composeSheet(content(500, 300, { region: "us" })))).toMatch(/^Letter/);
-		expect(paperOf(composeSheet(content(30_000, 20_000)))).toBe("own size");
+		expect(sheetSize(content(1100, 900))).toEqual(["A3", 420, 297]);
+		const small = sheetSize(content(500, 300));
+		expect(small[1]).toBeLessThanOrEqual(297);
+		expect(sheetSize(content(500, 300, { region: "us" }))[1]).toBeLessThanOrEqual(11 * 25.4);
 	});
 
-	test("is never smaller than what is asked for, and larger where that does not do", () => {
-		expect(paperOf(composeSheet(content(500, 300, { paper: "A3" })))).toMatch(/^A3/);
-		expect(paperOf(composeSheet(content(1600, 900, { paper: "A4" })))).toMatch(/^A2|^A3/);
-		expect(paperOf(composeSheet(content(500, 300, { paper: "tabloid", region: "iec" })))).toMatch(/^Tabloid/);
+	test("is kept where it is asked for and holds the drawing", () => {
+		expect(sheetSize(content(500, 300, { paper: "A3" }))).toEqual(["A3", 420, 297]);
+		expect(sheetSize(content(500, 300, { paper: "A1" }))).toEqual(["A1", 841, 594]);
+		const [name, width] = sheetSize(content(500, 300, { paper: "tabloid" }));
+		expect([name, Math.round(width)]).toEqual(["Tabloid", Math.round(17 * 25.4)]);
 	});
 
-	test("has the size its name says, unless it is cut", () => {
-		const sheet = composeSheet(content(1100, 900, { paper: "A3" }));
-		expect(paperOf(sheet)).toBe("A3");
-		expect([sheet.width / 4, sheet.height / 4]).toEqual([420, 297]);
+	test("is larger where what is asked for does not do, and a note says so", () => {
+		const sheet = composeSheet(content(1600, 900, { paper: "A4" }));
+		expect(sheet.width / 4).toBeGreaterThan(297);
+		expect(brokenMeasures(sheet)).toEqual([]);
+		expect(textsOf(sheet).join(" ")).toContain("needs larger paper than the A4 asked for");
+		expect(textsOf(composeSheet(content(500, 300, { paper: "A4" }))).join(" ")).not.toContain("larger paper");
 	});
+
+	test("of no standard size is told by its sides", () => {
+		const sheet = composeSheet(content(30_000, 20_000));
+		expect(paperOf(sheet)).toBe(`custom, ${sheet.width / 4} x ${sheet.height / 4} mm`);
+		const inches = composeSheet(content(30_000, 20_000, { region: "us" }));
+		expect(paperOf(inches)).toBe(
+			`custom, ${(inches.width / 101.6).toFixed(1)} x ${(inches.height / 101.6).toFixed(1)} in`,
+		);
+	});
+});
+
+test("a finding that is accepted says so with its reason, in a ring of its own", () => {
+	const sheet = composeSheet(
+		content(900, 420, {
+			findings: [
+				{ number: 1, level: "error", title: "No ground" },
+				{ number: 2, level: "error", title: "No ground", accepted: "the maker's own lead" },
+			],
+		}),
+	);
+	const words = textsOf(sheet).join(" ");
+	expect(words).toContain("Accepted: No ground. Reason: the maker's own lead");
+	const rings = sheet.groups
+		.filter(({ name }) => name === "findings")
+		.flatMap(({ marks }) =>
+			marks.flatMap((mark) => (mark.kind === "circle" ? [[mark.fill, mark.dashed === true]] : [])),
+		);
+	expect(rings).toEqual([
+		["fault", false],
+		["paper", true],
+	]);
+});
+
+test("a title too long for its two lines ends in an ellipsis", () => {
+	const words = textsOf(composeSheet(content(900, 420, { project: "The long way round the lake ".repeat(9) })));
+	expect(words.filter((text) => text.endsWith("…"))).toHaveLength(1);
+	expect(textsOf(composeSheet(content(900, 420))).some((text) => text.endsWith("…"))).toBe(false);
+});
+
+test("the way of a finding is lit in the legend as on the drawing", () => {
+	const legend = [{ sample: { kind: "bar", paint: "fault-soft" }, code: "", text: "way of a finding" } as const];
+	const lit = composeSheet(content(900, 420, { legend }))
+		.groups.filter(({ name }) => name === "legend")
+		.flatMap(({ marks }) => marks.filter((mark) => mark.kind === "wire" && mark.finding !== undefined));
+	expect(lit).toHaveLength(1);
 });
 
 test("every sheet carries the caution, the title block and no date", () => {
@@ -131,6 +179,14 @@ function textsOf(sheet: Sheet): string[] {
 	return sheet.groups.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])));
 }
 
+/** The paper as the title block names it. */
 function paperOf(sheet: Sheet): string {
-	return (textsOf(sheet).find((text) => text.endsWith(", not to scale")) ?? "").replace(", not to scale", "");
+	const texts = textsOf(sheet);
+	return texts[texts.indexOf("Paper (not to scale)") + 1] ?? "";
+}
+
+/** The paper's name with its sides in millimetres. */
+function sheetSize(of: SheetContent): readonly [string, number, number] {
+	const sheet = composeSheet(of);
+	return [paperOf(sheet), sheet.width / 4, sheet.height / 4];
 }

@@ -153,3 +153,27 @@ test("another cable or another device keeps neighbours apart", () => {
 `),
 	).not.toContain("+");
 });
+
+test("a split receptacle is half switched only where a switch opens one half", () => {
+	const shared = `inlet shore 50 A, 120 V / 240 V
+panel LC main 50 A legs 2, spaces 8 from shore by 6-3, 12 ft
+circuit counter from LC breaker 20 A two-pole by 12-3
+  14 ft to k1: receptacle split
+`;
+	expect(stepsOf(shared)).toContain("end k1: receptacle-split-us");
+	const oneSwitch = `${supply}circuit a from LC breaker 15 A by 14-2
+  4 ft to s1: switch
+  3 ft by 14-3 to k1: receptacle split
+at s1
+  a-1.black, a-2.black on s1.line
+  a-2.red on s1.load
+`;
+	expect(stepsOf(oneSwitch)).toContain("k1: receptacle-half-switched-us");
+	expect(
+		stepsOf(
+			oneSwitch
+				.replace("a-1.black, a-2.black on s1.line", "a-1.black on s1.line")
+				.replace("a-2.red on", "a-2.red, a-2.black on"),
+		),
+	).toContain("k1: receptacle-split-us");
+});
