@@ -85,6 +85,8 @@ function tell(circuit: Circuit, state: ModeState, first: Mislabelled, others: re
 		help: `Put ${landing?.name ?? `the hot of ${names}`} on ${first.said}, or say that the circuit comes from ${first.found}.`,
 		basis: circuitMislabelled.basis,
 		key: `${circuitMislabelled.code}@${nameMixUp(first)}`,
+		// Where the two are joined, who feeds what is no longer a question of labels.
+		consequenceOf: `circuits-joined@${nameMixUp(first)}`,
 	});
 }
 

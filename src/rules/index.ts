@@ -3,6 +3,7 @@ import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
 import { circuitMislabelled } from "./circuit-mislabelled.ts";
 import { circuitOverloaded } from "./circuit-overloaded.ts";
+import { circuitsJoined } from "./circuits-joined.ts";
 import { colourMisleading } from "./colour-misleading.ts";
 import { conductorsTooFew } from "./conductors-too-few.ts";
 import { dedicatedCircuitShared } from "./dedicated-circuit-shared.ts";
@@ -37,6 +38,7 @@ export const rules: readonly Rule[] = [
 	protectionOutOfOrder,
 	mainBypassed,
 	circuitMislabelled,
+	circuitsJoined,
 	// polarity
 	polesJoined,
 	polarityReversed,
