@@ -13,6 +13,14 @@ const usBreaker = [
 const iecBreaker = [line(20, 0, 20, 20), line(20, 60, 20, 42, 8, 20), line(16, 16, 24, 24), line(16, 24, 24, 16)];
 /** One stroke across the lead for each pole. */
 const twoPoles = [line(15, 9, 25, 4), line(15, 13, 25, 8)];
+const usDisconnect = [
+	line(20, 0, 20, 13),
+	circle(20, 15.5, 2.5),
+	circle(20, 44.5, 2.5),
+	line(20, 47, 20, 60),
+	line(18.6, 42.4, 5, 20),
+];
+const iecDisconnect = [line(20, 0, 20, 20), line(20, 60, 20, 44, 8, 20), line(14, 19, 26, 19), circle(20, 22.5, 3)];
 /** Ring around the conductors, tied by a dashed link to the box that decides. */
 const sensor = [path("M6 30A14 5.5 0 0 0 34 30A14 5.5 0 0 0 6 30Z"), line(34, 30, 44, 30), rectangle(44, 20, 26, 20)];
 /** The sign of a residual current: I and a triangle. */
@@ -79,17 +87,8 @@ export const protection: readonly SymbolDesign[] = [
 		line(20, 51, 20, 60),
 	]),
 	oneLineMark("fuse-iec", "Fuse", [rectangle(14, 16, 12, 28), line(20, 0, 20, 60)]),
-	oneLineMark("disconnect-us", "Disconnect", [
-		line(20, 0, 20, 13),
-		circle(20, 15.5, 2.5),
-		circle(20, 44.5, 2.5),
-		line(20, 47, 20, 60),
-		line(18.6, 42.4, 5, 20),
-	]),
-	oneLineMark("disconnect-iec", "Switch-disconnector", [
-		line(20, 0, 20, 20),
-		line(20, 60, 20, 44, 8, 20),
-		line(14, 19, 26, 19),
-		circle(20, 22.5, 3),
-	]),
+	oneLineMark("disconnect-us", "Disconnect", usDisconnect),
+	oneLineMark("disconnect-iec", "Switch-disconnector", iecDisconnect),
+	oneLineMark("disconnect-2p-us", "Disconnect, two poles", [...usDisconnect, ...twoPoles]),
+	oneLineMark("disconnect-2p-iec", "Switch-disconnector, two poles", [...iecDisconnect, ...twoPoles]),
 ];

@@ -19,11 +19,15 @@ export function paperNamed(name: string): Paper | undefined {
 	return [...iso, ...ansi].find((paper) => paper.name.toLowerCase() === name.toLowerCase());
 }
 
-/** The papers to try for a wish, smallest first: from the size wished for upward, or all of the region's. */
-export function papersFor(wish: Paper | undefined, region: Region): readonly Paper[] {
-	if (wish === undefined) return byRegion[region];
-	const list = iso.includes(wish) ? iso : ansi;
-	return list.slice(list.indexOf(wish));
+/** The papers of a region, smallest first. */
+export function papersOf(region: Region): readonly Paper[] {
+	return byRegion[region];
+}
+
+/** The papers of the same series that are larger, smallest first. */
+export function papersAbove(paper: Paper): readonly Paper[] {
+	const series = iso.includes(paper) ? iso : ansi;
+	return series.slice(series.indexOf(paper) + 1);
 }
 
 /** A sheet of a size of its own, which its name tells: `custom, 420 x 300 mm`; in inches where these are used. */

@@ -4,7 +4,7 @@ import type { Box } from "../bounds.ts";
 import type { Group, Placement } from "../scene.ts";
 import { type Arrangement, arrangements } from "./arrangement.ts";
 import { FurnitureSet } from "./furniture-set.ts";
-import { customPaper, margin, type Paper, padding, paperNamed, papersFor } from "./paper.ts";
+import { customPaper, margin, type Paper, padding, paperNamed, papersAbove, papersOf } from "./paper.ts";
 import { findPockets } from "./pockets.ts";
 import type { SheetContent } from "./sheet-content.ts";
 
@@ -37,16 +37,12 @@ export interface HeadingWidth {
 	readonly title: number;
 }
 
-/** The layout of a sheet: on the paper asked for as it is, where that holds it; else on the smallest larger one, which a note tells. */
+/** The layout of a sheet: on the paper asked for, or on the next larger one with a note; with none asked for, cut where that fills it better. */
 export function chooseLayout(content: SheetContent, drawing: Drawing, heading: HeadingWidth): Layout {
 	const wish = paperNamed(content.paper);
-	if (wish !== undefined) {
-		const asked = layoutOn({ set: new FurnitureSet(content), drawing, heading, mostScale: mostToFillAsked }, wish);
-		if (asked !== undefined) return asked;
-	}
-	const notes = wish === undefined ? content.notes : [...content.notes, tooSmall(wish)];
-	const wanted: Wanted = { set: new FurnitureSet({ ...content, notes }), drawing, heading, mostScale: mostToFill };
-	for (const paper of papersFor(wish, content.region)) {
+	if (wish !== undefined) return layoutAsked(content, drawing, heading, wish);
+	const wanted: Wanted = { set: new FurnitureSet(content), drawing, heading, mostScale: mostToFill };
+	for (const paper of papersOf(content.region)) {
 		const whole = layoutOn(wanted, paper);
 		if (whole === undefined) continue;
 		if (whole.fill >= goodFill) return whole;
@@ -57,6 +53,19 @@ export function chooseLayout(content: SheetContent, drawing: Drawing, heading: H
 		return whole;
 	}
 	return madeToMeasure(wanted, content.region);
+}
+
+/** A builder who names a paper has it in the printer: it is never cut. */
+function layoutAsked(content: SheetContent, drawing: Drawing, heading: HeadingWidth, wish: Paper): Layout {
+	const asked: Wanted = { set: new FurnitureSet(content), drawing, heading, mostScale: mostToFillAsked };
+	const layout = layoutOn(asked, wish);
+	if (layout !== undefined) return layout;
+	const told: Wanted = { ...asked, set: new FurnitureSet({ ...content, notes: [...content.notes, tooSmall(wish)] }) };
+	for (const paper of papersAbove(wish)) {
+		const larger = layoutOn(told, paper);
+		if (larger !== undefined) return larger;
+	}
+	return madeToMeasure(told, content.region);
 }
 
 function tooSmall({ name }: Paper): string {

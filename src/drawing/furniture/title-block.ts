@@ -70,8 +70,8 @@ function headMarks(
 		},
 		name("Sheet", { x: wall + inset, y: corner.y + 15 }),
 		{ ...value(`${content.number} of ${content.of}`, { x: wall + inset, y: corner.y + 29 }), bold: true },
-		name("Paper (not to scale)", { x: wall + inset, y: middle + 14 }),
-		value(shortenText(paper, valueStyle, side - 2 * inset), { x: wall + inset, y: middle + 28 }),
+		name("Paper (not to scale)", { x: wall + inset, y: middle + 13.5 }),
+		value(shortenText(paper, valueStyle, side - 2 * inset), { x: wall + inset, y: middle + 27 }),
 	];
 }
 
