@@ -179,7 +179,7 @@ function homeY(plan: LanePlan, splice: number, rowY: (row: number) => number): n
 }
 
 /** Where a wire meets a splice: at the column of its port, or at the end of the splice that it comes along the row to. */
-export function onJoint(joint: Joint, ports: SplicePorts | undefined, wire: Wire, lane: readonly LanePort[]): Arrival {
+function onJoint(joint: Joint, ports: SplicePorts | undefined, wire: Wire, lane: readonly LanePort[]): Arrival {
 	for (const list of [ports?.up, ports?.down]) {
 		const index = list?.indexOf(wire) ?? -1;
 		// Upright wires that go one way take the columns from the right, so that a lone one stands under the terminal it serves.

@@ -47,7 +47,7 @@ export function cableMarks(
 /**
  * The way beside a way of level and upright stretches: `aside` is measured downward where it starts. Corners stay on both neighbours, so that strands keep their distance and their order.
  */
-export function shiftWay(points: readonly XY[], aside: number): XY[] {
+function shiftWay(points: readonly XY[], aside: number): XY[] {
 	const [start, next] = points;
 	const sign = start !== undefined && next !== undefined && next.x < start.x ? -1 : 1;
 	return points.map((point, index) => {

@@ -1,7 +1,7 @@
 // The ways of a panel's wires between its walls, breakers, bars and joints. Each upright stretch has a column of its own.
 import { certain } from "../../base/certain.ts";
 import type { XY } from "../scene.ts";
-import { type BoxContent, isCore, pointOf, type Tie, type Wire } from "./box-content.ts";
+import { type BoxContent, isCore, type Tie, type Wire } from "./box-content.ts";
 import type { Gland, Route, Stub } from "./box-plan.ts";
 import type { PanelRows, Target } from "./panel-rows.ts";
 import { fanPoints, straighten } from "./places.ts";
@@ -158,11 +158,6 @@ function tailWay(frame: PanelFrame, from: PanelEnd, to: PanelEnd): XY[] {
 	const x = other.sort === "bar" ? other.x : start.x + freeLength;
 	const way = [start, { x, y: target.y }];
 	return from.sort === "target" ? way : way.reverse();
-}
-
-/** The points on either end of a wire. */
-export function endPoints(wire: Wire): number[] {
-	return [wire.from, wire.to].flatMap((tie) => pointOf(tie) ?? []);
 }
 
 const freeLength = 40;

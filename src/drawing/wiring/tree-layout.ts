@@ -38,7 +38,10 @@ export function layOutTree(root: SheetBox): LaneLayout {
 		[best, cost, shape] = [layout, next, candidate];
 		return true;
 	};
-	if (root.left.length === 1 && isChain(root.left[0])) improves({ ...shape, feed: "below" });
+	// Left to right reads best: the feed goes below only where a small sheet would not hold the drawing otherwise.
+	const plain = sizeOf(best);
+	const isSmall = plain.width <= smallDrawing.width && plain.height <= smallDrawing.height;
+	if (!isSmall && root.left.length === 1 && isChain(root.left[0])) improves({ ...shape, feed: "below" });
 	// A lane is broken only where the sheet would otherwise have to be printed too small. The widths to break at are the same
 	// for every plan, so that a device more does not move all others.
 	const { width } = sizeOf(best);
@@ -142,6 +145,8 @@ function sizeOf({ boxes, cables }: LaneLayout): { width: number; height: number;
 const goodShape = 1.5;
 /** A less plain shape must print at least this much larger. */
 const worthIt = 0.96;
+/** What an A3 sheet holds at full size. */
+const smallDrawing = { width: 1540, height: 860 };
 /** Widths at which lanes are broken. */
 const breakWidths: readonly number[] = Array.from({ length: 18 }, (_, step) => Math.round(1300 * 1.2 ** step));
 /** From a row's end, and from the panel's left wall, to the upright stretches of a feed that comes from below. */
