@@ -8,7 +8,7 @@ import { planCodes } from "../plan/codes.ts";
 import { rules } from "../rules/index.ts";
 import { syntaxProblems } from "../syntax/codes.ts";
 import type { Stream, World } from "./command/world.ts";
-import { textNotUtf8 } from "./files/codes.ts";
+import { notText, textNotUtf8 } from "./files/codes.ts";
 import type { Reading } from "./files/read.ts";
 import type { Writer } from "./files/replace.ts";
 import { errorCode, explainError } from "./files/system.ts";
@@ -27,7 +27,7 @@ export function openWorld(stopped: () => boolean): World {
 			const drawable = { ...result, file: basename(file) };
 			return { ...result, draw: (sheets) => drawPlan(drawable, sheets), show: () => showPlan(result) };
 		},
-		pages: () => makePages({ rules, problems: [textNotUtf8, ...syntaxProblems, ...planCodes], kinds }),
+		pages: () => makePages({ rules, problems: [notText, textNotUtf8, ...syntaxProblems, ...planCodes], kinds }),
 		files: fs,
 		writer,
 		folder: process.cwd(),

@@ -37,9 +37,24 @@ describe("plans", () => {
 		const inside = join(folder, "in");
 		for (const name of ["./a.ferrule", join(folder, "in", "a.ferrule"), "../in/a.ferrule"])
 			expect((await run(inside, ["check", name, "--as", "short"])).output).toMatch(/^a\.ferrule:1:1: /);
-		expect((await run(join(folder, "other"), ["check", "../in/a.ferrule", "--as", "short"])).output).toMatch(
-			/^\.\.\/in\/a\.ferrule:1:1: /,
-		);
+	});
+
+	test("outside of it go by what the call says, and to programs by relative names", async () => {
+		const folder = folderWith({ "in/a.ferrule": "error" });
+		const outside = join(folder, "other");
+		const there = join(folder, "in");
+		for (const [operand, name] of [
+			["../in/a.ferrule", "../in/a.ferrule"],
+			["../in", join("..", "in", "a.ferrule")],
+			[there, join(there, "a.ferrule")],
+		] as const) {
+			const { output } = await run(outside, ["check", operand, "--as", "short"]);
+			expect(output.startsWith(`${name}:1:1: `)).toBe(true);
+			const { findings, plans } = JSON.parse((await run(outside, ["check", operand, "--as", "json"])).output);
+			expect([findings[0].file, plans[0].file]).toEqual(["../in/a.ferrule", "../in/a.ferrule"]);
+		}
+		const { messages } = await run(outside, ["draw", join(there, "a.ferrule")]);
+		expect(messages).toContain(`drawn: ${join(there, "a-wiring.svg")}, ${join(there, "a-one-line.svg")}\n`);
 	});
 
 	test("that are named twice are checked once", async () => {

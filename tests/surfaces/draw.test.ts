@@ -39,6 +39,19 @@ test("one sheet goes to a file or to standard output", async () => {
 	expect(fs.readFileSync(join(folder, "A.SVG"), "utf8")).toBe(wiring("plans/van.ferrule"));
 });
 
+test("a file of another sort is refused, a folder of such a name is not", async () => {
+	const folder = planFolder();
+	for (const name of ["van.png", "van.PDF", "plans/van.ferrule"]) {
+		const { status, messages } = await run(folder, ["draw", "plans", "--sheet", "wiring", "--out", name]);
+		expect(status).toBe(64);
+		expect(messages).toContain(`${name} ends like a file of another sort`);
+	}
+	expect(fs.readdirSync(folder)).toEqual(["plans"]);
+	fs.mkdirSync(join(folder, "old.zip"));
+	expect((await run(folder, ["draw", "plans", "--out", "old.zip"])).status).toBe(0);
+	expect((await run(folder, ["draw", "plans", "--out", "v1.2"])).status).toBe(0);
+});
+
 test("a plan from standard input goes to standard output", async () => {
 	const readInput = async (): Promise<Reading> => ({
 		kind: "bytes",

@@ -85,7 +85,22 @@ describe("decoding", () => {
 	});
 
 	test("tells so of a text in UTF-16", () => {
-		expect(decode(0xff, 0xfe, 0x70, 0, 0x6c, 0).findings[0]).toMatchObject({ span: { line: 1, column: 1 } });
+		const { text, findings } = decode(0xff, 0xfe, 0x70, 0, 0x6c, 0);
+		expect(text).toBeUndefined();
+		expect(findings).toMatchObject([{ code: "text-unreadable", span: { line: 1, column: 1 } }]);
+		expect(findings[0]?.title).toContain("UTF-16");
+	});
+
+	test("stops at a zero, and where control characters abound, with one finding at the first", () => {
+		for (const bytes of [
+			[0x61, 10, 0x62, 0, 0xff, 10, 0xff],
+			[0x61, 10, 0x62, 1, 2, 0xff],
+		]) {
+			const { text, findings } = decode(...bytes);
+			expect(text).toBeUndefined();
+			expect(findings).toMatchObject([{ code: "text-unreadable", level: "error", span: { line: 2, column: 2 } }]);
+		}
+		expect(decode(...new TextEncoder().encode(`\t\r\n\f${"x".repeat(20)}\u0001`)).text).toContain("\u0001");
 	});
 });
 

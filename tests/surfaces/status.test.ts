@@ -58,6 +58,8 @@ const rows: readonly Row[] = [
 		words: ["draw", "nonsense.ferrule", "--fail-on", "never"],
 		status: 1,
 	},
+	{ says: "a plan in which nothing could be checked", words: ["check", "nonsense.ferrule"], status: 1 },
+	{ says: "the same, never to fail", words: ["check", "nonsense.ferrule", "--fail-on", "never"], status: 0 },
 	{ says: "a plan of which nothing can be shown", words: ["show", "nonsense.ferrule"], status: 1 },
 
 	{ says: "no verb", words: [], status: 64 },

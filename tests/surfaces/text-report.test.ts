@@ -90,7 +90,20 @@ test("what was accepted is told with its reason and counted apart", () => {
 	const text = write([numbered(1, { level: "warning", accepted: "looked at" })]);
 	expect(text).toContain("1  WARNING, accepted: ");
 	expect(text).toContain('  accepted  "looked at"\n');
-	expect(text).toContain("van.ferrule: nothing to put right, 1 accepted\n");
+	expect(text).toContain("van.ferrule: 1 warning accepted\n");
+});
+
+test("a danger that was accepted is told as one, in full and with a caution", () => {
+	const text = write([{ ...full, accepted: "looked at" }]);
+	for (const words of ["1  DANGER, accepted: ", "   if left  ", '  accepted  "looked at"'])
+		expect(text).toContain(words);
+	expect(text).toContain("A danger that was accepted is a danger still. ");
+	expect(text).toMatch(/van\.ferrule: 1 danger accepted\n$/);
+});
+
+test("the place of a finding is told once, also where its line is empty", () => {
+	const text = write([numbered(1, { span: { file: "van.ferrule", line: 99, column: 1, endColumn: 1 } })]);
+	expect(text.match(/van\.ferrule:99/g)).toHaveLength(1);
 });
 
 test("what follows from an accepted finding is told in full", () => {

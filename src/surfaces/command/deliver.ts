@@ -1,17 +1,17 @@
 // Where the sheets of a plan go: a file, a folder, beside the plan, or standard output. Each file is written whole or not at all.
-import { basename, dirname, extname, join, resolve } from "node:path";
+import { basename, extname, join, resolve } from "node:path";
 import type { Sheet } from "../checker.ts";
 import { isOwnDrawing } from "../files/own-drawing.ts";
 import { type Permission, replaceFile } from "../files/replace.ts";
 import { explainError, type Failure } from "../files/system.ts";
 import { status } from "../status.ts";
-import { nameOf, type PlanInput } from "./inputs.ts";
+import { nameOf, type PlanInput, planExtension } from "./inputs.ts";
 import type { Judgement } from "./judge.ts";
 import { forceOption, outOption } from "./options.ts";
 import type { Call } from "./verb.ts";
 import type { World } from "./world.ts";
 
-/** Where everything of one call goes, and what may be replaced there. */
+/** Where everything of one call goes, in the words of the call, and what may be replaced there. */
 export type Destination =
 	| { readonly kind: "output" }
 	| { readonly kind: "file"; readonly path: string; readonly permission: Permission }
@@ -29,11 +29,16 @@ export function findDestination(plans: readonly PlanInput[], call: Call, world: 
 	if (out === "-" || (out === undefined && single && plans[0]?.path === undefined))
 		return single ? { kind: "output" } : wrong("Several plans cannot go to standard output together; name a folder");
 	if (out?.toLowerCase().endsWith(drawingExtension) === true) {
-		const path = resolve(world.folder, out);
-		return single ? { kind: "file", path, permission } : wrong("Several plans cannot go to one file; name a folder");
+		return single
+			? { kind: "file", path: out, permission }
+			: wrong("Several plans cannot go to one file; name a folder");
 	}
-	const path = out === undefined ? undefined : resolve(world.folder, out);
-	const places = plans.map((plan) => join(folderOf(plan, path, world), stemOf(plan)).toLowerCase());
+	if (out !== undefined && otherSorts.has(extname(out).toLowerCase()) && !isFolder(out, world))
+		return wrong(
+			`${out} ends like a file of another sort, and Ferrule draws SVG; name a file ending in ${drawingExtension}, or a folder`,
+		);
+	const path = out;
+	const places = plans.map((plan) => resolve(world.folder, folderOf(plan, path), stemOf(plan)).toLowerCase());
 	const twice = places.findIndex((place, index) => places.indexOf(place) !== index);
 	if (twice >= 0)
 		return wrong(
@@ -75,9 +80,9 @@ function deliverToFolder(
 	destination: Destination & { readonly kind: "folder" },
 	world: World,
 ): Delivery {
-	const folder = folderOf(judgement.input, destination.path, world);
+	const folder = folderOf(judgement.input, destination.path);
 	try {
-		world.files.mkdirSync(folder, { recursive: true });
+		world.files.mkdirSync(resolve(world.folder, folder), { recursive: true });
 	} catch (error) {
 		const why = `The folder ${nameOf(folder, world)} cannot be made: ${explainError(error)}.`;
 		return { written: [], failure: { status: status.create, why } };
@@ -97,7 +102,7 @@ function writeAll(
 	const written: string[] = [];
 	for (const { path, svg } of drawings) {
 		const name = nameOf(path, world);
-		const failure = replaceFile(world.files, world.writer, path, svg, permission);
+		const failure = replaceFile(world.files, world.writer, resolve(world.folder, path), svg, permission);
 		if (failure !== undefined)
 			return { written, failure: { ...failure, why: `${name} cannot be written: ${failure.why}.` } };
 		written.push(name);
@@ -106,10 +111,29 @@ function writeAll(
 }
 
 const drawingExtension = ".svg";
+/** Endings of files that someone may want a drawing to be, and of those that a drawing must not fall on. */
+const otherSorts = new Set(
+	[".png", ".pdf", ".jpg", ".jpeg", ".gif", ".webp", ".bmp", ".tif", ".tiff", ".ps", ".eps", ".dxf", ".dwg"].concat([
+		".svgz",
+		".html",
+		".htm",
+		".xml",
+		".json",
+		".txt",
+		".md",
+		".csv",
+		".zip",
+		planExtension,
+	]),
+);
 
-function folderOf(plan: PlanInput, folder: string | undefined, world: World): string {
-	if (folder !== undefined) return folder;
-	return plan.path === undefined ? world.folder : dirname(plan.path);
+function isFolder(path: string, world: World): boolean {
+	return world.files.statSync(resolve(world.folder, path), { throwIfNoEntry: false })?.isDirectory() === true;
+}
+
+/** The folder for the sheets of a plan; without one that is named, the plan's own. */
+function folderOf(plan: PlanInput, named: string | undefined): string {
+	return named ?? plan.folder ?? "";
 }
 
 /** The plan's file name without its extension. */

@@ -18,7 +18,7 @@ export const draw: Verb = {
 	operands: { words: "PLAN...", least: 1, most: Number.POSITIVE_INFINITY },
 	about: [
 		"Draws each PLAN (a file, a folder, or `-` for standard input) as SVG: the wiring sheet with every conductor, and the one-line sheet. The files are named after the plan and the sheet, such as van-wiring.svg.",
-		"A plan with faults is drawn as it is wired, each fault marked with its number. Only what cannot be understood at all is not drawn. What was found decides the exit status, as with check.",
+		"A plan with faults is drawn as it is wired, each fault marked with its number. A plan in which nothing can be wired is not drawn. What was found decides the exit status, as with check.",
 	],
 	options: [sheetOption, outOption, forceOption, failOnOption, stdinNameOption, colourOption],
 	examples: [
@@ -51,7 +51,9 @@ export const draw: Verb = {
 async function drawOne(judgement: Judgement, destination: Destination, call: Call, world: World): Promise<number> {
 	if (judgement.checked === undefined) {
 		world.messages.write(writeText([judgement], chooseSetting(call, world, world.messages)));
-		world.messages.write(`Nothing is drawn of ${visible(judgement.file)}: too little of it is understood.\n`);
+		world.messages.write(
+			`Nothing is drawn of ${visible(judgement.file)}: what is found above leaves nothing to draw.\n`,
+		);
 		return status.fine;
 	}
 	const sheets = await judgement.checked.draw(choiceOf(call, sheetOption.name, sheetChoices));

@@ -22,7 +22,7 @@ export function writeHelp(verbs: readonly Verb[]): string {
 			"Exit status:",
 			...table([
 				["0", "nothing found at the level asked for"],
-				["1", "findings at that level (--fail-on)"],
+				["1", "findings at that level (--fail-on), or a plan in which nothing can be wired"],
 				["64", "wrong call"],
 				["66", "a plan cannot be read"],
 				["70", "a fault of Ferrule itself"],

@@ -1,22 +1,23 @@
 // The plans a call names: files, all plans of a folder, or standard input. Read one by one, each under its relative name.
-import { basename, isAbsolute, relative, resolve, sep } from "node:path";
+import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
 import type { Finding } from "../../base/finding.ts";
 import { decodePlan, findTooLarge } from "../files/decode.ts";
 import { type FileIdentity, largestPlan, type Reading, readBytes } from "../files/read.ts";
 import { explainError } from "../files/system.ts";
 import { visible } from "../report/visible.ts";
 import { status } from "../status.ts";
-import { stdinNameOption } from "./options.ts";
+import { asOption, stdinNameOption } from "./options.ts";
 import type { Call } from "./verb.ts";
 import type { World } from "./world.ts";
 
 /** A plan as it was read. */
 export interface PlanInput {
-	/** Relative to the working folder, with `/`. */
+	/** Relative to the working folder, with `/`; for a person, what lies outside of that folder goes by what the call says. */
 	readonly name: string;
-	/** Where it lies; undefined for standard input. */
+	/** Where it lies, and the folder of it as the call says it; undefined for standard input. */
 	readonly path: string | undefined;
-	/** Undefined where there is too much to read. */
+	readonly folder: string | undefined;
+	/** Undefined where it cannot be read as text. */
 	readonly text: string | undefined;
 	/** What there is to say about its bytes. */
 	readonly findings: readonly Finding[];
@@ -32,6 +33,7 @@ export interface Inputs {
 /** Reads every plan that the operands of `call` name, each once. */
 export async function readInputs(call: Call, world: World): Promise<Inputs> {
 	const plans: PlanInput[] = [];
+	const name = call.options.get(asOption.name) === "json" ? relativeNameOf : nameOf;
 	let worst: number = status.fine;
 	const fail = (why: string): void => {
 		world.messages.write(`ferrule: ${visible(why)}.\n`);
@@ -40,8 +42,8 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 	for (const operand of new Set(call.operands)) {
 		if (await world.interrupted()) return { plans, status: status.interrupted };
 		if (operand === "-") {
-			const name = call.options.get(stdinNameOption.name) ?? "standard-input";
-			const input = asPlan(await world.readInput(largestPlan), nameOf(name, world), undefined);
+			const said = call.options.get(stdinNameOption.name) ?? "standard-input";
+			const input = asPlan(await world.readInput(largestPlan), { name: name(said, world) });
 			if (typeof input === "string") fail(`standard input cannot be read: ${input}`);
 			else plans.push(input);
 			continue;
@@ -51,10 +53,11 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 			fail(`${nameOf(operand, world)} cannot be read: ${found}`);
 			continue;
 		}
-		for (const path of found) {
-			const name = nameOf(path, world);
-			const input = asPlan(readBytes(world.files, path, largestPlan), name, path);
-			if (typeof input === "string") fail(`${name} cannot be read: ${input}`);
+		for (const given of found) {
+			const path = resolve(world.folder, given);
+			const place = { name: name(given, world), path, folder: dirname(given) };
+			const input = asPlan(readBytes(world.files, path, largestPlan), place);
+			if (typeof input === "string") fail(`${nameOf(given, world)} cannot be read: ${input}`);
 			else plans.push(input);
 		}
 	}
@@ -64,25 +67,31 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 /** The extension of a plan. */
 export const planExtension = ".ferrule";
 
-/** A path as it is spoken of: relative to the working folder, with `/`. */
-export function nameOf(path: string, world: World): string {
+/** A path as it is spoken of: relative with `/` below the working folder, and elsewhere as the call gives it. */
+export function nameOf(given: string, world: World): string {
+	const name = relativeNameOf(given, world);
+	return name === ".." || name.startsWith("../") ? given : name;
+}
+
+/** A path as programs are told of it, wherever it is: relative to the working folder, with `/`. */
+function relativeNameOf(path: string, world: World): string {
 	const name = relative(world.folder, resolve(world.folder, path));
 	if (name === "") return ".";
 	// On another drive there is no relative name, and folders of the machine are told to nobody.
 	return isAbsolute(name) ? basename(name) : name.split(sep).join("/");
 }
 
-/** The files behind an operand, or why there are none. */
+/** The files behind an operand by the operand's own words, or why there are none. */
 function findFiles(operand: string, world: World): readonly string[] | string {
 	const path = resolve(world.folder, operand);
 	try {
-		if (world.files.statSync(path, { throwIfNoEntry: false })?.isDirectory() !== true) return [path];
+		if (world.files.statSync(path, { throwIfNoEntry: false })?.isDirectory() !== true) return [operand];
 		const plans = world.files
 			.readdirSync(path, { withFileTypes: true })
 			.filter((entry) => entry.name.endsWith(planExtension) && !entry.isDirectory())
 			.map((entry) => entry.name)
 			.sort((one, other) => (one < other ? -1 : 1))
-			.map((name) => resolve(path, name));
+			.map((name) => join(operand, name));
 		return plans.length > 0 ? plans : `there is no plan (*${planExtension}) in this folder`;
 	} catch (error) {
 		return explainError(error);
@@ -90,13 +99,21 @@ function findFiles(operand: string, world: World): readonly string[] | string {
 }
 
 /** A plan from what was read, or why nothing was. */
-function asPlan(reading: Reading, name: string, path: string | undefined): PlanInput | string {
+function asPlan(
+	reading: Reading,
+	place: { readonly name: string; readonly path?: string; readonly folder?: string },
+): PlanInput | string {
+	const { name, path, folder } = place;
 	switch (reading.kind) {
 		case "unreadable":
 			return reading.why;
 		case "too-large":
-			return { name, path, text: undefined, findings: [findTooLarge(reading.size, name)], identity: reading.identity };
+			return {
+				...{ name, path, folder, identity: reading.identity },
+				text: undefined,
+				findings: [findTooLarge(reading.size, name)],
+			};
 		case "bytes":
-			return { name, path, ...decodePlan(reading.bytes, name), identity: reading.identity };
+			return { name, path, folder, ...decodePlan(reading.bytes, name), identity: reading.identity };
 	}
 }

@@ -43,10 +43,12 @@ export async function judgeAll(inputs: readonly PlanInput[], world: World): Prom
 	return judgements;
 }
 
-/** The exit status for what was found, by the level that the call asks for. */
+/** The exit status for what was found, by the level that the call asks for; a plan in which nothing can be wired counts as a finding. */
 export function statusOf(judgements: readonly Judgement[], call: Call): number {
 	const level = choiceOf(call, failOnOption.name, failLevels);
 	if (level === "never") return status.fine;
+	// Nothing in it was checked: that is no plan that passes.
+	if (judgements.some((judgement) => judgement.checked === undefined)) return status.findings;
 	return judgements.some((judgement) => reaches(judgement.findings, level)) ? status.findings : status.fine;
 }
 

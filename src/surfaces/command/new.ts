@@ -28,8 +28,9 @@ export const newPlan: Verb = {
 	run: async (call, world) => {
 		const starter = starters.find(({ name }) => name === call.options.get(fromOption.name)) ?? firstStarter;
 		const [operand = ""] = call.operands;
-		const path = resolve(world.folder, extname(operand) === "" ? operand + planExtension : operand);
-		const name = nameOf(path, world);
+		const given = extname(operand) === "" ? operand + planExtension : operand;
+		const path = resolve(world.folder, given);
+		const name = nameOf(given, world);
 		const failure = replaceFile(world.files, world.writer, path, starter.text, { inputs: [], replace: "never" });
 		if (failure !== undefined) {
 			world.messages.write(`ferrule: ${visible(name)} cannot be written: ${failure.why}.\n`);

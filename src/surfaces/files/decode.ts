@@ -3,17 +3,20 @@ import { certain } from "../../base/certain.ts";
 import { type Finding, finding } from "../../base/finding.ts";
 import type { Span } from "../../base/span.ts";
 import { syntaxProblems } from "../../syntax/codes.ts";
-import { textNotUtf8 } from "./codes.ts";
+import { notText, textNotUtf8 } from "./codes.ts";
 import { largestPlan } from "./read.ts";
 
 /** A text as read, and what is to be said about how it was read. */
 export interface Decoded {
-	readonly text: string;
+	/** Undefined where the bytes are no text at all. */
+	readonly text: string | undefined;
 	readonly findings: readonly Finding[];
 }
 
 /** The text of `bytes`, without a byte order mark; bytes that are not UTF-8 become replacement characters. */
 export function decodePlan(bytes: Uint8Array, file: string): Decoded {
+	const place = noTextAt(bytes);
+	if (place !== undefined) return { text: undefined, findings: [findNoText(bytes, place, file)] };
 	const text = new TextDecoder().decode(bytes);
 	const spans = unreadableSpans(bytes, file);
 	const [first, ...others] = spans;
@@ -35,6 +38,35 @@ export function decodePlan(bytes: Uint8Array, file: string): Decoded {
 			}),
 		],
 	};
+}
+
+/** The offset of the first byte that no text has, where there is enough of such to tell: a zero, or many control characters. */
+function noTextAt(bytes: Uint8Array): number | undefined {
+	const zero = bytes.indexOf(0);
+	if (zero >= 0) return zero;
+	const controls = bytes.filter(isControl).length;
+	return controls * 10 > bytes.length ? bytes.findIndex(isControl) : undefined;
+}
+
+/** Below the blank, and none of tab, line feed, vertical tab, form feed and carriage return. */
+function isControl(byte: number): boolean {
+	return byte < 9 || (byte > 13 && byte < 32) || byte === 127;
+}
+
+function findNoText(bytes: Uint8Array, place: number, file: string): Finding {
+	const isWide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
+	const before = bytes.subarray(0, isWide ? 0 : place);
+	const line = before.filter((byte) => byte === 10).length + 1;
+	const column = new TextDecoder().decode(before.subarray(before.lastIndexOf(10) + 1)).length + 1;
+	return finding({
+		code: notText.code,
+		level: notText.level,
+		title: isWide ? "The plan is saved as UTF-16, and a plan is UTF-8 text" : "This is no text, so it is no plan",
+		span: { file, line, column, endColumn: column + 1 },
+		why: notText.why,
+		help: isWide ? "Save the plan as UTF-8 text in your editor." : notText.help,
+		basis: "a plan is UTF-8 text",
+	});
 }
 
 /** The one finding of a plan that is too large to be read: the same as for a text that is too long. */

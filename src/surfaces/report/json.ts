@@ -10,7 +10,8 @@ export function writeJson(plans: readonly (PlanReport & { readonly understood: b
 		schema: 1,
 		plans: plans.map(({ file, understood, findings }) => {
 			const { levels, accepted } = countFindings(findings);
-			return { file, understood, counts: { ...levels, accepted } };
+			const all = Object.values(accepted).reduce((sum, number) => sum + number, 0);
+			return { file, understood, counts: { ...levels, accepted: all } };
 		}),
 		findings: plans.flatMap((plan) => plan.findings.map(toJson)),
 	};

@@ -72,6 +72,8 @@ function writePlaces(finding: NumberedFinding, lines: readonly string[], setting
 		...writeSlot("place", `${span.file}:${span.line}:${span.column}`, setting),
 		...places.flatMap((place) => {
 			const line = lineOf(lines, place.span, span.file);
+			// The place itself has been told; of an empty line there is nothing to show.
+			if (line === undefined && place.span === span) return writeSlot("", place.label, setting);
 			if (line === undefined) return writeSlot("and", `${tellPlace(place.span)} ${place.label}`.trim(), setting);
 			return drawExcerpt(line, place.span, place.label, width, gutter).map(({ as, text }) => {
 				const marks = as === "marks" ? text.trimStart() : "";

@@ -18,28 +18,22 @@ export const mostPrinted = 200;
 /** How many findings of each level; those that the builder accepted are counted apart. */
 export interface Counts {
 	readonly levels: Readonly<Record<Level, number>>;
-	readonly accepted: number;
+	readonly accepted: Readonly<Record<Level, number>>;
 }
 
 /** Counts over any number of plans. */
 export function countFindings(findings: readonly NumberedFinding[]): Counts {
 	const counted = { danger: 0, error: 0, warning: 0, note: 0 };
-	let accepted = 0;
-	for (const finding of findings) {
-		if (finding.accepted === undefined) counted[finding.level] += 1;
-		else accepted += 1;
-	}
+	const accepted = { ...counted };
+	for (const finding of findings) (finding.accepted === undefined ? counted : accepted)[finding.level] += 1;
 	return { levels: counted, accepted };
 }
 
-/** `1 danger, 2 errors, 1 accepted`, or `nothing to put right`. */
+/** `1 danger, 2 errors, 1 warning accepted`, or `nothing to put right`: what was accepted is still there. */
 export function tellCounts(counts: Counts): string {
-	const parts = levels
-		.filter((level) => counts.levels[level] > 0)
-		.map((level) => tellNumber(counts.levels[level], level));
-	if (parts.length === 0) parts.push("nothing to put right");
-	if (counts.accepted > 0) parts.push(`${counts.accepted} accepted`);
-	return parts.join(", ");
+	const tell = (numbers: Counts["levels"], word: string) =>
+		levels.filter((level) => numbers[level] > 0).map((level) => tellNumber(numbers[level], level) + word);
+	return [...tell(counts.levels, ""), ...tell(counts.accepted, " accepted")].join(", ") || "nothing to put right";
 }
 
 /** `1 error`, `2 errors`. */

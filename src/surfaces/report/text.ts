@@ -60,9 +60,10 @@ function rootOf(finding: NumberedFinding, byKey: ReadonlyMap<string, NumberedFin
 
 /** A plan that passes is not yet safe to switch on. */
 function writeCaution(plans: readonly PlanReport[], width: number): string[] {
-	const { levels } = countFindings(plans.flatMap((plan) => plan.findings));
+	const { levels, accepted } = countFindings(plans.flatMap((plan) => plan.findings));
 	const first = levels.danger + levels.error > 0 ? "Do not switch it on as it is. " : "";
-	return wrap(`${first}${caution}`, width);
+	const second = accepted.danger > 0 ? "A danger that was accepted is a danger still. " : "";
+	return wrap(`${first}${second}${caution}`, width);
 }
 
 /** What goes with everything that may lead someone to a live conductor. */
