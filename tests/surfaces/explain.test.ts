@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { kinds } from "../../src/kinds/index.ts";
+import { checkPlan } from "../../src/pipeline.ts";
 import { planCodes } from "../../src/plan/codes.ts";
 import type { Rule } from "../../src/rules/rule.ts";
 import { makePages } from "../../src/surfaces/reference/pages.ts";
@@ -60,6 +61,44 @@ test("every code and kind has a page, and the list names each once", async () =>
 		for (const line of page.output.split("\n"))
 			if (!line.startsWith("    ")) expect(line.length).toBeLessThanOrEqual(80);
 	}
+});
+
+describe("a kind's page", () => {
+	const pageOf = async (name: string) => (await explain(name)).output.replace(/\n {12}/g, " ");
+
+	test("tells its terminals with their other names and screws, also those that a word gives it", async () => {
+		const receptacle = await pageOf("receptacle");
+		expect(receptacle).toContain(" terminals  hot or brass: hot, brass screw, up to 2 wires of 14 AWG to 10 AWG");
+		expect(receptacle).toMatch(/ with {2}split:\n terminals {2}hot\.lower or brass\.lower: hot/);
+		expect(await pageOf("panel")).toMatch(/ with {2}legs 2:\n terminals {2}bus\.A or .* bus\.B or lug2: second hot/);
+		expect(await pageOf("neutral-bar")).toContain("1 to 14: neutral, silver");
+		expect(await pageOf("inlet")).toMatch(/ with {2}120 V \/ 240 V:\n terminals .* hot2: second hot/);
+	});
+
+	test("tells terminals that landings take", () => {
+		for (const { name, text } of [
+			{ name: "line.brass", text: "gfci" },
+			{ name: "load.silver", text: "gfci" },
+			{ name: "switched", text: "switch" },
+		]) {
+			expect(pages.find((page) => page.name === text)?.slots.some((slot) => slot.text.includes(name))).toBe(true);
+			const plan = `panel LC main 30 A\ncircuit c from LC breaker 15 A by 14-2\n  9 ft to x: ${text}\nat x\n  c-1.black on x.${name}\n`;
+			const codes = checkPlan(plan, "p").findings.map(({ code }) => code);
+			expect(codes).not.toContain("terminal-unknown");
+		}
+	});
+
+	test("tells its sides, where it stands, and its figures with units and limits", async () => {
+		const text = await pageOf("switch");
+		expect(text).toContain(
+			"`from NAME.line` or `from NAME.load`; an arriving cable lands on line, a chain goes on from",
+		);
+		expect(text).toContain("on a hop, `14 ft to NAME: switch`");
+		expect(text).toContain("... A (or mA, kA; 1 A to 63 A)");
+		expect(text).toContain("single-pole (if not said) or two-pole");
+		expect(await pageOf("inverter-charger")).toContain("efficiency ... % (30 % to 100 %)");
+		expect(await pageOf("breaker")).toContain("must be said");
+	});
 });
 
 test("a kind is found under its other words", async () => {

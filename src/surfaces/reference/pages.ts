@@ -1,7 +1,8 @@
 // Every page of the reference, made from what the rooms say of themselves: rules, errors in a text, kinds of things.
-import { unitsOf } from "../../base/quantity.ts";
+import { findUnit, formatNumber, unitsOf } from "../../base/quantity.ts";
 import type { AttributeSpec, Kind } from "../../kinds/kind.ts";
 import type { Rule } from "../../rules/rule.ts";
+import { hasSlot, isUsual, tellAnatomy } from "./anatomy.ts";
 import type { Page } from "./page.ts";
 
 /** What the rooms say of themselves. */
@@ -75,33 +76,70 @@ function pageOfKind(kind: Kind): Page {
 		summary: kind.summary,
 		slots: [
 			...(also.length === 0 ? [] : [{ word: "also", text: also.join(", ") }]),
-			...kind.attributes.map((attribute) => ({
-				word: "takes",
-				text: `${tellAttribute(attribute)}: ${attribute.summary}`,
+			{ word: "stands", text: kind.stands.map((place) => tellPlace(kind, place)).join("; ") },
+			...kind.attributes.map((attribute, index) => ({
+				word: index === 0 ? "takes" : "",
+				text: `${tellAttribute(kind, attribute)}: ${attribute.summary}`,
 			})),
+			...(kind.stands.includes("hop") ? [{ word: "anything", text: shared }] : []),
+			...tellAnatomy(kind),
 		],
 		plans: [{ word: "Example", text: kind.example }],
 	};
 }
 
-/** An attribute as it is written, with dots where a figure stands: `surge ... W`. */
-function tellAttribute(attribute: AttributeSpec): string {
+/** Where a kind may stand, by the line that puts it there. */
+const places = {
+	top: "at the left edge, `KIND NAME`",
+	hop: "on a hop, `14 ft to NAME: KIND`",
+	box: "indented below a box, `NAME: KIND`",
+	panel: "indented below a panel, `NAME: KIND`",
+} as const;
+
+function tellPlace(kind: Kind, place: Kind["stands"][number]): string {
+	const line = places[place].replace("KIND", kind.name);
+	return hasSlot(kind) ? line.replace("NAME", "slot 1") : line;
+}
+
+const shared =
+	"takes a label in double quotes, `in PLACE`, and for the box around it `box 18 cuin` and `metal`; a row of names says `each` or `together` behind its figure";
+
+/** An attribute as it is written, with dots where a figure stands, its units and its limits: `surge ... W`. */
+function tellAttribute(kind: Kind, attribute: AttributeSpec): string {
 	switch (attribute.takes) {
 		case "quantity": {
-			const figure = `... ${unitsOf(attribute.dimension)[0] ?? ""}`;
-			return attribute.word === undefined ? figure : `${attribute.word} ${figure}`;
+			const [unit = "", ...others] = unitsOf(attribute.dimension);
+			const figure = `${attribute.word === undefined ? "" : `${attribute.word} `}... ${unit}`;
+			const remarks = [
+				...(others.length === 0 ? [] : [`or ${others.join(", ")}`]),
+				...tellLimits(attribute.least, attribute.most, unit),
+				...(attribute.required === true ? ["must be said"] : []),
+			];
+			return remarks.length === 0 ? figure : `${figure} (${remarks.join("; ")})`;
 		}
 		case "flag":
 			return attribute.name;
 		case "choice":
-			return attribute.words.join(" or ");
+			return attribute.words
+				.map((word) => (isUsual(kind, attribute, word) ? `${word} (if not said)` : word))
+				.join(" or ");
 		case "phrase":
 			return attribute.phrases.join(" or ");
 		case "count":
-			return `${attribute.word} ...`;
+			return `${attribute.word} ... (${attribute.least} to ${attribute.most}${attribute.bare === true ? `; \`${attribute.word}\` may be left out` : ""})`;
 		case "pair": {
 			const unit = unitsOf(attribute.dimension)[0] ?? "";
 			return `... ${unit} / ... ${unit}`;
 		}
 	}
+}
+
+function tellLimits(least: number | undefined, most: number | undefined, unit: string): string[] {
+	const tell = (value: number | undefined) =>
+		value === undefined ? undefined : `${formatNumber(value / (findUnit(unit)?.factor ?? 1))} ${unit}`;
+	const low = tell(least);
+	const high = tell(most);
+	if (low !== undefined && high !== undefined) return [`${low} to ${high}`];
+	if (low !== undefined) return [`${low} at least`];
+	return high === undefined ? [] : [`${high} at most`];
 }

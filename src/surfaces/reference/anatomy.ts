@@ -1,0 +1,163 @@
+// What a kind looks like to the hand, read off the thing as it is built: its terminals by their names and screws, and its sides.
+import { certain } from "../../base/certain.ts";
+import { formatGauge } from "../../base/gauge.ts";
+import { findUnit, type Quantity, quantity } from "../../base/quantity.ts";
+import type { AttributeSpec, Blueprint, Kind, Said, TerminalSpec } from "../../kinds/kind.ts";
+import type { Page } from "./page.ts";
+
+type Slots = Page["slots"];
+
+/** Terminals and sides of a kind: first as nothing is said of it, then for each word that changes them. */
+export function tellAnatomy(kind: Kind): Slots {
+	const told = new Set<string>();
+	return formsOf(kind).flatMap(({ words, ...form }) => {
+		const blueprint = kind.build(said(form));
+		const slots = [...tellTerminals(blueprint), ...tellSides(blueprint)];
+		const text = JSON.stringify(slots);
+		if (slots.length === 0 || told.has(text)) return [];
+		told.add(text);
+		return words === "" ? slots : [{ word: "with", text: `${words}:` }, ...slots];
+	});
+}
+
+/** Whether the kind plugs into a slot, so that its name is that of the slot. */
+export function hasSlot(kind: Kind): boolean {
+	return kind.build(said({ values: {} })).plugs !== undefined;
+}
+
+/** The words among an attribute's that change nothing: they say what holds in any case. */
+export function isUsual(kind: Kind, attribute: AttributeSpec, word: string): boolean {
+	if (attribute.takes !== "choice") return false;
+	const others = attribute.words.filter((other) => other !== word);
+	const looks = (value?: string) =>
+		JSON.stringify(kind.build(said({ values: value === undefined ? {} : { [attribute.name]: value } })));
+	return looks(word) === looks() && others.every((other) => looks(other) !== looks());
+}
+
+/** What may be said of a thing, in words and as values. */
+interface Form {
+	readonly words: string;
+	readonly values: Readonly<Record<string, Value>>;
+	readonly slot?: NonNullable<Said["slot"]>;
+}
+type Value = string | number | boolean | Quantity | readonly [Quantity, Quantity];
+
+const volt = certain(findUnit("V"), "the volt");
+
+/** The kind with nothing said, with each single word said that it knows, and with each of these at 240 V. */
+function formsOf(kind: Kind): Form[] {
+	const plain: Form = { words: "", values: {} };
+	const single = [plain, ...kind.attributes.flatMap(formsBy)];
+	const voltage = kind.attributes.find(({ takes, name }) => takes === "quantity" && name === "voltage");
+	const high = single.map(({ words, values }) => ({
+		words: words === "" ? "240 V" : `${words}, 240 V`,
+		values: { ...values, voltage: quantity(240, volt) },
+	}));
+	const main = { words: "the place of a panel's main", values: {}, slot: { name: "main", legs: ["bus.A"] } };
+	return [...single, ...(voltage === undefined ? [] : high), ...(kind.name === "breaker" ? [main] : [])];
+}
+
+function formsBy(attribute: AttributeSpec): Form[] {
+	const form = (words: string, value: Value): Form => ({ words, values: { [attribute.name]: value } });
+	switch (attribute.takes) {
+		case "flag":
+			return [form(attribute.name, true), form(`no ${attribute.name}`, false)];
+		case "choice":
+			return attribute.words.map((word) => form(word, word));
+		case "phrase":
+			return attribute.phrases.map((phrase) => form(phrase, phrase));
+		case "count":
+			// Numbers of ports and slots only make the list longer; the two legs of a panel are another panel.
+			return attribute.most > 3 ? [] : [form(`${attribute.word} ${attribute.most}`, attribute.most)];
+		case "pair": {
+			// The summary shows the pair that is usual for the kind.
+			const [words, first, second] = /`([0-9.]+) V \/ ([0-9.]+) V`/.exec(attribute.summary) ?? [];
+			if (words === undefined) return [];
+			return [form(words.replaceAll("`", ""), [quantity(Number(first), volt), quantity(Number(second), volt)])];
+		}
+		case "quantity":
+			return [];
+	}
+}
+
+/** A thing of which only these values are said, in a plan that says nothing of itself. */
+function said({ values, slot }: Omit<Form, "words">): Said {
+	const all = new Map(Object.entries(values));
+	return {
+		name: "x",
+		region: "us",
+		rules: "camper",
+		...(slot === undefined ? {} : { slot }),
+		quantity: (name) => {
+			const value = all.get(name);
+			return typeof value === "object" && "unit" in value ? value : undefined;
+		},
+		flag: (name) => {
+			const value = all.get(name);
+			return typeof value === "boolean" ? value : undefined;
+		},
+		choice: (name) => {
+			const value = all.get(name);
+			return typeof value === "string" ? value : undefined;
+		},
+		count: (name) => {
+			const value = all.get(name);
+			return typeof value === "number" ? value : undefined;
+		},
+		pair: (name) => {
+			const value = all.get(name);
+			return typeof value === "object" && !("unit" in value) ? value : undefined;
+		},
+	};
+}
+
+function tellTerminals({ terminals }: Blueprint): Slots {
+	const rows: { first: TerminalSpec; last: TerminalSpec; text: string }[] = [];
+	for (const terminal of terminals) {
+		const text = tellTerminal(terminal);
+		const row = rows.at(-1);
+		// The ports of a bar: alike, and numbered.
+		if (row?.text === text && /^[0-9]+$/.test(terminal.name)) row.last = terminal;
+		else rows.push({ first: terminal, last: terminal, text });
+	}
+	return rows.map(({ first, last, text }, index) => {
+		const names = first === last ? [first.name, ...(first.also ?? [])].join(" or ") : `${first.name} to ${last.name}`;
+		return { word: index === 0 ? "terminals" : "", text: `${names}: ${text}` };
+	});
+}
+
+function tellTerminal({ role, screw, clamp, capacity, smallest, largest }: TerminalSpec): string {
+	const holder = screw === undefined || clamp === "stab" ? clampWords[clamp] : `${screw} ${clampWords[clamp]}`;
+	const what = `${roleWords[role]}, ${holder}`;
+	if (clamp === "stab" || clamp === "lead") return what;
+	const wires = capacity === 1 ? "one wire" : `up to ${capacity} wires`;
+	return `${what}, ${wires} of ${formatGauge(smallest)} to ${formatGauge(largest)}`;
+}
+
+const roleWords = {
+	hot: "hot",
+	hot2: "second hot",
+	neutral: "neutral",
+	ground: "ground",
+	positive: "positive",
+	negative: "negative",
+} as const;
+const clampWords = {
+	screw: "screw",
+	plate: "screw with a clamping plate",
+	cage: "pressure terminal",
+	stud: "stud",
+	port: "port",
+	lead: "lead of its own",
+	stab: "plugs on to the panel's bus",
+} as const;
+
+/** Which sides a chain can meet, where there is a choice. */
+function tellSides({ sides, onward }: Blueprint): Slots {
+	const [first, ...others] = sides;
+	if (first === undefined || others.length === 0) return [];
+	const names = sides.map((side) => `\`from NAME.${side.name}\``).join(" or ");
+	return [
+		{ word: "sides", text: `${names}; an arriving cable lands on ${first.name}, a chain goes on from ${onward}` },
+	];
+}
