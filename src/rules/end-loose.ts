@@ -2,11 +2,14 @@
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
 import { bothEnds } from "../analysis/landings.ts";
+import { findMissingLeg, findShortPanel } from "../analysis/missing-legs.ts";
 import { sortOfRole } from "../analysis/poles.ts";
 import { type Finding, finding, type Level } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Conductor } from "../circuit/circuit.ts";
 import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
+import { keyOfShortPanel } from "./leg-missing.ts";
+import { keyOfLoad } from "./load-voltage-wrong.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -80,7 +83,7 @@ function tellOpening(analysis: Analysis, state: ModeState, lost: Break): Finding
 	const { cause } = lost;
 	const end = "which" in cause ? circuit.conductors[cause.conductor] : undefined;
 	const isLive = end !== undefined && "which" in cause && cause.kind === "off" && isLiveLoose(state, end, cause.which);
-	const behind = keyBehindBreak(state, lost);
+	const behind = keyBehindBreak(state, lost) ?? keyBehindLeg(analysis, lost);
 	const level: Level = lost.sort === "neutral" || isLive ? "danger" : "error";
 	return finding({
 		code: endLoose.code,
@@ -102,6 +105,17 @@ function tellOpening(analysis: Analysis, state: ModeState, lost: Break): Finding
 		key: `${endLoose.code}@${lost.place}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
+}
+
+/** The key of the finding on a second hot that no source has, where that is what is missing. */
+function keyBehindLeg(analysis: Analysis, { sort, cause, victims }: Break): string | undefined {
+	if (sort !== "hot") return undefined;
+	const { circuit } = analysis;
+	const box = cause.kind === "apart" ? circuit.conductors[cause.conductor]?.ends[cause.which].enclosure : undefined;
+	const panel = box === undefined ? undefined : circuit.partByName.get(box.name);
+	if (panel !== undefined && findShortPanel(analysis, panel) !== undefined) return keyOfShortPanel(panel.name);
+	const load = circuit.loads.find(({ between }) => between.includes(victims[0] ?? -1));
+	return load !== undefined && findMissingLeg(analysis, load).length > 0 ? keyOfLoad(load.part) : undefined;
 }
 
 /** The things that go without; of one that is served elsewhere, as half of a split receptacle, the terminal. */

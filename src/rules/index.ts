@@ -7,13 +7,16 @@ import { circuitsJoined } from "./circuits-joined.ts";
 import { colourMisleading } from "./colour-misleading.ts";
 import { conductorsTooFew } from "./conductors-too-few.ts";
 import { dedicatedCircuitShared } from "./dedicated-circuit-shared.ts";
+import { deviceUndersized } from "./device-undersized.ts";
 import { enclosureUnbonded } from "./enclosure-unbonded.ts";
 import { endLoose } from "./end-loose.ts";
 import { groundBroken } from "./ground-broken.ts";
 import { groundFaultMissing } from "./ground-fault-missing.ts";
 import { groundUndersized } from "./ground-undersized.ts";
 import { inletLive } from "./inlet-live.ts";
+import { legMissing } from "./leg-missing.ts";
 import { lineLoadReversed } from "./line-load-reversed.ts";
+import { loadVoltageWrong } from "./load-voltage-wrong.ts";
 import { mainBypassed } from "./main-bypassed.ts";
 import { neutralBorrowed } from "./neutral-borrowed.ts";
 import { neutralGroundExchanged } from "./neutral-ground-exchanged.ts";
@@ -23,6 +26,7 @@ import { polesJoined } from "./poles-joined.ts";
 import { protectionMissing } from "./protection-missing.ts";
 import { protectionOutOfOrder } from "./protection-out-of-order.ts";
 import { protectionTooLarge } from "./protection-too-large.ts";
+import { receptacleDimmed } from "./receptacle-dimmed.ts";
 import { receptacleRatingWrong } from "./receptacle-rating-wrong.ts";
 import type { Rule } from "./rule.ts";
 import { strandsUnterminated } from "./strands-unterminated.ts";
@@ -61,7 +65,11 @@ export const rules: readonly Rule[] = [
 	groundFaultMissing,
 	// loads
 	circuitOverloaded,
+	loadVoltageWrong,
+	legMissing,
+	deviceUndersized,
 	receptacleRatingWrong,
+	receptacleDimmed,
 	dedicatedCircuitShared,
 	// workmanship
 	colourMisleading,

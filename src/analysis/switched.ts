@@ -1,0 +1,89 @@
+// What each switch, dimmer and disconnect has to carry: the fixed loads whose hot leads through it, and the device ahead.
+import type { Load, Part, Protection } from "../circuit/circuit.ts";
+import type { ModeState } from "./analysis.ts";
+import { findSwitches } from "./switching.ts";
+import { voltageAcross } from "./voltage.ts";
+
+/** One switching part, on the contact that carries most. */
+export interface Switched {
+	readonly part: Part;
+	/** Amperes of loads that run for three hours or more, and of the others. */
+	readonly continuous: number;
+	readonly other: number;
+	/** The load that draws most, and how many there are. */
+	readonly largest: Load | undefined;
+	readonly count: number;
+	/** The device that limits what comes to it, and what that lets through. */
+	readonly ahead: Protection | undefined;
+	readonly amperes: number;
+	/** A point of it that a hot reaches. */
+	readonly point: number;
+}
+
+/** Loads that lead through a point, added up from the ends of the ways to their source. */
+interface Sum {
+	continuous: number;
+	other: number;
+	largest: Load | undefined;
+	count: number;
+}
+
+/** Every part that switches a hot in a mode. */
+export function traceSwitched(state: ModeState): readonly Switched[] {
+	const { circuit } = state.network;
+	const parts = new Set(findSwitches(circuit).map(({ part }) => part));
+	const found = new Map<string, Switched>();
+	if (parts.size === 0) return [];
+	const sums = sumLoads(state);
+	for (const [point, sum] of sums) carry(point, sum);
+	return [...found.values()];
+
+	function carry(point: number, { continuous, other, largest, count }: Sum): void {
+		const by = state.exposure.get(point)?.by;
+		if (by?.by.kind !== "link" || by.by.link.contact === undefined || !parts.has(by.by.link.part)) return;
+		const part = circuit.partByName.get(by.by.link.part);
+		const here = state.exposure.get(by.from);
+		if (part === undefined || here === undefined) return;
+		const known = found.get(part.name);
+		if (known !== undefined && known.continuous + known.other >= continuous + other) return;
+		found.set(part.name, { part, continuous, other, largest, count, ahead: here.device, amperes: here.amperes, point });
+	}
+}
+
+/** What leads through each point that a hot reaches. */
+function sumLoads(state: ModeState): ReadonlyMap<number, Sum> {
+	const sums = new Map<number, Sum>();
+	const sumAt = (point: number): Sum => {
+		const known = sums.get(point) ?? { continuous: 0, other: 0, largest: undefined, count: 0 };
+		sums.set(point, known);
+		return known;
+	};
+	for (const load of state.network.circuit.loads) {
+		if (load.watts === undefined) continue;
+		const volts = voltageAcross(state, ...load.between)?.volts;
+		if (volts === undefined || volts === 0) continue;
+		for (const point of load.between) {
+			if (!state.exposure.has(point)) continue;
+			const amperes = load.watts / volts;
+			add(sumAt(point), {
+				continuous: load.continuous ? amperes : 0,
+				other: load.continuous ? 0 : amperes,
+				largest: load,
+				count: 1,
+			});
+		}
+	}
+	// Points stand behind the point they were reached from: from the last on, each is complete when its turn comes.
+	for (const [point, { by }] of [...state.exposure].reverse()) {
+		const sum = sumAt(point);
+		if (by !== undefined) add(sumAt(by.from), sum);
+	}
+	return sums;
+}
+
+function add(sum: Sum, { continuous, other, largest, count }: Sum): void {
+	sum.continuous += continuous;
+	sum.other += other;
+	sum.count += count;
+	if ((largest?.watts ?? 0) > (sum.largest?.watts ?? 0)) sum.largest = largest;
+}

@@ -1,0 +1,120 @@
+// A switch, dimmer or disconnect that is rated below the fixed loads behind it, or a disconnect below the device ahead of it.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { type Switched, traceSwitched } from "../analysis/switched.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { formatNumber } from "../base/quantity.ts";
+import { continuousLoad } from "../handbook/branch-circuits.ts";
+import { nextStandardRating } from "../handbook/standard-ratings.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+export const deviceUndersized: Rule = {
+	code: "device-undersized",
+	level: "error",
+	what: "A switch, dimmer or disconnect is rated for less than the fixed loads behind it, or a disconnect for less than the breaker ahead of it.",
+	why: "Its contacts run hot, stick closed, and can set fire to the box.",
+	help: "Use a device of a larger rating, or put less behind it.",
+	basis:
+		"common practice: a device carries the load behind it, loads of three hours or more at 125 %; NFPA 70 404.14, recalled",
+	meter:
+		"No meter shows it: read the rating on the device, and put a clamp meter around its hot with everything on behind it.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit warm from LC breaker 20 A by 12-2
+  9 ft to s1: switch 15 A
+  9 ft to h1: heater 2200 W
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit warm from LC breaker 20 A by 12-2
+  9 ft to hd: disconnect 15 A
+  9 ft to h1: heater 1200 W
+`,
+	],
+	right: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit warm from LC breaker 20 A by 12-2
+  9 ft to s1: switch 15 A
+  9 ft to h1: heater 1440 W continuous
+`,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit warm from LC breaker 20 A by 12-2
+  9 ft to hd: disconnect 20 A
+  9 ft to h1: heater 1200 W
+`,
+	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+};
+
+/** A sum of quotients may miss a rating by a hair. */
+const rounding = 1e-6;
+
+function checkMode(analysis: Analysis, state: ModeState): Finding[] {
+	return traceSwitched(state).flatMap((switched): Finding[] => {
+		const rating = switched.part.face.rating;
+		if (rating === undefined) return [];
+		const load = switched.continuous * factorOf(analysis) + switched.other;
+		if (load > rating + rounding) return [tellLoad(analysis, state, switched, rating, load)];
+		const isBehindLarger =
+			switched.part.face.traits.includes("disconnect") &&
+			Number.isFinite(switched.amperes) &&
+			switched.amperes > rating + rounding;
+		return isBehindLarger ? [tellAhead(state, switched, rating)] : [];
+	});
+}
+
+/** What runs for hours counts more where that is the rule. */
+function factorOf({ circuit }: Analysis): number {
+	return circuit.plan.settings.region === "us" ? continuousLoad.factor : 1;
+}
+
+function tellLoad(analysis: Analysis, state: ModeState, switched: Switched, rating: number, load: number): Finding {
+	const { part, largest, count, continuous } = switched;
+	const name = largest?.part ?? part.name;
+	const loads = count > 1 ? `${name} and ${count - 1} more` : name;
+	const counted = continuous > 0 && factorOf(analysis) > 1 ? ", with what runs for hours at 125 %" : "";
+	const { region } = analysis.circuit.plan.settings;
+	const enough = nextStandardRating(Math.ceil(load - rounding), region)?.ampere ?? Math.ceil(load);
+	const loadPart = analysis.circuit.partByName.get(name);
+	return finding({
+		...sharedSlots(state, switched, rating, load, "load"),
+		title: `${part.name} is rated ${tell(rating)}, and ${loads} behind it ${count > 1 ? "count" : "counts"} ${tell(load)}${counted}`,
+		also: loadPart === undefined ? [] : [{ span: loadPart.span, label: loadPart.face.text }],
+		marks: [...new Set([part.name, name])],
+		help: `Use a device of ${tell(enough)} or more for ${part.name}, or switch less with it.`,
+	});
+}
+
+function tellAhead(state: ModeState, switched: Switched, rating: number): Finding {
+	const { part, ahead, amperes } = switched;
+	const device = ahead?.part ?? "the supply";
+	return finding({
+		...sharedSlots(state, switched, rating, amperes, "protection"),
+		title: `${part.name} is rated ${tell(rating)}, and ${device} ahead of it lets ${tell(amperes)} through`,
+		also: ahead === undefined ? [] : [{ span: ahead.span, label: tell(amperes) }],
+		marks: [part.name, ...(ahead === undefined ? [] : [ahead.part])],
+		help: `Use a disconnect of ${tell(amperes)} or more for ${part.name}, or protect the circuit with ${tell(rating)}.`,
+	});
+}
+
+function sharedSlots(state: ModeState, { part, point }: Switched, rating: number, found: number, name: string) {
+	return {
+		code: deviceUndersized.code,
+		level: "error" as const,
+		span: part.span,
+		label: `rated ${tell(rating)}`,
+		path: state.crossings.poles.reachOf(point, "hot")?.pathTo(point) ?? [],
+		figures: [{ name, found: Number(found.toFixed(3)), limit: rating, unit: "A", source: deviceUndersized.basis }],
+		why: deviceUndersized.why,
+		basis: deviceUndersized.basis,
+		key: `${deviceUndersized.code}@${part.name}`,
+	};
+}
+
+function tell(amperes: number): string {
+	return `${formatNumber(amperes, 1)} A`;
+}

@@ -1,0 +1,97 @@
+// Switches, dimmers and disconnects against what is behind and ahead of them.
+import { describe, test } from "vitest";
+import { checkMarked, checkRight } from "../check-plan.ts";
+
+const supply = `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+`;
+
+describe("against the load behind", () => {
+	test("15 A carries 1800 W on 120 V", () => {
+		checkRight(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to s1: switch 15 A
+  9 ft to h1: heater 1800 W
+`);
+	});
+	test("and no more", () => {
+		checkMarked(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to s1: switch 15 A
+//        ^^ device-undersized "s1 is rated 15 A, and h1 behind it counts 15.1 A"
+  9 ft to h1: heater 1812 W
+`);
+	});
+	test("what runs for hours counts 125 %: 1440 W are 15 A", () => {
+		checkRight(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to s1: switch 15 A
+  9 ft to h1: heater 1440 W continuous
+`);
+	});
+	test("1500 W for hours are 15.6 A", () => {
+		checkMarked(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to s1: switch 15 A
+//        ^^ device-undersized "counts 15.6 A, with what runs for hours at 125 %"
+  9 ft to h1: heater 1500 W continuous
+`);
+	});
+	test("the sum of several, on a dimmer", () => {
+		checkMarked(`${supply}circuit a from LC breaker 15 A by 14-2
+  9 ft to d1: dimmer 5 A
+//        ^^ device-undersized "l1 and 2 more behind it count 7.5 A"
+  9 ft to l1..l3: light 300 W each
+`);
+	});
+	test("what hangs ahead of it does not count", () => {
+		checkRight(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to h1: heater 1200 W
+  9 ft to s1: switch 5 A
+  9 ft to l1: light 600 W
+`);
+	});
+	test("a two-pole switch of a 240 V heater carries the amperes once", () => {
+		checkRight(`inlet pole 50 A 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 12 ft
+circuit a from LC breaker 20 A two-pole by 12-3
+  9 ft to hd: disconnect 20 A 240 V
+  3 ft to h1: heater 4000 W 240 V
+`);
+	});
+	test("in IEC countries the sum as it is", () => {
+		checkRight(`plan
+  region iec
+inlet shore 16 A 230 V
+panel LC main 16 A from shore by 3G2.5, 12 m
+circuit a from LC ground-fault-breaker 16 A trip 30 mA by 3G2.5
+  9 m to s1: switch 10 A
+  9 m to h1: heater 2200 W continuous
+`);
+	});
+});
+
+describe("a disconnect against the device ahead", () => {
+	test("of its rating", () => {
+		checkRight(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to hd: disconnect 20 A
+  3 ft to h1: heater 1200 W
+`);
+	});
+	test("larger than it", () => {
+		checkMarked(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to hd: disconnect 15 A
+//        ^^ device-undersized "hd is rated 15 A, and LC.1 ahead of it lets 20 A through"
+  3 ft to h1: heater 1200 W
+`);
+	});
+	test("with a load that is too large besides, one finding", () => {
+		checkMarked(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to hd: disconnect 15 A
+//        ^^ device-undersized "h1 behind it counts 15.8 A"
+  3 ft to h1: heater 1900 W
+`);
+	});
+	test("a switch of 15 A may stand behind 20 A", () => {
+		checkRight(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to s1: switch 15 A
+  3 ft to h1: heater 1200 W
+`);
+	});
+});
