@@ -1,6 +1,7 @@
 // Marks findings that the builder stands behind with a reason; an `accept` line that silences nothing is a finding itself.
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
+import { listNames } from "../base/wording.ts";
 import { planFinding } from "../plan/codes.ts";
 import { foldName } from "../plan/names.ts";
 import type { Acceptance, Plan } from "../plan/plan.ts";
@@ -15,7 +16,7 @@ export function applyAcceptances(findings: readonly Finding[], plan: Plan, known
 		return { ...finding, accepted: acceptance.reason };
 	});
 	const unused = plan.acceptances.filter((acceptance) => !used.has(acceptance));
-	return [...marked, ...unused.map((acceptance) => tellUnused(acceptance, known))];
+	return [...marked, ...unused.map((acceptance) => tellUnused(acceptance, marked, plan, known))];
 }
 
 /** A place covers what it names and what is inside it: `b1` covers `b1.hot`, `bunks` covers `bunks-1.black`. */
@@ -29,13 +30,35 @@ function covers(acceptance: Acceptance, finding: Finding): boolean {
 	});
 }
 
-function tellUnused(acceptance: Acceptance, known: readonly string[]): Finding {
-	const place = acceptance.at === undefined ? "" : ` at ${acceptance.at}`;
-	return known.includes(acceptance.rule)
-		? planFinding("accept-unused", { title: `Nothing is found for ${acceptance.rule}${place}`, span: acceptance.span })
-		: planFinding("rule-unknown", {
-				title: `There is no rule ${acceptance.rule}`,
-				span: acceptance.span,
-				help: `${didYouMean(acceptance.rule, known)} \`ferrule explain\` lists the rules.`.trim(),
-			});
+function tellUnused(
+	acceptance: Acceptance,
+	findings: readonly Finding[],
+	plan: Plan,
+	known: readonly string[],
+): Finding {
+	const { rule, at, span } = acceptance;
+	const place = at === undefined ? "" : ` at ${at}`;
+	if (!known.includes(rule))
+		return planFinding("rule-unknown", {
+			title: `There is no rule ${rule}`,
+			span,
+			help: `${didYouMean(rule, known)} \`ferrule explain\` lists the rules.`.trim(),
+		});
+	const taken = findings.find((finding) => covers(acceptance, finding));
+	const other = taken === undefined ? undefined : plan.acceptances.find((candidate) => covers(candidate, taken));
+	if (other !== undefined)
+		return planFinding("accept-unused", {
+			title: `${rule}${place} is accepted by line ${other.span.line} already`,
+			span,
+			also: [{ span: other.span, label: "accepts it first" }],
+			help: "Keep one of the two lines, with the reason that holds.",
+		});
+	const elsewhere = findings.filter((finding) => finding.code === rule).flatMap(({ marks }) => marks[0] ?? []);
+	return planFinding("accept-unused", {
+		title: `Nothing is found for ${rule}${place}`,
+		span,
+		...(elsewhere.length === 0
+			? {}
+			: { help: `It is found at ${listNames([...new Set(elsewhere)])}: name that place, or take the line out.` }),
+	});
 }

@@ -9,6 +9,7 @@ import { conductorsTooFew } from "./conductors-too-few.ts";
 import { dedicatedCircuitShared } from "./dedicated-circuit-shared.ts";
 import { deviceUndersized } from "./device-undersized.ts";
 import { enclosureUnbonded } from "./enclosure-unbonded.ts";
+import { endContradicted } from "./end-contradicted.ts";
 import { endLoose } from "./end-loose.ts";
 import { groundBroken } from "./ground-broken.ts";
 import { groundFaultMissing } from "./ground-fault-missing.ts";
@@ -77,4 +78,5 @@ export const rules: readonly Rule[] = [
 	supplyMissing,
 	terminalOverfilled,
 	strandsUnterminated,
+	endContradicted,
 ];

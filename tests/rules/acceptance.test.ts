@@ -46,4 +46,18 @@ describe("a deviation is not accepted", () => {
 		expect(found.map(({ code }) => code)).toContain("rule-unknown");
 		expect(found.find(({ code }) => code === "rule-unknown")?.help).toContain("Did you mean `protection-too-large`?");
 	});
+
+	test("a second time; the line that accepts it is named", () => {
+		const found = check(
+			'accept protection-too-large at bunks because "One"\naccept protection-too-large at LC.1 because "Two"',
+		);
+		expect(found.map(({ code, accepted, title }) => [code, accepted ?? title])).toEqual([
+			["protection-too-large", "One"],
+			["accept-unused", "protection-too-large at LC.1 is accepted by line 7 already"],
+		]);
+	});
+
+	test("at another place; the place where it is found is named", () => {
+		expect(check('accept protection-too-large at b1 because "Bench"')[1]?.help).toContain("It is found at bunks-1");
+	});
 });
