@@ -9,11 +9,13 @@ import { checkPlan, drawPlan } from "../../src/pipeline.ts";
 const root = join(import.meta.dirname, "../..");
 const folder = mkdtempSync(join(tmpdir(), "ferrule-readme-"));
 const readme = readFileSync(join(root, "README.md"), "utf8");
-const blocks = [...readme.matchAll(/^```(\S+)(?: (\S+))?\n([\s\S]*?)^```$/gm)].map(([, language = "", info = "", text = ""]) => ({
-	language,
-	info,
-	text,
-}));
+const blocks = [...readme.matchAll(/^```(\S+)(?: (\S+))?\n([\s\S]*?)^```$/gm)].map(
+	([, language = "", info = "", text = ""]) => ({
+		language,
+		info,
+		text,
+	}),
+);
 
 afterAll(() => rmSync(folder, { recursive: true }));
 

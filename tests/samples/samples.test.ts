@@ -11,7 +11,10 @@ function listFindings(folder: string, name: string): string[] {
 	const result = checkPlan(readFileSync(join(root, folder, name), "utf8"), name);
 	return result.findings
 		.filter((finding) => finding.level !== "note")
-		.map((finding) => `${finding.consequenceOf === undefined ? "" : "  "}${finding.span.line} ${finding.level} ${finding.code}`);
+		.map(
+			(finding) =>
+				`${finding.consequenceOf === undefined ? "" : "  "}${finding.span.line} ${finding.level} ${finding.code}`,
+		);
 }
 
 const plans = ["samples", "seeds"].flatMap((folder) =>
@@ -21,14 +24,20 @@ const plans = ["samples", "seeds"].flatMap((folder) =>
 );
 
 describe("finished plans and starters", () => {
-	test.each(plans.filter(([, name]) => !name.startsWith("faulty-")))("%s/%s has nothing above a note", (folder, name) => {
-		expect(listFindings(folder, name)).toEqual([]);
-	});
+	test.each(plans.filter(([, name]) => !name.startsWith("faulty-")))(
+		"%s/%s has nothing above a note",
+		(folder, name) => {
+			expect(listFindings(folder, name)).toEqual([]);
+		},
+	);
 });
 
 describe("plans that are wrong on purpose", () => {
-	test.each(plans.filter(([, name]) => name.startsWith("faulty-")))("%s/%s has exactly its planted faults", (folder, name) => {
-		const expected = readFileSync(join(root, folder, name.replace(/\.ferrule$/, ".findings")), "utf8");
-		expect(listFindings(folder, name)).toEqual(expected.trimEnd().split("\n"));
-	});
+	test.each(plans.filter(([, name]) => name.startsWith("faulty-")))(
+		"%s/%s has exactly its planted faults",
+		(folder, name) => {
+			const expected = readFileSync(join(root, folder, name.replace(/\.ferrule$/, ".findings")), "utf8");
+			expect(listFindings(folder, name)).toEqual(expected.trimEnd().split("\n"));
+		},
+	);
 });
