@@ -1,6 +1,6 @@
 // Supplies from outside: a shore inlet with the pedestal behind it, and a generator. Their own breaker protects what they feed.
 
-import type { Blueprint, Kind, Said } from "./kind.ts";
+import type { Blueprint, Kind, LinkSpec, Said } from "./kind.ts";
 import { cage } from "./terminals.ts";
 
 export const inlet: Kind = {
@@ -105,7 +105,7 @@ function supply(
 			cage(said.region, "neutral", "neutral", "neutral", { also: ["silver"], screw: "silver" }),
 			cage(said.region, "ground", "ground", "ground", { also: ["green", "case"], screw: "green" }),
 		],
-		links: floating ? [] : [{ between: ["neutral", "ground"], nature: "bond", when: "source-live" }],
+		links: floating ? [] : [bondOf(sort)],
 		source: {
 			sort,
 			system: "ac",
@@ -128,6 +128,12 @@ function supply(
 			...(rating === undefined ? {} : { rating }),
 		},
 	};
+}
+
+/** A pedestal's bond goes with its cord; that in a generator stays where the generator is wired in, be it on or off. */
+function bondOf(sort: "shore" | "generator"): LinkSpec {
+	const bond = { between: ["neutral", "ground"], nature: "bond" } as const;
+	return sort === "shore" ? { ...bond, when: "source-live" } : bond;
 }
 
 /** Volts between hot and neutral: as said, else the region's nominal voltage. */

@@ -4,6 +4,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Link } from "../circuit/circuit.ts";
 import { isOfSource, tellBond } from "./bond-wording.ts";
+import { keyOfPair } from "./inlet-live.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
@@ -70,7 +71,7 @@ function findDoubles({ circuit, states }: Analysis): ReadonlyMap<number, Double>
 				bonds.find((bond) => live.has(bond.part)) ?? bonds.find((bond) => isOfSource(circuit, bond)) ?? bonds[0];
 			for (const bond of bonds) {
 				if (bond === keep || keep === undefined) continue;
-				const behind = live.has(bond.part) ? keyOfJoinedSources(state) : undefined;
+				const behind = live.has(bond.part) ? keyOfJoinedSources(state) : keyOfFedSource(state, bond);
 				const known = doubles.get(bond.index) ?? { bond, others: new Set(), modes: new Set(), behind };
 				known.others.add(keep);
 				known.modes.add(state.mode.name);
@@ -78,6 +79,13 @@ function findDoubles({ circuit, states }: Analysis): ReadonlyMap<number, Double>
 			}
 		}
 	return doubles;
+}
+
+/** The key of the finding that a source which is off is fed from behind: then its bond is not the only thing wired in too much. */
+function keyOfFedSource({ network: { circuit }, feeders }: ModeState, bond: Link): string | undefined {
+	const source = circuit.sources.find(({ part }) => part === bond.part);
+	const by = source?.hot.map((point) => feeders.get(point)?.pole.source).find((name) => name !== undefined);
+	return source === undefined || by === undefined ? undefined : keyOfPair(source.name, by);
 }
 
 function keyOfJoinedSources({ crossings }: ModeState): string | undefined {

@@ -78,9 +78,14 @@ function tell(analysis: Analysis, source: Source, live: number, by: string, path
 				: `${source.name} is fed from behind: it burns, or feeds back into whoever works on it.`,
 		help: `Let a transfer choose between ${listNames(names)}, so that only one is joined at a time.`,
 		basis: inletLive.basis,
-		key: `${inletLive.code}@${names.join("/")}`,
+		key: keyOfPair(source.name, by),
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
+}
+
+/** The key of the finding on two sources, the same whichever of them is off. */
+export function keyOfPair(one: string, other: string): string {
+	return `${inletLive.code}@${[one, other].toSorted().join("/")}`;
 }
 
 /** The key of the finding that two sources run against each other, where another mode has both on. */

@@ -46,6 +46,21 @@ circuit bunks from LD breaker 15 A by 14-2
   14 ft to b1: receptacle
 `);
 	});
+
+	test("a generator that stands still, with its neutral wired in and its hot not", () => {
+		checkMarked(`inlet shore 30 A 120 V
+generator gen 3000 W 120 V, bonds neutral to frame
+//        ^^^ bond-doubled "at the pedestal of shore, and again in gen"
+panel LC main 25 A from shore by 10-2, 12 ft
+feed x from gen by 10-2
+  10 ft to LC
+circuit a from LC breaker 20 A by 12-2
+  9 ft to b1: receptacle
+mode s: shore without gen
+at LC
+  x-1.black capped
+`);
+	});
 });
 
 describe("bond-doubled is not told of", () => {

@@ -27,6 +27,7 @@ feed backup from gen by 10-2
 panel LC main 30 A from inv.out by 10-2, 6 ft
 circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
+// also bond-doubled
 `);
 	});
 
