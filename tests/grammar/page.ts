@@ -8,8 +8,8 @@ export interface Example {
 	readonly plan: string;
 	/** Findings that the example shows, by code; empty for one without. */
 	readonly finds: readonly string[];
-	/** The example is a whole plan, fit to be checked. */
-	readonly isWhole: boolean;
+	/** Is it a whole plan that checks clean, is it read without a meaning yet, or does it show findings of reading? */
+	readonly says: "whole" | "later" | "finds" | "nothing";
 	readonly readAs?: string;
 }
 
@@ -27,6 +27,8 @@ export function examples(): Example[] {
 		const next = blocks[index + 1];
 		const finds = info.find((word) => word.startsWith("finds="))?.slice("finds=".length) ?? "";
 		const readAs = next?.language === "text" ? { readAs: next.text.trimEnd() } : {};
-		return [{ line, plan: text, finds: finds.split(",").filter(Boolean), isWhole: info.includes("whole"), ...readAs }];
+		const said = (["whole", "later"] as const).find((word) => info.includes(word));
+		const says = said ?? (finds === "" ? "nothing" : "finds");
+		return [{ line, plan: text, finds: finds.split(",").filter(Boolean), says, ...readAs }];
 	});
 }
