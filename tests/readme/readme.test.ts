@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import { checkPlan, drawPlan } from "../../src/pipeline.ts";
+import { verbs } from "../../src/surfaces/command/verbs.ts";
 
 const root = join(import.meta.dirname, "../..");
 const folder = mkdtempSync(join(tmpdir(), "ferrule-readme-"));
@@ -61,6 +62,14 @@ describe("commands", () => {
 			const result = run(process.execPath, [join(root, "dist/ferrule.cjs"), ...command.split(" ").slice(1)], folder);
 			expect([command, result.status, result.stderr]).toEqual([command, 0, expect.any(String)]);
 		}
+	});
+
+	test("the table of verbs is that of --help", () => {
+		const rows = [...readme.matchAll(/^\| `ferrule ([^`]+)` \| (.*) \|$/gm)].map(([, call, summary]) => [
+			call,
+			summary,
+		]);
+		expect(rows).toEqual(verbs.map(({ name, operands, summary }) => [`${name} ${operands.words}`, summary]));
 	});
 
 	test("npm start checks and draws a sample", () => {
