@@ -190,7 +190,10 @@ function findFree(circuit: Circuit): ReadonlyMap<string, Terminal> {
 	const free = new Map<string, Terminal>();
 	for (const point of circuit.points) {
 		if (point.kind !== "terminal" || point.capacity === 0 || point.clamp === "lead" || taken.has(point.index)) continue;
-		const key = `${point.enclosure.name} ${sortOfRole(point.role)}`;
+		const sort = sortOfRole(point.role);
+		// A free hot in a panel is its bus or a breaker of something else: nobody is to be sent there.
+		if (sort === "hot" && point.enclosure.sort === "panel") continue;
+		const key = `${point.enclosure.name} ${sort}`;
 		if (!free.has(key)) free.set(key, point);
 	}
 	return free;

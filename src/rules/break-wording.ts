@@ -28,7 +28,7 @@ export function cureBreak({ circuit }: Analysis, { cause, sort, victims }: Break
 	const first = tellPoint(circuit, victims[0] ?? -1, sort);
 	switch (cause.kind) {
 		case "core":
-			return `Pull a cable with a ${sort} conductor in place of ${cause.cable}.`;
+			return `Put ${cause.cable} right first: see what is said of the cable.`;
 		case "empty":
 			return `Join ${first} to the ${sort}s of its box.`;
 		default: {

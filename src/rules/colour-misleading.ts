@@ -10,6 +10,7 @@ import { type ColourRole, colourSuits, coloursOf } from "../handbook/colour-role
 import { colourParts, findColour } from "../handbook/colours.ts";
 import { citation } from "../handbook/provenance.ts";
 import type { Settings } from "../plan/plan.ts";
+import { keyOfCable } from "./cable-unsuited.ts";
 import { keyOfMistake, placeMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -143,7 +144,9 @@ function tell(analysis: Analysis, state: ModeState, root: Root, group: readonly 
 	const { circuit } = analysis;
 	const { strays } = state.crossings;
 	const switched = strays.some((stray) => stray.effect === undefined && stray.root.key === root.key);
-	const worse = keyOfMistake(state.crossings, root.key) ?? (switched ? `switch-in-neutral@${root.key}` : undefined);
+	const ofCable = keyOfWrongCable(circuit, group);
+	const worse =
+		keyOfMistake(state.crossings, root.key) ?? (switched ? `switch-in-neutral@${root.key}` : undefined) ?? ofCable;
 	const isDanger = group.some(({ conductor, carries }) => carries !== "ground" && isGroundColour(conductor));
 	const told = group.map(({ conductor, carries }) => `${conductor.name} carries the ${carries}`);
 	const place = placeMistake(analysis, state, root, []);
@@ -157,11 +160,23 @@ function tell(analysis: Analysis, state: ModeState, root: Root, group: readonly 
 		why: isDanger
 			? "A green or bare wire is taken for safe to touch by everybody, and is often bare along its whole length."
 			: colourMisleading.why,
-		help: worse === undefined ? tellCure(circuit, group) : place.help,
+		help: worse === undefined || worse === ofCable || root.halves.length === 0 ? tellCure(circuit, group) : place.help,
 		basis: basisOf(circuit.plan.settings, group),
 		key: `${colourMisleading.code}@${root.key}`,
 		...(worse === undefined ? {} : { consequenceOf: worse }),
 	});
+}
+
+/** The key of the finding on the cable itself: one for direct current, or one whose white is marked as a second hot at one end only. */
+function keyOfWrongCable(circuit: Circuit, [first]: readonly Misleading[]): string | undefined {
+	const cable = circuit.cableByTag.get(first?.conductor.cable ?? "");
+	if (first === undefined || cable === undefined) return undefined;
+	if (cable.system === "dc") return keyOfCable(cable.tag);
+	const isHalfMarked =
+		first.carries === "neutral" &&
+		first.conductor.role === "neutral" &&
+		first.conductor.ends.some(({ marked }) => marked !== undefined);
+	return isHalfMarked ? `conductors-too-few@${cable.tag}` : undefined;
 }
 
 function tellCure({ plan: { settings } }: Circuit, group: readonly Misleading[]): string {
@@ -172,6 +187,12 @@ function tellCure({ plan: { settings } }: Circuit, group: readonly Misleading[])
 		first.carries === "hot" &&
 		!isGroundColour(first.conductor) &&
 		colourFits(settings, first.conductor.colour, "neutral");
+	const isWhole = group.length === 1 && first?.conductor.ends.every(({ marked }) => marked === undefined) === true;
+	const usual = first === undefined ? undefined : coloursOf(settings.region, first.carries, settings.rules)?.usual[0];
+	const half = group.find(({ conductor: { ends } }) => new Set(ends.map(({ marked }) => marked)).size > 1);
+	if (half !== undefined) return `Mark ${half.conductor.name} in one colour at both ends, or at none.`;
+	if (!canBeMarked && isWhole && first.conductor.role === first.carries && usual !== undefined)
+		return `Use a cable in which the ${first.carries} is ${usual} in place of ${first.conductor.cable ?? first.conductor.name}.`;
 	return canBeMarked
 		? `Re-mark ${first.conductor.name} black or red at both ends (\`${first.conductor.colour} marked black at both ends\`), or use a wire of the right colour.`
 		: `Exchange ${listNames(group.map(({ conductor }) => conductor.name))} at both ends so that each carries what its colour says.`;

@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Finding, finding, type PathStep } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Cable, Circuit } from "../circuit/circuit.ts";
+import { keyOfCable } from "./cable-unsuited.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -202,8 +203,30 @@ function tell(analysis: Analysis, { cable, lacking, without, path, modes }: Shor
 		why: isDanger
 			? "When a hot touches metal there, it stays live until somebody touches it, and no breaker opens."
 			: `${listNames(names)} cannot work without it, and whoever finds it dead may borrow a wire that is not theirs.`,
-		help: `Pull a cable with one conductor more from ${cable.from.name} to ${cable.to.name}.`,
+		help: tellCure(analysis, cable, lacking, names),
 		modes: modesOf(analysis, modes),
 		basis: conductorsTooFew.basis,
+		// What is no cable for this circuit at all is told as that.
+		...(cable.system === "dc" ? { consequenceOf: keyOfCable(cable.tag) } : {}),
 	});
+}
+
+function tellCure(
+	{ circuit }: Analysis,
+	{ from, to, conductors }: Cable,
+	lacking: ReadonlySet<Needed>,
+	names: readonly string[],
+): string {
+	if (lacking.has("ground"))
+		return `Pull a cable with a ground conductor from ${from.name} to ${to.name}, as \`12-2\` and \`3G2.5\` have.`;
+	const parts = names.flatMap((name) => circuit.points[circuit.pointByName.get(name) ?? -1] ?? []);
+	const takesNeutral = parts.some(
+		(point) =>
+			point.kind === "terminal" &&
+			circuit.partByName.get(point.part)?.points.some((other) => circuit.points[other]?.role === "neutral"),
+	);
+	const white = conductors.map((index) => circuit.conductors[index]).find((core) => core?.colour === "white");
+	return white === undefined || lacking.has("neutral") || takesNeutral
+		? `Pull a cable with one conductor more from ${from.name} to ${to.name}.`
+		: `Nothing at ${to.name} takes a neutral, so the white may be the second hot: mark it at both ends, \`white marked red at both ends\`.`;
 }

@@ -1,6 +1,7 @@
 // Every rule, in the order an inspector would look: protection, polarity, neutral, ground, ground-fault, loads, workmanship.
 import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
+import { cableUnsuited } from "./cable-unsuited.ts";
 import { circuitMislabelled } from "./circuit-mislabelled.ts";
 import { circuitOverloaded } from "./circuit-overloaded.ts";
 import { circuitsJoined } from "./circuits-joined.ts";
@@ -60,6 +61,7 @@ export const rules: readonly Rule[] = [
 	groundBroken,
 	enclosureUnbonded,
 	conductorsTooFew,
+	cableUnsuited,
 	groundUndersized,
 	// ground-fault
 	lineLoadReversed,

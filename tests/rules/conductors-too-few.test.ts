@@ -1,5 +1,5 @@
 // A cable has a conductor for everything that what it feeds cannot do without.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const legs = `inlet pole 50 A, 120 V / 240 V
@@ -122,6 +122,30 @@ describe("what is there but not joined is told elsewhere", () => {
 panel LC main 30 A from shore by 10-2, 12 ft
 circuit later from LC breaker 15 A by cord 14-2
   8 ft to e1: end
+`);
+	});
+});
+
+describe("what is to be done, done", () => {
+	const twoLegs = `inlet pole 50 A 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 12 ft
+`;
+	test("the white of a 240 V load that takes no neutral is marked at both ends", () => {
+		const { findings } = checkMarked(`${twoLegs}circuit a from LC breaker 20 A two-pole by 12-2
+  9 ft to h1: heater 3000 W 240 V, no neutral
+//        ^^ conductors-too-few
+// also end-loose
+`);
+		expect(findings[0]?.help).toContain("`white marked red at both ends`");
+		checkRight(`${twoLegs}circuit a from LC breaker 20 A two-pole by 12-2
+  9 ft white marked red at both ends to h1: heater 3000 W 240 V, no neutral
+`);
+	});
+	test("marked at one end only is one cause", () => {
+		checkMarked(`${twoLegs}circuit a from LC breaker 20 A two-pole by 12-2
+  9 ft white marked red at LC to h1: heater 3000 W 240 V, no neutral
+//                               ^^ conductors-too-few
+// also end-loose colour-misleading
 `);
 	});
 });
