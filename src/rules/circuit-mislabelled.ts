@@ -1,5 +1,6 @@
-// A load that another breaker feeds than the one its circuit is said to come from.
+// A load that is not fed by the breaker its circuit is said to come from.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { traceJoinedCircuits } from "../analysis/joined-circuits.ts";
 import { findMislabelled, type Mislabelled, nameMixUp } from "../analysis/mislabelled.ts";
 import type { Edge } from "../analysis/network.ts";
 import { certain } from "../base/certain.ts";
@@ -8,6 +9,7 @@ import { groupBy } from "../base/group.ts";
 import type { Span } from "../base/span.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit } from "../circuit/circuit.ts";
+import { protectionFaultAt } from "./exposed-wording.ts";
 import { tellLanded } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -15,7 +17,7 @@ import type { Rule } from "./rule.ts";
 export const circuitMislabelled: Rule = {
 	code: "circuit-mislabelled",
 	level: "error",
-	what: "What belongs to one circuit is fed by the breaker of another.",
+	what: "What belongs to one circuit is fed by the breaker of another, or past its own.",
 	why: "Whoever switches off the breaker on the label and opens the box finds it live.",
 	help: "Exchange the hots at the breakers, or correct what the plan says the circuit comes from.",
 	basis: "NFPA 70 408.4 (circuit directory), recalled; common practice",
@@ -48,14 +50,31 @@ at LC
 	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
 };
 
-function checkMode({ circuit, landings }: Analysis, state: ModeState): Finding[] {
-	const found = findMislabelled(circuit, landings, state.feeders);
-	return [...groupBy(found, nameMixUp).values()].flatMap(([first, ...others]) =>
-		first === undefined ? [] : [tell(circuit, state, first, others)],
+function checkMode(analysis: Analysis, state: ModeState): Finding[] {
+	const { circuit, landings } = analysis;
+	const found = findMislabelled(circuit, landings, state).filter((one) => !one.isPast || !isUnprotected(analysis, one));
+	// Where the two are joined, who feeds what is no longer a question of labels.
+	const { network, poles } = state.crossings;
+	const joined = found.length === 0 ? [] : traceJoinedCircuits(network, poles);
+	const pairs = new Set(joined.map(({ devices: [one, other] }) => nameMixUp({ said: one.part, found: other.part })));
+	return [...groupBy(found, nameMixUp)].flatMap(([pair, [first, ...others]]) =>
+		first === undefined ? [] : [tell(analysis, state, first, others, pairs.has(pair))],
 	);
 }
 
-function tell(circuit: Circuit, state: ModeState, first: Mislabelled, others: readonly Mislabelled[]): Finding {
+/** A load whose wires lack protection because they go past their breaker is told of by that. */
+function isUnprotected(analysis: Analysis, { part }: Mislabelled): boolean {
+	const found = analysis.circuit.partByName.get(part);
+	return found !== undefined && protectionFaultAt(analysis, found) !== undefined;
+}
+
+function tell(
+	{ circuit }: Analysis,
+	state: ModeState,
+	first: Mislabelled,
+	others: readonly Mislabelled[],
+	isJoined: boolean,
+): Finding {
 	const namesOf = (said: string): readonly string[] => [
 		...new Set([first, ...others].filter((one) => one.said === said).map(({ part }) => part)),
 	];
@@ -66,10 +85,13 @@ function tell(circuit: Circuit, state: ModeState, first: Mislabelled, others: re
 	const part = certain(circuit.partByName.get(first.part), first.part);
 	const landing = findLanding(circuit, reach?.edgesTo(first.point) ?? [], part.run);
 	const exchanged = theirs.length === 0 ? "" : `, and ${listNames(theirs)} the other way round`;
+	const fed = first.isPast
+		? `${many ? "their hots go" : "its hot goes"} past it, from ${first.found}`
+		: `${many ? "are" : "is"} fed by ${first.found}`;
 	return finding({
 		code: circuitMislabelled.code,
 		level: "error",
-		title: `${names} ${many ? "belong" : "belongs"} to ${first.said}, but ${many ? "are" : "is"} fed by ${first.found}${exchanged}${landing === undefined ? "" : `: ${landing.name} is ${landing.where}`}`,
+		title: `${names} ${many ? "belong" : "belongs"} to ${first.said}, but ${fed}${exchanged}${landing === undefined ? "" : `: ${landing.name} is ${landing.where}`}`,
 		span: landing?.span ?? part.span,
 		label: `belongs to ${first.said}`,
 		also: [{ span: part.span, label: first.part }],
@@ -82,11 +104,10 @@ function tell(circuit: Circuit, state: ModeState, first: Mislabelled, others: re
 		],
 		path: reach?.pathTo(first.point) ?? [],
 		why: `Whoever switches off ${first.said} to work on ${names} finds ${many ? "them" : "it"} live.`,
-		help: `Put ${landing?.name ?? `the hot of ${names}`} on ${first.said}, or say that the circuit comes from ${first.found}.`,
+		help: `Put ${landing?.name ?? `the hot of ${names}`} on ${first.said}, ${first.isPast ? "so that it can be switched off there" : `or say that the circuit comes from ${first.found}`}.`,
 		basis: circuitMislabelled.basis,
 		key: `${circuitMislabelled.code}@${nameMixUp(first)}`,
-		// Where the two are joined, who feeds what is no longer a question of labels.
-		consequenceOf: `circuits-joined@${nameMixUp(first)}`,
+		...(isJoined ? { consequenceOf: `circuits-joined@${nameMixUp(first)}` } : {}),
 	});
 }
 

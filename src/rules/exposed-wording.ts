@@ -1,6 +1,7 @@
 // Words for groups of exposed conductors, shared by the rules that report them.
 
 import type { Analysis } from "../analysis/analysis.ts";
+import { nameMixUp } from "../analysis/mislabelled.ts";
 import type { Finding, LabelledSpan } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
@@ -44,7 +45,7 @@ export function placeOf(
 		marks: marksOf(group),
 		path: point === undefined ? [] : (state.poles.reachOf(point, "hot")?.pathTo(point) ?? []),
 		modes: modesOf(analysis, modes),
-		...followsMistake(first),
+		...followsMistake(analysis, group),
 	};
 }
 
@@ -59,13 +60,20 @@ function keyOf(code: string, group: ExposedGroup): string {
 	return `${code}@${marksOf(group)[0] ?? ""}${group.first.carries === "return" ? "/return" : ""}`;
 }
 
-/** A hot on a conductor that is for something else got there by a mistake, which is told as the cause. */
-function followsMistake({ conductor, carries, state }: ExposedConductor): Pick<Finding, "consequenceOf"> {
-	if (carries === "return" || conductor.role === "hot" || conductor.role === "hot2") return {};
-	const point = conductor.ends.map((end) => end.point).find((end) => end !== undefined && state.exposure.has(end));
-	const root = point === undefined ? undefined : state.crossings.rootAt(point, "hot");
-	const cause = root === undefined ? undefined : keyOfMistake(state.crossings, root.key);
-	return cause === undefined ? {} : { consequenceOf: cause };
+/** The mistake by which the hot, or the device, got to conductors that are not meant for it: that is told as the cause. */
+function followsMistake(analysis: Analysis, { first, all }: ExposedGroup): Pick<Finding, "consequenceOf"> {
+	if (first.carries === "return") return {};
+	for (const { conductor, state } of all) {
+		const point = conductor.ends.map((end) => end.point).find((end) => end !== undefined && state.exposure.has(end));
+		const root = point === undefined ? undefined : state.crossings.rootAt(point, "hot");
+		const cause = root === undefined ? undefined : keyOfMistake(state.crossings, root.key);
+		if (cause !== undefined) return { consequenceOf: cause };
+	}
+	const { device, cable } = first;
+	const said = analysis.circuit.plan.runs.find((run) => run.name === cable?.run)?.protection;
+	return device === undefined || said === undefined || said === device.part
+		? {}
+		: { consequenceOf: `circuit-mislabelled@${nameMixUp({ said, found: device.part })}` };
 }
 
 /** The key of the finding on a fault of protection on the wires of a part, for what follows from it; undefined where there is none. */

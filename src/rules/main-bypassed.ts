@@ -1,10 +1,11 @@
 // A panel whose bus is fed past its main breaker.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { type BypassedMain, findBypassedMains } from "../analysis/bypassed-mains.ts";
 import type { Edge } from "../analysis/network.ts";
-import { isHot } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
-import type { Circuit, Link } from "../circuit/circuit.ts";
+import type { Circuit } from "../circuit/circuit.ts";
+import { keyOfMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -37,34 +38,7 @@ circuit bunks from LC breaker 20 A by 12-2
 };
 
 function checkMode({ circuit }: Analysis, state: ModeState): Finding[] {
-	const mains = circuit.links.filter((link) => isMain(circuit, link));
-	if (mains.length === 0) return [];
-	const { poles } = state.crossings;
-	const hots = poles.reaches.filter((_, index) => isHot(poles.poles[index]?.role ?? "ground"));
-	return mains.flatMap((main) => {
-		const [line, bus] = main.between;
-		// The bus is reached, and not by way of the main.
-		const past = hots.find((reach) => {
-			const by = reach.cameBy(bus)?.by;
-			return by !== undefined && !(by.kind === "link" && by.link === main);
-		});
-		return past === undefined
-			? []
-			: [tell(circuit, main, line, past.pathTo(bus), findFeed(circuit, past.edgesTo(bus)))];
-	});
-}
-
-/** A protective contact that is fed on a terminal and feeds the bus it plugs on to; a branch breaker is the other way round. */
-function isMain({ points }: Circuit, { protection, between: [line, bus] }: Link): boolean {
-	const [from, to] = [points[line], points[bus]];
-	return (
-		protection !== undefined &&
-		from?.kind === "terminal" &&
-		from.side === "line" &&
-		to?.kind === "terminal" &&
-		to.side === "load" &&
-		to.clamp === "stab"
-	);
+	return findBypassedMains(circuit, state.crossings.poles).map((bypassed) => tell(circuit, state, bypassed));
 }
 
 type Feed = { readonly name: string; readonly point: string; readonly span: Finding["span"] } | undefined;
@@ -79,10 +53,13 @@ function findFeed(circuit: Circuit, way: readonly Edge[]): Feed {
 		: { name: conductor.name, point: circuit.points[edge?.to ?? -1]?.name ?? "", span: end.span };
 }
 
-function tell(circuit: Circuit, main: Link, line: number, path: Finding["path"], feed: Feed): Finding {
+function tell(circuit: Circuit, { crossings }: ModeState, { main, line, bus, past }: BypassedMain): Finding {
 	const part = certain(circuit.partByName.get(main.part), main.part);
 	const panel = part.owner ?? part.name;
 	const target = circuit.points[line]?.name ?? main.part;
+	const feed = findFeed(circuit, past.edgesTo(bus));
+	const bridge = crossings.bridges.find(({ root }) => root.enclosure === part.enclosure.name);
+	const behind = bridge === undefined ? undefined : keyOfMistake(crossings, bridge.root.key);
 	return finding({
 		code: mainBypassed.code,
 		level: "error",
@@ -90,10 +67,11 @@ function tell(circuit: Circuit, main: Link, line: number, path: Finding["path"],
 		span: feed?.span ?? part.span,
 		label: "past the main",
 		marks: [...(feed === undefined ? [] : [feed.point, feed.name]), main.part],
-		path,
+		path: past.pathTo(bus),
 		why: `With ${main.part} off, everything in ${panel} is still live.`,
 		help: `In ${panel}, land ${feed?.name ?? "the feed"} on ${target}.`,
 		basis: mainBypassed.basis,
 		key: `${mainBypassed.code}@${main.part}`,
+		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
 }

@@ -1,6 +1,7 @@
 // A load whose way back is not that of its own hot: another circuit's neutral, or one past the ground-fault device of its hot.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Borrowing, findBorrowings } from "../analysis/borrowings.ts";
+import { findBypassedMains } from "../analysis/bypassed-mains.ts";
 import { findMislabelled, nameMixUp } from "../analysis/mislabelled.ts";
 import type { ReturningLoad } from "../analysis/returns.ts";
 import { certain } from "../base/certain.ts";
@@ -173,18 +174,22 @@ function tellCure(borrowing: Borrowing, names: string, conductor: string | undef
 }
 
 /** The fault that hot and neutral differ by, where it is another: a device the wrong way round, or a hot on the wrong breaker. */
-function findCause(
-	{ circuit, landings }: Analysis,
-	{ coverage, feeders }: ModeState,
-	borrowing: Borrowing,
-): string | undefined {
+function findCause({ circuit, landings }: Analysis, state: ModeState, borrowing: Borrowing): string | undefined {
 	if (borrowing.kind === "past-device") {
-		const reversed = coverage.fed.some(
+		const reversed = state.coverage.fed.some(
 			({ device, hot, neutral }) => device.part === borrowing.device && (hot === "load" || neutral === "load"),
 		);
 		if (reversed) return `line-load-reversed@${borrowing.device}`;
 	}
-	const mixedUp = findMislabelled(circuit, landings, feeders);
+	const devices =
+		borrowing.kind === "other-circuit"
+			? [borrowing.own, borrowing.other]
+			: borrowing.kind === "not-tied"
+				? borrowing.devices
+				: [];
+	const bypassed = findBypassedMains(circuit, state.crossings.poles).find(({ main }) => devices.includes(main.part));
+	if (bypassed !== undefined) return `main-bypassed@${bypassed.main.part}`;
+	const mixedUp = findMislabelled(circuit, landings, state);
 	const own = mixedUp.find(({ point }) => borrowing.loads.some(({ hot }) => hot === point));
 	const cause =
 		own ??

@@ -47,6 +47,28 @@ at j1
 	});
 });
 
+describe("circuit-mislabelled is told of a breaker that is passed by", () => {
+	test("where the device ahead protects the wires all the same", () => {
+		checkMarked(`inlet cord 15 A 120 V
+panel P lugs only from cord by 14-2, 4 ft
+circuit one from P breaker 15 A by 14-2
+  3 ft to r1: receptacle
+at P
+  one-1.black on P.bus.A
+//^^^^^^^^^^^^^^^^^^^^^^ circuit-mislabelled "r1 belongs to P.1, but its hot goes past it, from cord: one-1.black is on P.bus.A"
+`);
+	});
+
+	test("and where it does not, it is told by the protection that is missing", () => {
+		checkMarked(`${supply}circuit one from LC breaker 15 A by 14-2
+  3 ft to l1: light 9 W
+at LC
+  one-1.black on LC.bus.A
+//^^^^^^^^^^^^^^^^^^^^^^^ protection-missing
+`);
+	});
+});
+
 describe("circuit-mislabelled is not told of", () => {
 	test("neutrals on other ports", () => {
 		checkRight(`${supply}circuit bunks from LC breaker 20 A by 12-2
