@@ -16,7 +16,7 @@ export function travellerSwitch(said: Said, word: string): Blueprint {
 		face: {
 			text: `${rating} A ${word} switch`,
 			wiring: "switch-face",
-			oneLine: "switch-3way",
+			oneLine: between ? "switch-4way" : "switch-3way",
 			traits: ["switch"] as const,
 			rating,
 		},
