@@ -56,6 +56,7 @@ circuit one from P breaker 15 A by 14-2
 at P
   one-1.black on P.bus.A
 //^^^^^^^^^^^^^^^^^^^^^^ circuit-mislabelled "r1 belongs to P.1, but its hot goes past it, from cord: one-1.black is on P.bus.A"
+//^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled
 `);
 	});
 
