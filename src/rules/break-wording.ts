@@ -3,7 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
 import { certain } from "../base/certain.ts";
 import type { Finding } from "../base/finding.ts";
-import { keyOfMistake, tellLanded, tellPoint } from "./mistake-wording.ts";
+import { keyOfMistake, tellConductor, tellLanded, tellPoint } from "./mistake-wording.ts";
 
 /** What is where it should not be: `bunks-1.bare is on nothing in b1`. */
 export function tellBreak({ circuit, landings }: Analysis, { cause, sort }: Break): string {
@@ -15,10 +15,10 @@ export function tellBreak({ circuit, landings }: Analysis, { cause, sort }: Brea
 		default: {
 			const conductor = certain(circuit.conductors[cause.conductor], "a conductor");
 			const { point, state, enclosure } = conductor.ends[cause.which];
-			if (cause.kind === "apart") return `${conductor.name} is not joined to the other ${sort}s in ${enclosure.name}`;
-			if (point === undefined)
-				return `${conductor.name} is ${state === "capped" ? "capped" : "on nothing"} in ${enclosure.name}`;
-			return `${conductor.name} is ${tellLanded(circuit, point, landings.sortAt(point))}`;
+			const name = tellConductor(circuit, cause.conductor);
+			if (cause.kind === "apart") return `${name} is not joined to the other ${sort}s in ${enclosure.name}`;
+			if (point === undefined) return `${name} is ${state === "capped" ? "capped" : "on nothing"} in ${enclosure.name}`;
+			return `${name} is ${tellLanded(circuit, point, landings.sortAt(point))}`;
 		}
 	}
 }
@@ -34,6 +34,9 @@ export function cureBreak({ circuit }: Analysis, { cause, sort, victims }: Break
 		default: {
 			const conductor = certain(circuit.conductors[cause.conductor], "a conductor");
 			const { enclosure } = conductor.ends[cause.which];
+			// A pigtail is on its own terminal already: what is wrong is the joint it is in.
+			if (conductor.sort === "pigtail")
+				return `In ${enclosure.name}, move ${tellConductor(circuit, cause.conductor)} to the ${sort}s of ${enclosure.name}.`;
 			const isHere = circuit.points[victims[0] ?? -1]?.enclosure.name === enclosure.name;
 			const target = isHere && victims.length === 1 ? first : `the ${sort}s of ${enclosure.name}`;
 			return `In ${enclosure.name}, land ${conductor.name} on ${target}.`;

@@ -2,7 +2,7 @@
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Crossings, Effect, Stray } from "../analysis/crossings.ts";
 import type { Misplaced } from "../analysis/landings.ts";
-import type { PoleSort } from "../analysis/poles.ts";
+import { isHot, type PoleSort } from "../analysis/poles.ts";
 import type { Root } from "../analysis/roots.ts";
 import type { Finding, LabelledSpan } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
@@ -41,11 +41,19 @@ export function tellRoot({ circuit, landings }: Analysis, root: Root): string {
 		return `by way of ${conductor?.name ?? root.key.slice(0, root.key.lastIndexOf("@"))}`;
 	}
 	const told = root.halves.map(({ conductor, point }, index) => {
-		const name = circuit.conductors[conductor]?.name ?? "";
+		const name = tellConductor(circuit, conductor);
 		if (circuit.conductors[conductor]?.sort === "jumper") return `the jumper ${name}`;
 		return `${name}${index === 0 ? " is" : ""} ${tellLanded(circuit, point, landings.sortAt(point))}`;
 	});
 	return listNames(told);
+}
+
+/** A conductor by its name; a pigtail, which nobody writes, by the terminal that it serves. */
+export function tellConductor({ conductors, points }: Circuit, index: number): string {
+	const conductor = conductors[index];
+	if (conductor?.sort !== "pigtail") return conductor?.name ?? "";
+	const served = conductor.ends.map(({ point }) => (point === undefined ? undefined : points[point]));
+	return served.find((point) => point !== undefined && point.kind !== "splice")?.name ?? conductor.name;
 }
 
 /** Where an end is: `on b1.neutral`, or in a joint `with the neutrals of b1`. */
@@ -93,14 +101,22 @@ export function keyOfMistake(crossings: Crossings, root: string): string | undef
 }
 
 /** The slots that say of which finding this one is a consequence, where its mistake does something worse. */
-export function followsWorse(
-	crossings: Crossings,
-	root: string,
-	effect: Effect,
-): Pick<Finding, "key" | "consequenceOf"> {
-	const key = `${codeOfEffect[effect]}@${root}`;
-	const worst = keyOfMistake(crossings, root);
-	return worst === undefined || worst === key ? { key } : { key, consequenceOf: worst };
+export function followsWorse(crossings: Crossings, root: Root, effect: Effect): Pick<Finding, "key" | "consequenceOf"> {
+	const key = `${codeOfEffect[effect]}@${root.key}`;
+	const worst = keyOfMistake(crossings, root.key);
+	if (worst !== undefined && worst !== key) return { key, consequenceOf: worst };
+	const joint = effect === "shorted" ? undefined : keyOfJoint(crossings, root);
+	return joint === undefined ? { key } : { key, consequenceOf: joint };
+}
+
+/** The key of the short circuit in the very joint that a mistake is made in: all that is wrongly in it is one cause. */
+function keyOfJoint({ bridges }: Crossings, { key, halves }: Root): string | undefined {
+	const points = new Set(halves.map(({ point }) => point));
+	const bridge = bridges.find(({ root, between }) => {
+		const isShort = between.some((pole) => isHot(pole.role));
+		return isShort && root.key !== key && root.halves.some(({ point }) => points.has(point));
+	});
+	return bridge === undefined ? undefined : `${codeOfEffect.shorted}@${bridge.root.key}`;
 }
 
 /** Strays by the mistake they come from. */
@@ -140,19 +156,42 @@ function wayTo({ poles }: Crossings, point: number | undefined): Finding["path"]
 
 function tellCure(analysis: Analysis, { halves, enclosure, end }: Root): string {
 	const { circuit } = analysis;
-	const nameOf = (half: Misplaced): string => circuit.conductors[half.conductor]?.name ?? "";
+	const nameOf = (half: Misplaced): string => tellConductor(circuit, half.conductor);
 	const [first, second] = halves;
 	if (first === undefined) {
 		const conductor = end === undefined ? undefined : circuit.conductors[end.conductor];
 		return `Look at ${conductor?.name ?? "the wiring"} in ${enclosure} and land it where it belongs.`;
 	}
-	if (circuit.conductors[first.conductor]?.sort !== "core")
+	if (circuit.conductors[first.conductor]?.sort === "jumper")
 		return `Take ${nameOf(first)} out of ${enclosure}: nothing may join ${first.carries} and ${first.lands} there.`;
+	const together = sharingJoint(analysis, first);
+	if (together.length > 1 && halves.every(({ point, carries }) => point === first.point && carries === first.carries))
+		return `In ${enclosure}, take ${listNames(together, 8)} out of ${tellPoint(circuit, first.point, first.lands)}, and ${tellNewJoint(analysis, first, together)}.`;
 	if (second === undefined)
 		return `In ${enclosure}, move ${nameOf(first)} from ${tellPoint(circuit, first.point, first.lands)} to ${tellTarget(analysis, first)}.`;
 	if (halves.length === 2 && first.carries === second.lands && first.lands === second.carries)
 		return `In ${enclosure}, exchange ${nameOf(first)} and ${nameOf(second)}.`;
 	return `In ${enclosure}, land ${listNames(halves.map((half) => `${nameOf(half)} on ${tellTarget(analysis, half)}`))}.`;
+}
+
+/** Everything of one sort that is wrongly in one joint with an end, it first. */
+function sharingJoint({ circuit, landings }: Analysis, first: Misplaced): readonly string[] {
+	if (circuit.points[first.point]?.kind !== "splice") return [];
+	const here = landings.misplaced.filter(({ point, carries }) => point === first.point && carries === first.carries);
+	return [...new Set([first, ...here].map(({ conductor }) => tellConductor(circuit, conductor)))];
+}
+
+/** The joint that ends of one sort go to: that which is there, else one of their own. */
+function tellNewJoint(
+	{ circuit, landings }: Analysis,
+	{ point, carries }: Misplaced,
+	names: readonly string[],
+): string {
+	const box = circuit.points[point]?.enclosure.name;
+	const others = circuit.points.some(
+		({ kind, index, enclosure }) => kind === "splice" && enclosure.name === box && landings.sortAt(index) === carries,
+	);
+	return others ? `put them with the ${carries}s there` : `join them by themselves: \`join ${names.join(", ")}\``;
 }
 
 /** Where an end belongs: a free terminal of its sort in the box, or the others of its sort. */

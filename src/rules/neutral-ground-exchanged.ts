@@ -73,6 +73,6 @@ function tell(analysis: Analysis, state: ModeState, root: Root, strays: readonly
 			? `What ${names} uses flows back over the ground wire; every case on it is live the moment it opens.`
 			: `When the neutral opens, every load behind it makes the case of ${names} live.`,
 		basis: neutralGroundExchanged.basis,
-		...followsWorse(state.crossings, root.key, "exchanged"),
+		...followsWorse(state.crossings, root, "exchanged"),
 	});
 }

@@ -61,7 +61,7 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 			...placeMistake(analysis, state, root, points),
 			why: neutralNotIsolated.why,
 			basis: neutralNotIsolated.basis,
-			...followsWorse(state.crossings, root.key, "bridged"),
+			...followsWorse(state.crossings, root, "bridged"),
 		}),
 	);
 }

@@ -76,7 +76,7 @@ function tell(analysis: Analysis, state: ModeState, root: Root, strays: readonly
 				? `Whoever touches the case of ${names}, or of anything plugged in there, touches the hot.`
 				: `At ${names} a switch or breaker then opens the wrong wire: what looks switched off stays live.`,
 		basis: polarityReversed.basis,
-		...followsWorse(state.crossings, root.key, "reversed"),
+		...followsWorse(state.crossings, root, "reversed"),
 	});
 }
 

@@ -74,7 +74,7 @@ function tell(analysis: Analysis, state: ModeState, bridge: Bridge): Finding {
 				}
 			: { why: polesJoined.why }),
 		basis: polesJoined.basis,
-		...followsWorse(state.crossings, root.key, "shorted"),
+		...followsWorse(state.crossings, root, "shorted"),
 	});
 }
 

@@ -58,7 +58,7 @@ at b1
    9 ft to b2: receptacle
 at b1
   join bunks-1.black, bunks-2.black, b1.hot, b1.case
-//                                           ^^^^^^^ polarity-reversed "The hot is on the ground of b1: b1~case is with the hots of b1"
+//                                           ^^^^^^^ polarity-reversed "The hot is on the ground of b1: b1.case is with the hots of b1"
   join bunks-1.bare, bunks-2.bare, b1.ground
 // also enclosure-unbonded
 `);
@@ -115,7 +115,7 @@ at inv
 at bx
   join bunks-1.black, r1.hot, r2.neutral
   join bunks-1.white, r1.neutral, r2.hot
-//                                ^^^^^^ polarity-reversed "Hot and neutral are exchanged at r2: r2~hot is with the neutrals of bx and r2~neutral with the hots of bx"
+//                                ^^^^^^ polarity-reversed "Hot and neutral are exchanged at r2: r2.hot is with the neutrals of bx and r2.neutral with the hots of bx"
 `);
 	});
 

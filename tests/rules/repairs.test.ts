@@ -1,0 +1,68 @@
+// What a finding says is to be done, done to the letter: the plan is then free of findings.
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
+import { checkRight } from "../check-plan.ts";
+
+const supply = `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+`;
+const chain = `${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to b1: receptacle
+  6 ft to b2: receptacle
+  6 ft to b3: receptacle
+`;
+
+/** The first finding of a plan, and every finding that follows from no other. */
+function check(text: string) {
+	const { findings } = checkPlan(text, "plan");
+	const told = findings.filter(({ level }) => level !== "note");
+	const keys = new Set(told.map(({ key }) => key));
+	return {
+		first: told[0],
+		roots: told.filter(({ consequenceOf }) => consequenceOf === undefined || !keys.has(consequenceOf)),
+		all: told,
+	};
+}
+
+describe("a device's own terminals in a joint", () => {
+	test("exchanged: they are named, not their pigtails", () => {
+		const { roots, first, all } = check(`${chain}at b2
+  join a-2.black, a-3.black, b2.neutral
+  join a-2.white, a-3.white, b2.hot
+`);
+		expect(roots).toHaveLength(1);
+		expect(first?.help).toBe("In b2, exchange b2.hot and b2.neutral.");
+		expect(all.map(({ title, help }) => title + help).join("")).not.toContain("~");
+		checkRight(`${chain}at b2
+  join a-2.black, a-3.black, b2.hot
+  join a-2.white, a-3.white, b2.neutral
+`);
+	});
+	test("the ground with the neutrals", () => {
+		const { roots, first, all } = check(`${chain}at b2
+  join a-2.white, a-3.white, b2.neutral, b2.ground by lever 5
+  join a-2.bare, a-3.bare
+`);
+		expect(roots).toHaveLength(1);
+		expect(first?.help).toBe("In b2, move b2.ground from the neutrals of b2 to the grounds of b2.");
+		expect(all.map(({ title, help }) => title + help).join("")).not.toContain("~");
+		checkRight(`${chain}at b2
+  join a-2.white, a-3.white, b2.neutral
+  join a-2.bare, a-3.bare, b2.ground
+`);
+	});
+	test("all hots and neutrals in one joint are one cause", () => {
+		const plan = `${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to b1: receptacle
+  9 ft to b2: receptacle
+at b1
+`;
+		const { roots, first } = check(`${plan}  join a-1.black, a-2.black, a-1.white, a-2.white, b1.hot, b1.neutral
+`);
+		expect(roots.map(({ code }) => code)).toEqual(["poles-joined"]);
+		expect(first?.help).toContain("`join a-1.white, a-2.white, b1.neutral`");
+		checkRight(`${plan}  join a-1.black, a-2.black, b1.hot
+  join a-1.white, a-2.white, b1.neutral
+`);
+	});
+});
