@@ -49,7 +49,8 @@ const codeWidth = 38;
 const symbolHeight = 32;
 
 function legendItem(entry: LegendEntry, width: number): Item {
-	const indent = sampleWidth + 10 + (entry.code === "" ? 0 : codeWidth);
+	const code = entry.code === "" ? 0 : Math.max(codeWidth, textWidth(entry.code, { ...style, bold: true }) + 9);
+	const indent = sampleWidth + 10 + code;
 	const lines = wrapText(entry.text, style, width - indent);
 	const text = Math.max(1, lines.length) * linePitch;
 	const height = Math.max(entry.sample.kind === "symbol" ? symbolHeight : 0, text) + 4;

@@ -106,8 +106,9 @@ function polePartners(content: BoxContent, device: Part): Map<number, number> {
 		if (link.part !== device.name || link.nature === "bond") continue;
 		const [one, other] = link.between;
 		if (!own.has(one) || !own.has(other)) continue;
-		partners.set(one, other);
-		partners.set(other, one);
+		// Of a contact's positions the first counts.
+		if (!partners.has(one)) partners.set(one, other);
+		if (!partners.has(other)) partners.set(other, one);
 	}
 	return partners;
 }

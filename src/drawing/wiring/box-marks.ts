@@ -5,13 +5,14 @@ import type { Mark, TextMark, WireMark, XY } from "../scene.ts";
 import { type BoxContent, isCore } from "./box-content.ts";
 import type { BoxPlan, Gland, Joint, PanelWork, Plate, PlateText, Route, Stub } from "./box-plan.ts";
 import { headerHeight, screwRadius, spliceReach, strandPitch, type, wireRadius, wireWidth } from "./dimensions.ts";
+import { isRoughedIn } from "./roughed-in.ts";
 
 /** Everything of a box but its words above and its letter codes, in paint order. */
 export function boxMarks(content: BoxContent, plan: BoxPlan, lit: ReadonlyMap<string, number>): Mark[] {
 	const { circuit } = content;
 	return [
 		...caseMarks(content, plan),
-		...plan.plates.map(plateMark),
+		...plan.plates.map((plate) => plateMark(circuit, plate)),
 		...(plan.panel === undefined ? [] : panelMarks(content, plan.panel)),
 		...wireMarks(plan.routes, lit),
 		...plan.plates.flatMap((plate) => plateDetails(circuit, plate)),
@@ -91,7 +92,9 @@ function panelMarks(content: BoxContent, panel: PanelWork): Mark[] {
 	];
 }
 
-function plateMark(plate: Plate): Mark {
+/** A device that is yet to come has a broken, lighter edge. */
+function plateMark(circuit: Circuit, plate: Plate): Mark {
+	const planned = isRoughedIn(circuit, circuit.partByName.get(plate.of));
 	return {
 		kind: "rectangle",
 		as: "item",
@@ -99,8 +102,9 @@ function plateMark(plate: Plate): Mark {
 		...plate.box,
 		radius: 4,
 		fill: "item",
-		stroke: "ink",
+		stroke: planned ? "soft" : "ink",
 		strokeWidth: 1.3,
+		...(planned ? { dashed: true } : {}),
 	};
 }
 
@@ -140,10 +144,19 @@ function sleeve(points: readonly XY[]): XY[] {
 
 function plateDetails(circuit: Circuit, plate: Plate): Mark[] {
 	const marks: Mark[] = [];
+	const paint = isRoughedIn(circuit, circuit.partByName.get(plate.of)) ? "soft" : "ink";
 	for (const points of plate.leads)
-		marks.push({ kind: "line", as: "rule", of: plate.of, points, stroke: "ink", strokeWidth: 1.3 });
-	for (const { symbol, at } of plate.symbols)
-		marks.push({ kind: "symbol", symbol, of: plate.of, ...at, scale: 1, paint: "ink" });
+		marks.push({ kind: "line", as: "rule", of: plate.of, points, stroke: paint, strokeWidth: 1.3 });
+	for (const { symbol, at, turn } of plate.symbols)
+		marks.push({
+			kind: "symbol",
+			symbol,
+			of: plate.of,
+			...at,
+			scale: 1,
+			...(turn === undefined ? {} : { turn }),
+			paint,
+		});
 	for (const { point, screws, letter, letterAt, anchor } of plate.terminals) {
 		const name = circuit.points[point]?.name ?? "";
 		const fill = screwPaint(circuit, point);
@@ -201,32 +214,35 @@ function screwPaint(circuit: Circuit, point: number): "brass" | "silver" | "gree
 	return found?.role === "neutral" || found?.role === "negative" ? "silver" : "brass";
 }
 
-/** A splice is plain and grey, whatever it joins: its symbol for one column, else a bar with a mark at each port. */
+/** A splice is plain and grey, whatever it joins: its connector for one column, else a bar with a mark or a connector at each port. */
 function jointMarks(circuit: Circuit, { point, columns, y }: Joint): Mark[] {
 	const splice = circuit.points[point];
 	const of = splice?.name ?? "";
 	const [first = 0] = columns;
 	const last = columns.at(-1) ?? first;
-	const symbol = splice?.kind === "splice" ? `splice-${splice.connector}` : "splice-lever";
-	if (last === first) {
-		const known = findSymbol(symbol) === undefined ? "splice-lever" : symbol;
-		return [{ kind: "symbol", symbol: known, of, x: first, y, scale: 1, paint: "ink" }];
-	}
+	const named = splice?.kind === "splice" ? `splice-${splice.connector}` : lever;
+	const symbol = findSymbol(named) === undefined ? lever : named;
+	const connectorAt = (x: number): Mark => ({ kind: "symbol", symbol, of, x, y, scale: 1, paint: "ink" });
+	if (last === first) return [connectorAt(first)];
+	const isLever = symbol === lever;
+	const reach = isLever ? spliceReach - 1 : 4;
 	return [
 		{
 			kind: "rectangle",
 			as: "item",
 			of,
 			x: first - spliceReach + 1,
-			y: y - spliceReach + 1,
+			y: y - reach,
 			width: last - first + 2 * spliceReach - 2,
-			height: 2 * spliceReach - 2,
+			height: 2 * reach,
 			radius: 4,
 			fill: "gland",
 			stroke: "ink",
 			strokeWidth: 1.2,
 		},
-		...columns.map((x): Mark => ({ kind: "circle", as: "dot", of, x, y, radius: 2.4, fill: "ink" })),
+		...columns.map(
+			(x): Mark => (isLever ? { kind: "circle", as: "dot", of, x, y, radius: 2.4, fill: "ink" } : connectorAt(x)),
+		),
 	];
 }
 
@@ -291,5 +307,6 @@ function textMark(text: PlateText, of: string): TextMark {
 	};
 }
 
+const lever = "splice-lever";
 /** Half the width of a gland: how far it stands out of the wall. */
 export const glandReach = 5;

@@ -36,7 +36,7 @@ export interface Plate {
 	readonly box: Box;
 	readonly terminals: readonly TerminalSpot[];
 	/** Symbols on it, by their origins. */
-	readonly symbols: readonly { readonly symbol: string; readonly at: XY }[];
+	readonly symbols: readonly { readonly symbol: string; readonly at: XY; readonly turn?: 0 | 180 }[];
 	/** Thin lines from terminals to contacts. */
 	readonly leads: readonly (readonly XY[])[];
 	readonly texts: readonly PlateText[];

@@ -1,5 +1,6 @@
 // The shape of a box as a text: two boxes of one shape differ in their names only, so that one layout serves both.
 import type { BoxContent, Tie } from "./box-content.ts";
+import { isRoughedIn } from "./roughed-in.ts";
 
 /**
  * The shape, or undefined where names are part of the drawing: in a panel, in a box of several devices, where a finding lights
@@ -26,6 +27,7 @@ export function shapeOf(content: BoxContent, width: number, lit: ReadonlyMap<str
 		enclosure.sort,
 		enclosure.body !== undefined,
 		enclosure.name === device?.name,
+		isRoughedIn(circuit, device),
 		device === undefined ? "" : [device.kind, device.face.text, device.face.wiring, ...device.face.traits],
 		points,
 		splices.map((splice) => splice.connector),

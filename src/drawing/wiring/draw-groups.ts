@@ -1,10 +1,11 @@
 // A layout as groups in reading order: each box as power reaches it, each cable behind the two boxes it joins, then findings.
 import type { NumberedFinding } from "../../base/finding.ts";
 import { moveGroup } from "../bounds.ts";
-import type { Group, XY } from "../scene.ts";
+import type { Group } from "../scene.ts";
 import { cableMarks } from "./cable-marks.ts";
+import { headerHeight } from "./dimensions.ts";
 import type { PlacedBox, PlacedCable } from "./lanes.ts";
-import { placeBadges } from "./place-badges.ts";
+import { type Anchor, placeBadges } from "./place-badges.ts";
 import type { BoxDrawing, SheetBox } from "./sheet-box.ts";
 import { placeTag, placeTagBeside } from "./tags.ts";
 import { TakenBoxes } from "./taken-boxes.ts";
@@ -12,7 +13,7 @@ import type { LaneLayout } from "./tree-layout.ts";
 
 /** The groups of a laid-out sheet. */
 export function drawGroups(drawing: BoxDrawing, layout: LaneLayout, findings: readonly NumberedFinding[]): Group[] {
-	const anchors = new Map<string, XY>();
+	const anchors = new Map<string, Anchor>();
 	const cables = drawCables(drawing, layout, anchors);
 	const groups: Group[] = [];
 	const drawn = new Set<SheetBox>();
@@ -48,7 +49,7 @@ function boxGroup({ box, x, y }: PlacedBox): Group {
 function drawCables(
 	drawing: BoxDrawing,
 	layout: LaneLayout,
-	anchors: Map<string, XY>,
+	anchors: Map<string, Anchor>,
 ): Map<SheetBox, { placed: PlacedCable; group: Group }[]> {
 	const taken = new TakenBoxes();
 	for (const { box, x, y } of layout.boxes) taken.take({ x: x - 6, y, width: box.width + 12, height: box.height });
@@ -62,7 +63,7 @@ function drawCables(
 		const { cable, points } = placed;
 		const tag = placeTag(cable, points, taken) ?? placeTagBeside(cable, points, taken);
 		for (const mark of tag?.marks ?? []) taken.takeMark(mark);
-		if (tag !== undefined) anchors.set(cable.tag, tag.at);
+		if (tag !== undefined) anchors.set(cable.tag, { at: tag.at });
 		const length = cable.lengthText === "" ? "length not known" : cable.lengthText;
 		const group: Group = {
 			name: `cable ${cable.tag}`,
@@ -80,8 +81,13 @@ function drawCables(
 	return groups;
 }
 
-/** The first place at which a name is drawn counts: that is nearest to where power comes from. */
-function noteAnchors({ box, x, y }: PlacedBox, anchors: Map<string, XY>): void {
-	for (const [name, at] of box.interior?.anchors() ?? [])
-		if (!anchors.has(name)) anchors.set(name, { x: at.x + x, y: at.y + y });
+/** The first place at which a name is drawn counts, for it is nearest to where power comes from; an end on nothing comes before all. */
+function noteAnchors({ box, x, y }: PlacedBox, anchors: Map<string, Anchor>): void {
+	for (const [name, spot] of box.interior?.anchors() ?? []) {
+		if (anchors.has(name) && spot.isFreeEnd !== true) continue;
+		// What is in a box is numbered in it, below its head.
+		const head = spot.y < headerHeight ? 0 : headerHeight;
+		const within = { x, y: y + head, width: box.width, height: box.height - head };
+		anchors.set(name, { at: { x: spot.x + x, y: spot.y + y }, within });
+	}
 }

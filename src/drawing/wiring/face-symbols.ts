@@ -31,6 +31,11 @@ export function contactOf(device: Part, rows: number, region: Region): FaceSymbo
 	return undefined;
 }
 
+/** A contact by its name; undefined where there is none. */
+export function contactSymbol(symbol: string): FaceSymbol | undefined {
+	return sized(symbol);
+}
+
 function sized(symbol: string): FaceSymbol | undefined {
 	const design = findSymbol(symbol);
 	return design === undefined ? undefined : { symbol, width: design.box.width, height: design.box.height };

@@ -180,9 +180,10 @@ function growRoot(grower: Grower, stock: Stock): FeedNode {
 	return { stock, links: [], end: 1, left, right, loops: loopsOf(stock) };
 }
 
-/** Whether power comes from a branch: it holds a source, or is a flag to the panel that its cable starts from. */
+/** Whether power comes from a branch: its cable starts there, and it holds a source or is a flag to another panel. */
 function feeds(grower: Grower, branch: FeedNode): boolean {
-	if (branch.flagTo !== undefined) return branch.end === 0;
+	if (branch.end === 1) return false;
+	if (branch.flagTo !== undefined) return true;
 	const waiting = [branch];
 	for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
 		if (node.stock !== undefined && grower.sources.has(node.stock.enclosure.name)) return true;

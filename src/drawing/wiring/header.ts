@@ -3,6 +3,7 @@ import type { TextMark } from "../scene.ts";
 import { shortenText, textWidth } from "../text-metrics.ts";
 import type { BoxContent } from "./box-content.ts";
 import { type } from "./dimensions.ts";
+import { isRoughedIn } from "./roughed-in.ts";
 
 /** The texts of a head, in the enclosure's coordinates, and the width they ask for. */
 export interface Header {
@@ -15,7 +16,8 @@ export interface Header {
 /** The head of an enclosure. */
 export function headerOf(content: BoxContent): Header {
 	const { enclosure } = content;
-	const what = [whatItIs(content), enclosure.place?.label ?? ""].filter((text) => text !== "").join(" · ");
+	const planned = content.devices.some((device) => isRoughedIn(content.circuit, device)) ? "roughed in" : "";
+	const what = [whatItIs(content), enclosure.place?.label ?? "", planned].filter((text) => text !== "").join(" · ");
 	const name = shortenText(enclosure.name, titleStyle, longestLine);
 	const nameWidth = textWidth(name, titleStyle);
 	const hasLabel = enclosure.label !== "" && enclosure.label !== enclosure.name;

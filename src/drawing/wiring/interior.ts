@@ -21,7 +21,12 @@ export interface Interior {
 	/** What it is, in words. */
 	readonly words: string;
 	/** Where a finding's number belongs that marks a point, a conductor, a part or the enclosure. */
-	readonly anchors: () => ReadonlyMap<string, XY>;
+	readonly anchors: () => ReadonlyMap<string, Spot>;
+}
+
+/** Where a finding's number belongs; an end that is on nothing is where to look first. */
+export interface Spot extends XY {
+	readonly isFreeEnd?: boolean;
 }
 
 /** Boxes laid out so far, by their shape. */
@@ -84,16 +89,20 @@ function renameMark(mark: Mark, names: ReadonlyMap<string, string>): Mark {
 }
 
 /** Where the number of a finding goes for each name in the box. The first place of a name counts. */
-function anchorsOf(content: BoxContent, plan: BoxPlan): Map<string, XY> {
-	const anchors = new Map<string, XY>();
-	const put = (name: string | undefined, at: XY | undefined): void => {
+function anchorsOf(content: BoxContent, plan: BoxPlan): Map<string, Spot> {
+	const anchors = new Map<string, Spot>();
+	const put = (name: string | undefined, at: Spot | undefined): void => {
 		if (name !== undefined && at !== undefined && !anchors.has(name)) anchors.set(name, at);
 	};
 	const { points } = content.circuit;
 	for (const plate of plan.plates) {
 		for (const { point, screws } of plate.terminals) put(points[point]?.name, screws[0]);
-		put(plate.of, { x: plate.box.x + plate.box.width, y: plate.box.y });
+		// The corner of a plate that is farthest from its screws.
+		const { x, y, width, height } = plate.box;
+		const faces = plate.terminals.some(({ screws }) => screws.some((screw) => screw.y === y));
+		put(plate.of, { x: x + width, y: faces ? y + height : y });
 	}
+	for (const { wire, at } of plan.stubs) put(wire.conductor.name, { ...at, isFreeEnd: true });
 	for (const { point, columns, y } of plan.joints) put(points[point]?.name, { x: columns[0] ?? 0, y });
 	for (const route of plan.routes) {
 		const middle = route.points[Math.floor(route.points.length / 2)];

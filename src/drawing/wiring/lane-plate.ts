@@ -1,12 +1,13 @@
 // The plate of a device that sits on the rows: its size, and once its place is known its face, contact, screws and letters.
-import type { Circuit, Part } from "../../circuit/circuit.ts";
+import type { Circuit } from "../../circuit/circuit.ts";
 import type { XY } from "../scene.ts";
 import { textWidth } from "../text-metrics.ts";
 import type { BoxContent } from "./box-content.ts";
 import type { LanePlan, LanePort } from "./box-lane.ts";
 import type { Plate, PlateText, TerminalSpot } from "./box-plan.ts";
 import { columnPitch, rowPitch, screwRadius, type } from "./dimensions.ts";
-import { contactOf, type FaceSymbol, faceOf } from "./face-symbols.ts";
+import { type FaceSymbol, faceOf } from "./face-symbols.ts";
+import { type LaneContact, laneContact } from "./lane-contact.ts";
 import { sideOf, sideText, terminalLetter } from "./terminal-letters.ts";
 
 /** What a lane plate will take. */
@@ -16,7 +17,7 @@ export interface LanePlateSize {
 	readonly above: number;
 	readonly below: number;
 	readonly face?: FaceSymbol;
-	readonly contact?: FaceSymbol;
+	readonly contact?: LaneContact;
 	/** Width of the letters at each edge. */
 	readonly letters: number;
 	readonly sided: boolean;
@@ -33,13 +34,11 @@ export function sizeLanePlate(content: BoxContent, plan: LanePlan): LanePlateSiz
 	const span = (rows - 1) * rowPitch;
 	const both = plan.ports.some((port) => port.side === "left") && plan.ports.some((port) => port.side === "right");
 	const passes = plan.ports.some((port) => port.side === "right" && content.landings.has(port.point)) && both;
-	const contact = passes && rows <= 2 ? contactOf(plan.device, rows, circuit.plan.settings.region) : undefined;
+	const contact = passes ? laneContact(content, plan) : undefined;
 	const letters = Math.max(
-		...plan.device.points.map((point) =>
-			textWidth(letterOf(circuit, plan.device, point), { size: type.letter, bold: true }),
-		),
+		...plan.device.points.map((point) => textWidth(letterOf(circuit, plan, point), { size: type.letter, bold: true })),
 	);
-	const sided = both && sideText(circuit, plan.device, "line") !== undefined;
+	const sided = both && sideText(circuit, plan.device, "line") !== undefined && !sidesAreMixed(circuit, plan);
 	const passing = plan.rows.rows.length - 1 > plan.last;
 	const hasBottom = plan.bottom.length > 0;
 	const raised = contact !== undefined || hasBottom || (sided && rows < 3);
@@ -57,7 +56,11 @@ export function sizeLanePlate(content: BoxContent, plan: LanePlan): LanePlateSiz
 	if (raised)
 		return {
 			...shared,
-			width: Math.max((face?.width ?? 0) + 20, (contact?.width ?? 0) + 2 * (letters + 20), least),
+			width: Math.max(
+				(face?.width ?? 0) + 20,
+				(contact?.width ?? 0) + 2 * (letters + (contact?.common === undefined ? 20 : 32)),
+				least,
+			),
 			above: letterRise + (sided ? sideHeight + sideLift : 0) + (face === undefined ? 8 : face.height + 12),
 			below: room,
 		};
@@ -92,7 +95,7 @@ export function placeLanePlate(
 		return {
 			point: port.point,
 			screws: [{ x: edge, y }],
-			letter: letterOf(circuit, plan.device, port.point),
+			letter: letterOf(circuit, plan, port.point),
 			letterAt: { x: edge + (left ? 1 : -1) * (screwRadius + 4), y: y + letterDrop },
 			anchor: left ? "start" : "end",
 		};
@@ -102,7 +105,7 @@ export function placeLanePlate(
 		return {
 			point,
 			screws: [{ x: column, y: box.y + box.height }],
-			letter: letterOf(circuit, plan.device, point),
+			letter: letterOf(circuit, plan, point),
 			letterAt: { x: column + screwRadius + 3, y: box.y + box.height - 3.5 },
 			anchor: "start",
 		};
@@ -124,8 +127,9 @@ function symbolsOn(
 	size: LanePlateSize,
 	{ mid, rowsMid, top }: { mid: number; rowsMid: number; top: number },
 ) {
-	const symbols: { symbol: string; at: XY }[] = [];
-	if (size.contact !== undefined) symbols.push({ symbol: size.contact.symbol, at: { x: mid, y: rowsMid } });
+	const symbols: Plate["symbols"][number][] = [];
+	const { contact } = size;
+	if (contact !== undefined) symbols.push({ symbol: contact.symbol, at: { x: mid, y: rowsMid }, turn: contact.turn });
 	if (size.face === undefined) return symbols;
 	if (size.raised) symbols.push({ symbol: size.face.symbol, at: { x: mid, y: top + 8 + size.face.height / 2 } });
 	else {
@@ -147,9 +151,18 @@ function leadsTo(plan: LanePlan, size: LanePlateSize, x: number, rowY: (row: num
 	return plan.ports.map((port) => {
 		const y = rowY(port.row);
 		const [outer, inner] = port.side === "left" ? [x + from, x + gap] : [x + size.width - from, x + size.width - gap];
+		if (port.point !== size.contact?.common)
+			return [
+				{ x: outer, y },
+				{ x: inner, y },
+			];
+		const step = (outer + inner) / 2;
+		const middle = (rowY(plan.first) + rowY(plan.last)) / 2;
 		return [
 			{ x: outer, y },
-			{ x: inner, y },
+			{ x: step, y },
+			{ x: step, y: middle },
+			{ x: inner, y: middle },
 		];
 	});
 }
@@ -170,9 +183,21 @@ function sideTexts(circuit: Circuit, plan: LanePlan, size: LanePlateSize, x: num
 	});
 }
 
-function letterOf(circuit: Circuit, device: Part, point: number): string {
+/** The letter of a terminal, with its side where the edge it is on holds both. */
+function letterOf(circuit: Circuit, plan: LanePlan, point: number): string {
 	const terminal = circuit.points[point];
-	return terminal?.kind === "terminal" ? terminalLetter(circuit, device, terminal) : "";
+	if (terminal?.kind !== "terminal") return "";
+	const letter = terminalLetter(circuit, plan.device, terminal);
+	const side = terminal.side === undefined || !sidesAreMixed(circuit, plan) ? undefined : terminal.side;
+	return side === undefined ? letter : `${sideText(circuit, plan.device, side) ?? ""} ${letter}`.trimStart();
+}
+
+/** Whether line and load terminals stand on one edge: wired any old way. */
+function sidesAreMixed(circuit: Circuit, { ports }: LanePlan): boolean {
+	return (["left", "right"] as const).some((edge) => {
+		const sides = ports.flatMap(({ point, side }) => (side === edge ? (sideOf(circuit, point) ?? []) : []));
+		return new Set(sides).size > 1;
+	});
 }
 
 /** How far a letter stands above and below its row. */

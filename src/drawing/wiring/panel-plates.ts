@@ -1,7 +1,7 @@
 // The breakers of a panel: contact, slot and rating, screws on the edge that wires come to.
 import type { Circuit, Part } from "../../circuit/circuit.ts";
 import { findSymbol } from "../../symbols/index.ts";
-import { textWidth } from "../text-metrics.ts";
+import { shortenText, textWidth } from "../text-metrics.ts";
 import type { BoxContent } from "./box-content.ts";
 import type { Plate, PlateText, TerminalSpot } from "./box-plan.ts";
 import { screwRadius, type } from "./dimensions.ts";
@@ -9,9 +9,13 @@ import { type PanelParts, slotName } from "./panel-parts.ts";
 import type { PoleRows } from "./panel-rows.ts";
 
 /** The width that all breakers of a panel have: the widest label's. */
-export function poleWidth(parts: PanelParts): number {
-	const labels = [...parts.poles, ...(parts.main === undefined ? [] : [parts.main])].flatMap(labelLines);
-	return Math.ceil(Math.max(104, ...labels.map((label) => textWidth(label, { size: type.note, bold: true }) + 24)));
+export function poleWidth(circuit: Circuit, parts: PanelParts): number {
+	const main = parts.main === undefined ? [] : [parts.main];
+	const labels = [...parts.poles, ...main].flatMap((part) =>
+		labelLines(part).map((label) => textWidth(label, noteBold) + 24),
+	);
+	const named = parts.poles.map((part) => textWidth(circuitName(circuit, part), noteStyle) + ratingWidth(part) + 30);
+	return Math.ceil(Math.max(104, ...labels, ...named));
 }
 
 /** A breaker's plate with its left edge at `x`; its screws on the edge it faces with. */
@@ -60,22 +64,37 @@ export function placePole(
 								{ x: edge - screwRadius, y },
 							],
 				),
-		texts: labelTexts(pole, x, width, faces),
+		texts: labelTexts(circuit, pole, x, width, faces),
 	};
 }
 
-function labelTexts(pole: PoleRows, x: number, width: number, faces: "left" | "right"): PlateText[] {
+function labelTexts(circuit: Circuit, pole: PoleRows, x: number, width: number, faces: "left" | "right"): PlateText[] {
 	const lines = pole.part.face.traits.includes("panel") ? ["lugs"] : labelLines(pole.part);
 	// A head is named above its contacts, where the bus leaves it below.
 	if (faces === "left")
 		return lines.map((text) => ({ text, at: { x: x + 10, y: pole.top + 14 }, anchor: "start", bold: true }));
 	const last = pole.bottom - 6;
-	return lines.map((text, index) => ({
-		text,
-		at: { x: x + width - 12, y: last - (lines.length - 1 - index) * 13 },
-		anchor: "end",
-		bold: true,
-	}));
+	const name = circuitName(circuit, pole.part);
+	const named: PlateText[] = name === "" ? [] : [{ text: name, at: { x: x + 8, y: last }, anchor: "start" }];
+	const labels = lines.map(
+		(text, index): PlateText => ({
+			text,
+			at: { x: x + width - 12, y: last - (lines.length - 1 - index) * 13 },
+			anchor: "end",
+			bold: true,
+		}),
+	);
+	return [...named, ...labels];
+}
+
+/** The names of the circuits that hang on a breaker; what is too long is cut. */
+function circuitName(circuit: Circuit, part: Part): string {
+	const names = circuit.plan.runs.flatMap(({ name, protection }) => (protection === part.name ? [name] : []));
+	return shortenText(names.join(", "), noteStyle, longestName);
+}
+
+function ratingWidth(part: Part): number {
+	return textWidth(labelLines(part).at(-1) ?? "", noteBold);
 }
 
 /** Slot and rating; a second line for what else it does. */
@@ -92,3 +111,7 @@ function letterOf(circuit: Circuit, part: Part, point: number): string {
 	if (terminal.clamp === "lead") return "tail";
 	return terminal.role === "neutral" ? "N" : "";
 }
+
+const noteStyle = { size: type.note } as const;
+const noteBold = { size: type.note, bold: true } as const;
+const longestName = 84;

@@ -49,7 +49,7 @@ export function setPanelWidths(
 	const left = wallRoom("left");
 	const mainX = left + columns.left * columnStep + (columns.left > 0 ? 14 : 0);
 	const legs = Math.max(1, parts.bus?.points.length ?? 1);
-	const width = poleWidth(parts);
+	const width = poleWidth(content.circuit, parts);
 	const busX = mainX + width - 24 - (legs - 1) * busStep;
 	const poleX = busX + (legs - 1) * busStep + busWidth / 2 + poleGap;
 	const poleEdge = poleX + width;

@@ -166,12 +166,16 @@ export function drawFlag(
 	outward: "left" | "right",
 ): Omit<SheetBox, "right" | "left"> {
 	const name = node.flagTo ?? "";
-	const lines = [`${outward === "right" ? "to" : "from"} ${name}`, `sheet ${drawing.sheetOf(name)}`];
+	// A cable is named from where power comes: its far end is the way power goes.
+	const isSupplied = node.end === 1;
+	const lines = [`${isSupplied ? "to" : "from"} ${name}`, `sheet ${drawing.sheetOf(name)}`];
 	const width = Math.ceil(Math.max(...lines.map((line) => textWidth(line, { size: type.tag, bold: true })))) + 42;
 	const height = 44 + (node.links.length - 1) * flagPitch;
 	const tip = 14;
 	const [back, front] = outward === "right" ? [0, width] : [width, 0];
-	const shoulder = outward === "right" ? width - tip : tip;
+	const inward = outward === "right" ? -1 : 1;
+	// Pointed the way power goes: out of the sheet, or notched and into it.
+	const [shoulder, middle] = isSupplied ? [front + inward * tip, front] : [front, front + inward * tip];
 	const of = `flag ${name}`;
 	const textX = outward === "right" ? 18 : width - 18;
 	const anchor = outward === "right" ? "start" : "end";
@@ -187,7 +191,7 @@ export function drawFlag(
 				points: [
 					{ x: back, y: 0 },
 					{ x: shoulder, y: 0 },
-					{ x: front, y: height / 2 },
+					{ x: middle, y: height / 2 },
 					{ x: shoulder, y: height },
 					{ x: back, y: height },
 					{ x: back, y: 0 },

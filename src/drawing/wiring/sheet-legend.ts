@@ -1,13 +1,14 @@
 // What the legend and the notes of a wiring sheet say: only of what is drawn on it.
-import type { Circuit } from "../../circuit/circuit.ts";
+import type { Circuit, Conductor } from "../../circuit/circuit.ts";
 import type { Role } from "../../kinds/kind.ts";
 import type { LegendEntry } from "../furniture/compose-sheet.ts";
 import type { Group } from "../scene.ts";
-import { codeOf } from "./codes.ts";
+import { codeAtEnd } from "./codes.ts";
 
 /** Colours with their codes and uses, bars, splices and free ends, as they occur. */
 export function legendOf(circuit: Circuit, groups: readonly Group[]): LegendEntry[] {
-	const uses = new Map<string, { code: string; roles: Set<Role> }>();
+	const uses = new Map<string, { conductor: Conductor; marked: string | undefined; roles: Set<Role> }>();
+	const hasTwoLegs = circuit.sources.some(({ hot }) => hot.length === 2);
 	const symbols = new Set<string>();
 	const bars = new Set<string>();
 	let isLit = false;
@@ -15,31 +16,47 @@ export function legendOf(circuit: Circuit, groups: readonly Group[]): LegendEntr
 		for (const mark of marks) {
 			if (mark.kind === "symbol") symbols.add(mark.symbol);
 			if (mark.kind === "rectangle" && mark.as === "bar" && mark.fill !== undefined) bars.add(mark.fill);
-			if (mark.kind === "rectangle" && mark.as === "item" && mark.fill === "gland") symbols.add("splice-lever");
+			if (mark.kind === "circle" && mark.as === "dot" && isSplice(circuit, mark.of)) symbols.add("splice-lever");
 			if (mark.kind !== "wire") continue;
 			if (mark.finding !== undefined) isLit = true;
 			const conductor = circuit.conductors[circuit.conductorByName.get(mark.of) ?? -1];
 			if (conductor === undefined) continue;
-			const use = uses.get(mark.colour) ?? { code: codeOf(conductor), roles: new Set<Role>() };
-			use.roles.add(conductor.role);
-			uses.set(mark.colour, use);
+			for (const end of [0, 1] as const) {
+				const code = codeAtEnd(conductor, end);
+				const use = uses.get(code) ?? { conductor, marked: conductor.ends[end].marked, roles: new Set<Role>() };
+				use.roles.add(conductor.role === "hot2" && !hasTwoLegs ? "hot" : conductor.role);
+				uses.set(code, use);
+			}
 		}
 	const entries: LegendEntry[] = [...uses]
 		.toSorted(([, one], [, other]) => firstRank(one.roles) - firstRank(other.roles))
-		.map(([colour, { code, roles }]) => ({
-			sample: { kind: "conductor", colour },
-			code,
-			text: `${colour}: ${[...roles]
-				.toSorted((one, other) => roleOrder.indexOf(one) - roleOrder.indexOf(other))
-				.map((role) => roleNames[role])
-				.join(", ")}`,
-		}));
+		.map(
+			([
+				code,
+				{
+					conductor: { colour },
+					marked,
+					roles,
+				},
+			]) => ({
+				sample: { kind: "conductor", colour },
+				code,
+				text: `${colour}${marked === undefined ? "" : ` re-marked ${marked}`}: ${[...roles]
+					.toSorted((one, other) => roleOrder.indexOf(one) - roleOrder.indexOf(other))
+					.map((role) => roleNames[role])
+					.join(", ")}`,
+			}),
+		);
 	for (const [paint, text] of barTexts)
 		if (bars.has(paint)) entries.push({ sample: { kind: "bar", paint }, code: "", text });
 	for (const [symbol, text] of symbolTexts)
 		if (symbols.has(symbol)) entries.push({ sample: { kind: "symbol", symbol }, code: "", text });
 	if (isLit) entries.push({ sample: { kind: "bar", paint: "fault-soft" }, code: "", text: "way of a finding" });
 	return entries;
+}
+
+function isSplice(circuit: Circuit, name: string | undefined): boolean {
+	return name !== undefined && circuit.points[circuit.pointByName.get(name) ?? -1]?.kind === "splice";
 }
 
 function firstRank(roles: ReadonlySet<Role>): number {

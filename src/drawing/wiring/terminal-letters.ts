@@ -4,6 +4,8 @@ import type { Region, Role } from "../../kinds/kind.ts";
 
 /** The letter of a device's terminal. */
 export function terminalLetter(circuit: Circuit, device: Part, terminal: Terminal): string {
+	const traveller = travellerLetter(terminal);
+	if (traveller !== undefined) return traveller;
 	if (isOpener(device) && terminal.role !== "ground") return numberOf(circuit, device, terminal);
 	const letter = roleLetters[circuit.plan.settings.region][terminal.role];
 	const sides = device.points.filter((point) => {
@@ -11,6 +13,11 @@ export function terminalLetter(circuit: Circuit, device: Part, terminal: Termina
 		return other?.kind === "terminal" && other.side === terminal.side && hotRoles.has(other.role);
 	});
 	return terminal.role === "hot" && sides.length > 1 ? `${letter}1` : letter;
+}
+
+/** `C` for the common of a switch with travellers, `1` and `2` for those; undefined on every other terminal. */
+export function travellerLetter({ terminal }: Terminal): string | undefined {
+	return terminal === "common" ? "C" : travellerName.exec(terminal)?.[1];
 }
 
 /** `LINE` and `LOAD` where a device has both sides, `IN` and `OUT` on what passes power through, else nothing. */
@@ -43,6 +50,7 @@ function numberOf(circuit: Circuit, device: Part, terminal: Terminal): string {
 	return String(pole * 2 + (side === "line" ? 1 : 2));
 }
 
+const travellerName = /^(?:traveller|line|load)\.([12])$/;
 const hotRoles: ReadonlySet<Role> = new Set(["hot", "hot2"]);
 const roleLetters: Record<Region, Record<Role, string>> = {
 	us: { hot: "H", hot2: "H2", neutral: "N", ground: "G", positive: "+", negative: "-" },
