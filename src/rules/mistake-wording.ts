@@ -8,6 +8,7 @@ import type { Finding, LabelledSpan } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit } from "../circuit/circuit.ts";
+import { cureSwitchLoop } from "./loop-wording.ts";
 
 /** The places, marks and way of a finding on a mistake. */
 export type MistakeSlots = Pick<Finding, "span" | "also" | "marks" | "path" | "help">;
@@ -164,6 +165,11 @@ function tellCure(analysis: Analysis, { halves, enclosure, end }: Root): string 
 	}
 	if (circuit.conductors[first.conductor]?.sort === "jumper")
 		return `Take ${nameOf(first)} out of ${enclosure}: nothing may join ${first.carries} and ${first.lands} there.`;
+	// To exchange two ends there could join both wires of the loop, and the switch would be shorted.
+	const loop = halves.some(({ carries, lands }) => carries === "ground" || lands === "ground")
+		? undefined
+		: cureSwitchLoop(analysis, enclosure);
+	if (loop !== undefined) return loop;
 	const together = sharingJoint(analysis, first);
 	if (together.length > 1 && halves.every(({ point, carries }) => point === first.point && carries === first.carries))
 		return `In ${enclosure}, take ${listNames(together, 8)} out of ${tellPoint(circuit, first.point, first.lands)}, and ${tellNewJoint(analysis, first, together)}.`;

@@ -13,6 +13,7 @@ import { notABond } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
+import { cureSwitchLoop } from "./loop-wording.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -67,7 +68,8 @@ at s2
 		]),
 };
 
-function tellBypass({ circuit }: Analysis, { network }: ModeState, { device, contact }: Bypass): Finding {
+function tellBypass(analysis: Analysis, { network }: ModeState, { device, contact }: Bypass): Finding {
+	const { circuit } = analysis;
 	const [one, other] = contact.between;
 	const past = reachFrom(
 		network,
@@ -78,7 +80,10 @@ function tellBypass({ circuit }: Analysis, { network }: ModeState, { device, con
 		.edgesTo(other)
 		.flatMap(({ by }) => (by.kind === "conductor" ? (circuit.conductors[by.index]?.ends ?? []) : []));
 	const part = certain(circuit.partByName.get(device.part), device.part);
-	const said = ends.find((end) => end.said && end.enclosure === part.enclosure);
+	const joint = ends.find(({ said, point }) => said && circuit.points[point ?? -1]?.kind === "splice");
+	const said = joint ?? ends.find((end) => end.said && end.enclosure === part.enclosure);
+	const boxes = new Set(ends.map(({ enclosure }) => enclosure.name));
+	const loop = [...boxes].map((box) => cureSwitchLoop(analysis, box)).find((cure) => cure !== undefined);
 	const names = listNames([one, other].map((point) => circuit.points[point]?.name ?? ""));
 	const isolates = part.face.traits.includes("disconnect");
 	return finding({
@@ -93,7 +98,9 @@ function tellBypass({ circuit }: Analysis, { network }: ModeState, { device, con
 		why: isolates
 			? `With ${device.part} off, everything behind it is still live.`
 			: `What hangs behind ${device.part} stays on, or off, whatever its handle says.`,
-		help: `In ${part.enclosure.name}, part the wires on ${circuit.points[one]?.name ?? ""} from those on ${circuit.points[other]?.name ?? ""}.`,
+		help:
+			loop ??
+			`In ${(said?.enclosure ?? part.enclosure).name}, part the wires that lead to ${circuit.points[one]?.name ?? ""} from those that lead to ${circuit.points[other]?.name ?? ""}.`,
 		basis: switchWithoutEffect.basis,
 		key: `${switchWithoutEffect.code}@${device.part}`,
 	});

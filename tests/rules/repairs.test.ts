@@ -66,3 +66,37 @@ at b1
 `);
 	});
 });
+
+describe("a switch loop", () => {
+	const loop = `${supply}circuit a from LC breaker 15 A by 14-2
+  9 ft to l1: light 9 W
+  6 ft white marked black at both ends to s1: switch
+at s1
+  a-2.white on s1.line
+  a-2.black on s1.load
+`;
+	const cure = "`join a-1.black, a-2.white`, `a-2.black on l1.hot` and `a-1.white on l1.neutral`";
+	test("in the neutral", () => {
+		const { roots, all } = check(`${loop}at l1
+  join a-1.white, a-2.white
+  a-1.black on l1.hot
+  a-2.black on l1.neutral
+`);
+		expect(roots).toHaveLength(1);
+		for (const { help } of all) expect(help).toContain(cure);
+	});
+	test("joined with itself past the switch", () => {
+		const { roots, first } = check(`${loop}at l1
+  join a-1.black, a-2.white, a-2.black, l1.hot
+`);
+		expect(roots.map(({ code }) => code)).toEqual(["switch-without-effect"]);
+		expect(first?.help).toContain(cure);
+	});
+	test("as it is to be", () => {
+		checkRight(`${loop}at l1
+  join a-1.black, a-2.white
+  a-2.black on l1.hot
+  a-1.white on l1.neutral
+`);
+	});
+});
