@@ -125,7 +125,13 @@ function twoPole(said: Said): Blueprint {
 function main(said: Said): Blueprint {
 	const poles = said.slot?.legs.length === 2 ? [".1", ".2"] : [""];
 	return {
-		...face(said, poles.length, poles.length === 2 ? "two-pole main" : "main", "breaker-face", "breaker"),
+		...face(
+			said,
+			poles.length,
+			poles.length === 2 ? "two-pole main" : "main",
+			"breaker-face",
+			poles.length === 2 ? "breaker-2p" : "breaker",
+		),
 		terminals: poles.flatMap((pole, index) => {
 			const role = index === 0 ? ("hot" as const) : ("hot2" as const);
 			return [

@@ -40,7 +40,7 @@ circuit heater from LC breaker 20 A by 12-2
 				face: {
 					text: `${rating} A two-pole disconnect`,
 					wiring: "disconnect-2p-face",
-					oneLine: "disconnect",
+					oneLine: "disconnect-2p",
 					traits: ["disconnect"],
 					rating,
 				},

@@ -49,7 +49,7 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 		);
 	const kept = <Kept>(value: Kept | undefined): Kept[] => (value === undefined ? [] : [value]);
 	const landings = statementsOf(tree, "at").flatMap((statement) =>
-		kept(readLandings(statement, register.byName, register.notUnderstood, findings)),
+		kept(readLandings(statement, register.byName, register.notUnderstood, settings.region, findings)),
 	);
 	const modes = readModes(statementsOf(tree, "mode"), register.byName, findings);
 	const acceptances = statementsOf(tree, "accept").flatMap((statement) => kept(readAcceptance(statement, findings)));

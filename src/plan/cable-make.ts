@@ -3,7 +3,7 @@ import type { Finding } from "../base/finding.ts";
 import { awg, formatGauge, type Gauge, squareMillimetres } from "../base/gauge.ts";
 import { didYouMean } from "../base/nearest.ts";
 import { joinSpans, type Span } from "../base/span.ts";
-import type { Role, System } from "../kinds/kind.ts";
+import type { Region, Role, System } from "../kinds/kind.ts";
 import type { Term } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
 import type { CableMake, Core } from "./plan.ts";
@@ -47,7 +47,12 @@ const makeWords = ["single", "pair", "duplex", "triplex", "cord", "stranded", "s
 const usedAt = { house: 60, boat: 105, metric: 70, cord: 60, single: 75 } as const;
 
 /** The cable that `terms` stand for; undefined, with a finding, when they do not make sense. `at` is where to point when there are none. */
-export function readCableMake(terms: readonly Term[], at: Span, findings: Finding[]): CableMake | undefined {
+export function readCableMake(
+	terms: readonly Term[],
+	at: Span,
+	region: Region,
+	findings: Finding[],
+): CableMake | undefined {
 	const words = new Set<string>();
 	let colour: string | undefined;
 	let gauge: Gauge | undefined;
@@ -77,6 +82,7 @@ export function readCableMake(terms: readonly Term[], at: Span, findings: Findin
 			);
 	}
 	const base = {
+		region,
 		text: terms.map((term) => ("text" in term ? term.text : "")).join(" "),
 		flexible: words.has("cord"),
 		material: words.has("aluminium") ? ("aluminium" as const) : ("copper" as const),
@@ -131,7 +137,7 @@ export function readCableMake(terms: readonly Term[], at: Span, findings: Findin
 	return build(
 		ownColour === "red" && words.has("single") ? "dc" : "ac",
 		"single",
-		[[ownColour, roleOfColour(ownColour)]],
+		[[ownColour, roleOfColour(ownColour, region)]],
 		gauge,
 		stranded,
 	);
@@ -180,8 +186,8 @@ const cableColours: ReadonlySet<string> = new Set(
 );
 
 /** What a single conductor of a colour is for by the trade's convention. */
-export function roleOfColour(colour: string): Core["role"] {
+export function roleOfColour(colour: string, region: Region): Core["role"] {
 	if (colour === "green" || colour === "bare" || colour === "green-yellow") return "ground";
-	if (colour === "white" || colour === "grey" || colour === "gray") return "neutral";
-	return "hot";
+	const neutrals = region === "us" ? ["white", "grey", "gray"] : ["blue"];
+	return neutrals.includes(colour) ? "neutral" : "hot";
 }

@@ -1,7 +1,7 @@
 // The smaller statements: landings as built, modes and accepted deviations, taken over with their words checked.
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
-import type { Termination } from "../kinds/kind.ts";
+import type { Region, Termination } from "../kinds/kind.ts";
 import type { AcceptStatement, AtStatement, Landing, ModeStatement, NameTerm } from "../syntax/tree.ts";
 import { readCableMake } from "./cable-make.ts";
 import { planFinding } from "./codes.ts";
@@ -24,6 +24,7 @@ export function readLandings(
 	statement: AtStatement,
 	things: ReadonlyMap<string, Thing>,
 	notUnderstood: ReadonlyMap<string, string>,
+	region: Region,
 	findings: Finding[],
 ): BoxLandings | undefined {
 	// What could not be understood has been told where it is declared.
@@ -44,14 +45,14 @@ export function readLandings(
 	return {
 		box: statement.box.text,
 		landings: statement.landings.flatMap((landing) => {
-			const read = readLanding(landing, findings);
+			const read = readLanding(landing, region, findings);
 			return read === undefined ? [] : [read];
 		}),
 		span: statement.span,
 	};
 }
 
-function readLanding(landing: Landing, findings: Finding[]): SaidLanding | undefined {
+function readLanding(landing: Landing, region: Region, findings: Finding[]): SaidLanding | undefined {
 	switch (landing.kind) {
 		case "land": {
 			const termination =
@@ -84,7 +85,7 @@ function readLanding(landing: Landing, findings: Finding[]): SaidLanding | undef
 			};
 		}
 		case "link": {
-			const cable = readCableMake(landing.cable, landing.span, findings);
+			const cable = readCableMake(landing.cable, landing.span, region, findings);
 			if (cable !== undefined && cable.cores.length > 1)
 				findings.push(
 					planFinding("cable-unknown", {

@@ -7,6 +7,6 @@ import type { CableMake, Core, CoreMarking } from "./plan.ts";
 export function markedRole(core: Core, cable: CableMake, markings: readonly CoreMarking[]): Role {
 	const marking = markings.find((candidate) => candidate.core === core.colour && candidate.at === undefined);
 	if (marking === undefined) return core.role;
-	const role = roleOfColour(marking.colour);
+	const role = roleOfColour(marking.colour, cable.region);
 	return role === "hot" && cable.cores.some((other) => other !== core && other.role === "hot") ? "hot2" : role;
 }

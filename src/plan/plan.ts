@@ -111,6 +111,8 @@ export interface CoreMarking {
 }
 /** What a cable is made of. */
 export interface CableMake {
+	/** Whose colours it is read by. */
+	readonly region: Region;
 	/** As the trade says it. */
 	readonly text: string;
 	readonly system: System;

@@ -132,7 +132,7 @@ export class RunRegister {
 	}
 
 	readCable(terms: readonly Term[], at: Span, needed: boolean): CableMake | undefined {
-		if (terms.length > 0) return readCableMake(terms, at, this.findings);
+		if (terms.length > 0) return readCableMake(terms, at, this.register.region, this.findings);
 		if (needed)
 			this.findings.push(
 				planFinding("cable-missing", { title: "The cable is not said", span: at, label: "by which cable?" }),

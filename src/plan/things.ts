@@ -108,6 +108,11 @@ export class ThingRegister {
 		});
 	}
 
+	/** Whose colours and usual devices hold. */
+	get region(): Said["region"] {
+		return this.settings.region;
+	}
+
 	/** What sits in a thing, in the order of the text. */
 	membersOf(owner: Thing): readonly Thing[] {
 		return this.membersByOwner.get(owner.name) ?? [];

@@ -31,6 +31,7 @@ describe("alone or not", () => {
   8 ft to c1: receptacle 20 A dedicated
 //        ^^ dedicated-circuit-shared "but w1 hangs on LC.1 too"
 circuit work from LC.1 by 12-2
+//                ^^^^ slot-shared
   4 ft to w1: receptacle
 `);
 	});

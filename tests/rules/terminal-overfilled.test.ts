@@ -53,6 +53,7 @@ at g1
 		checkMarked(`${supply}circuit one from LC breaker 20 A by 12-2
   8 ft to b1: receptacle
 circuit two from LC.1 by 12-2
+//               ^^^^ slot-shared
   8 ft to b2: receptacle
 at LC
   one-1.black on LC.1.load
