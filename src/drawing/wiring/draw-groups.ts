@@ -1,6 +1,6 @@
 // A layout as groups in reading order: each box as power reaches it, each cable behind the two boxes it joins, then findings.
 import type { NumberedFinding } from "../../base/finding.ts";
-import { moveGroup } from "../bounds.ts";
+import { marksInPlace, placeGroup } from "../bounds.ts";
 import type { Group } from "../scene.ts";
 import { cableMarks } from "./cable-marks.ts";
 import { headerHeight } from "./dimensions.ts";
@@ -26,7 +26,7 @@ export function drawGroups(drawing: BoxDrawing, layout: LaneLayout, findings: re
 	}
 	if (findings.length === 0) return groups;
 	const taken = new TakenBoxes();
-	for (const group of groups) for (const mark of group.marks) taken.takeMark(mark);
+	for (const group of groups) for (const mark of marksInPlace(group)) taken.takeMark(mark);
 	return [...groups, ...placeBadges(drawing.circuit, findings, anchors, taken)];
 }
 
@@ -42,7 +42,7 @@ function boxGroup({ box, x, y }: PlacedBox): Group {
 					span: interior.content.enclosure.span,
 					marks: box.marks,
 				};
-	return moveGroup(group, x, y);
+	return placeGroup(group, { x, y, scale: 1 });
 }
 
 /** The group of each cable with its tag, under both boxes it joins. */

@@ -11,6 +11,7 @@ export function legendOf(circuit: Circuit, groups: readonly Group[]): LegendEntr
 	const hasTwoLegs = circuit.sources.some(({ hot }) => hot.length === 2);
 	const symbols = new Set<string>();
 	const bars = new Set<string>();
+	const seen = new Set<string>();
 	let isLit = false;
 	for (const { marks } of groups)
 		for (const mark of marks) {
@@ -19,6 +20,8 @@ export function legendOf(circuit: Circuit, groups: readonly Group[]): LegendEntr
 			if (mark.kind === "circle" && mark.as === "dot" && isSplice(circuit, mark.of)) symbols.add("splice-lever");
 			if (mark.kind !== "wire") continue;
 			if (mark.finding !== undefined) isLit = true;
+			if (seen.has(mark.of)) continue;
+			seen.add(mark.of);
 			const conductor = circuit.conductors[circuit.conductorByName.get(mark.of) ?? -1];
 			if (conductor === undefined) continue;
 			for (const end of [0, 1] as const) {

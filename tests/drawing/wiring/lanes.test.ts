@@ -1,18 +1,19 @@
 // Lanes: what is below what, where long ones break, and that nothing placed comes near anything else.
 import { describe, expect, test } from "vitest";
+import { marksInPlace } from "../../../src/drawing/bounds.ts";
 import type { JacketMark, RectangleMark, Sheet } from "../../../src/drawing/scene.ts";
 import { packTracks } from "../../../src/drawing/wiring/pack-tracks.ts";
 import { Skyline } from "../../../src/drawing/wiring/skyline.ts";
 import { draw, panel } from "./drawn.ts";
 
 function walls(sheet: Sheet | undefined): RectangleMark[] {
-	return (sheet?.groups ?? []).flatMap(({ marks }) =>
-		marks.filter((mark): mark is RectangleMark => mark.kind === "rectangle" && mark.as === "enclosure"),
+	return (sheet?.groups ?? []).flatMap((group) =>
+		marksInPlace(group).filter((mark): mark is RectangleMark => mark.kind === "rectangle" && mark.as === "enclosure"),
 	);
 }
 function jackets(sheet: Sheet | undefined): JacketMark[] {
-	return (sheet?.groups ?? []).flatMap(({ marks }) =>
-		marks.filter((mark): mark is JacketMark => mark.kind === "jacket"),
+	return (sheet?.groups ?? []).flatMap((group) =>
+		marksInPlace(group).filter((mark): mark is JacketMark => mark.kind === "jacket"),
 	);
 }
 

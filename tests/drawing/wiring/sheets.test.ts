@@ -1,5 +1,6 @@
 // Which sheets a plan gets, what leads from one to another, and what stays where it is when the plan grows.
 import { describe, expect, test } from "vitest";
+import { marksInPlace } from "../../../src/drawing/bounds.ts";
 import type { Sheet, TextMark } from "../../../src/drawing/scene.ts";
 import { draw, panel } from "./drawn.ts";
 
@@ -8,9 +9,11 @@ const texts = (sheet: Sheet | undefined): string[] =>
 const groupNames = (sheet: Sheet | undefined): string[] => (sheet?.groups ?? []).map(({ name }) => name);
 
 function boxAt(sheet: Sheet | undefined, name: string): { x: number; y: number } {
-	const wall = sheet?.groups
-		.find((group) => group.name === `box ${name}`)
-		?.marks.find((mark) => mark.kind === "rectangle" && mark.as === "enclosure");
+	const group = sheet?.groups.find((candidate) => candidate.name === `box ${name}`);
+	const wall =
+		group === undefined
+			? undefined
+			: marksInPlace(group).find((mark) => mark.kind === "rectangle" && mark.as === "enclosure");
 	return wall?.kind === "rectangle" ? { x: wall.x, y: wall.y } : { x: Number.NaN, y: Number.NaN };
 }
 
