@@ -9,6 +9,7 @@ import { listNames } from "../base/wording.ts";
 import type { Circuit, Load, Part } from "../circuit/circuit.ts";
 import { type GroundFaultRow, groundFaultPlacesFor } from "../handbook/ground-fault-places.ts";
 import { citation, type Sourced } from "../handbook/provenance.ts";
+import type { Region } from "../kinds/kind.ts";
 import type { Place } from "../plan/plan.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
@@ -105,8 +106,8 @@ function tell(circuit: Circuit, landings: Landings, state: ModeState, part: Part
 		code: groundFaultMissing.code,
 		level: "error",
 		title: late
-			? `${part.name} is ${tellPlace(row, place)}, and ${device.part} ahead of it opens only at ${formatNumber(device.trip)} mA`
-			: `${part.name} is ${tellPlace(row, place)} and has no ground-fault protection`,
+			? `${part.name} is ${tellPlace(row, place, circuit.plan.settings.region)}, and ${device.part} ahead of it opens only at ${formatNumber(device.trip)} mA`
+			: `${part.name} is ${tellPlace(row, place, circuit.plan.settings.region)} and has no ground-fault protection`,
 		span: part.span,
 		label: "no ground-fault protection",
 		also: place === undefined ? [] : [{ span: place.span, label: "the place" }],
@@ -117,9 +118,9 @@ function tell(circuit: Circuit, landings: Landings, state: ModeState, part: Part
 				? [
 						{
 							name: "distance to the basin",
-							found: round(place.basin),
-							limit: row.within,
-							unit: "m",
+							found: inUnits(place.basin, circuit.plan.settings.region),
+							limit: inUnits(row.within, circuit.plan.settings.region),
+							unit: circuit.plan.settings.region === "us" ? "ft" : "m",
 							source: citation(row.provenance),
 						},
 					]
@@ -129,18 +130,26 @@ function tell(circuit: Circuit, landings: Landings, state: ModeState, part: Part
 				: []),
 		],
 		why: groundFaultMissing.why,
-		help: `Make ${part.name} a ground-fault receptacle (\`gfci\`), feed it from the LOAD side of one, or put a \`ground-fault-breaker\` in the slot of its circuit.${recalledNote(row)}`,
+		help: `${tellCure(part)}${recalledNote(row)}`,
 		basis: citation(row.provenance),
 		key: `${groundFaultMissing.code}@${part.name}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
 }
 
-function tellPlace(row: GroundFaultRow, place: Place | undefined): string {
+/** A light is no receptacle: what protects it stands before it. */
+function tellCure({ name, face }: Part): string {
+	const before = `from the LOAD side of a ground-fault receptacle (\`gfci\`), or put a \`ground-fault-breaker\` in the slot of its circuit.`;
+	return face.traits.includes("receptacle")
+		? `Make ${name} a ground-fault receptacle (\`gfci\`), feed it from the LOAD side of one, or put a \`ground-fault-breaker\` in the slot of its circuit.`
+		: `Feed ${name} ${before}`;
+}
+
+function tellPlace(row: GroundFaultRow, place: Place | undefined, region: Region): string {
 	const name = place === undefined ? "" : ` (${place.label})`;
 	switch (row.place) {
 		case "basin":
-			return `within ${formatNumber(round(row.within ?? 0), 2)} m of a basin${name}`;
+			return `within ${tellDistance(row.within ?? 0, region)} of a basin${name}`;
 		case "bath":
 		case "bathroom":
 			return row.equipment === "light" ? `over a bath${name}` : `by a bath${name}`;
@@ -153,8 +162,20 @@ function tellPlace(row: GroundFaultRow, place: Place | undefined): string {
 	}
 }
 
-function round(metres: number): number {
-	return Math.round(metres * 100) / 100;
+/** A distance in the units of whoever reads it. */
+function tellDistance(metres: number, region: Region): string {
+	return `${formatNumber(inUnits(metres, region), 2)} ${region === "us" ? "ft" : "m"}`;
+}
+
+function inUnits(metres: number, region: Region): number {
+	return round(region === "us" ? metres / feet : metres);
+}
+
+/** The international foot in metres. */
+const feet = 0.3048;
+
+function round(length: number): number {
+	return Math.round(length * 100) / 100;
 }
 
 function recalledNote(row: Row): string {

@@ -6,8 +6,9 @@ import { findMislabelled, nameMixUp } from "../analysis/mislabelled.ts";
 import type { ReturningLoad } from "../analysis/returns.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
-import type { Point } from "../circuit/circuit.ts";
+import type { Cable, Point } from "../circuit/circuit.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -103,8 +104,8 @@ function tell(analysis: Analysis, state: ModeState, borrowing: Borrowing): Findi
 			...parts,
 		],
 		path: state.crossings.poles.reachOf(first.neutral, "neutral")?.pathTo(first.neutral) ?? [],
-		why: tellWhy(borrowing, names),
-		help: tellCure(borrowing, names, conductor?.name),
+		why: tellWhy(borrowing, names, legsOf(borrowing)),
+		help: tellCure(analysis, state, borrowing, names),
 		basis: neutralBorrowed.basis,
 		key: `${neutralBorrowed.code}@${tellKey(borrowing, conductor?.name, landed?.enclosure.name, part.name)}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
@@ -145,20 +146,27 @@ function tellTurned(turned: readonly ReturningLoad[]): string {
 	return names.length === 0 ? "" : `, and ${listNames(names)} the other way round`;
 }
 
-function tellWhy(borrowing: Borrowing, names: string): string {
+/** How many different legs feed the loads. */
+function legsOf({ loads }: Borrowing): number {
+	return new Set(loads.map(({ feeder }) => feeder?.pole)).size;
+}
+
+function tellWhy(borrowing: Borrowing, names: string, legs: number): string {
 	switch (borrowing.kind) {
 		case "past-device":
 			return `${borrowing.device} compares what goes out with what comes back: it trips as soon as anything is used on ${names}.`;
 		case "one-leg":
 			return "On one leg the two currents add up in the neutral instead of cancelling: it can carry twice what the breaker allows.";
 		case "not-tied":
-			return "With one of them off, the neutral still carries the other's current, and whoever takes it apart feels it.";
+			return `With one of them off, the neutral still carries the other's current, and whoever takes it apart feels it.${legs > 1 ? "" : ` ${listNames(borrowing.devices)} are on one leg besides: their currents add up in it.`}`;
 		case "other-circuit":
 			return `With ${borrowing.own} or ${borrowing.other} off, the neutral is still live with the other's current, and it can carry both.`;
 	}
 }
 
-function tellCure(borrowing: Borrowing, names: string, conductor: string | undefined): string {
+function tellCure(analysis: Analysis, state: ModeState, borrowing: Borrowing, names: string): string {
+	const { end } = borrowing;
+	const conductor = end === undefined ? undefined : analysis.circuit.conductors[end.conductor]?.name;
 	switch (borrowing.kind) {
 		case "past-device":
 			return borrowing.passes === "hot"
@@ -167,9 +175,35 @@ function tellCure(borrowing: Borrowing, names: string, conductor: string | undef
 		case "one-leg":
 			return "Give each pole a neutral of its own, or put the two poles on different legs.";
 		case "not-tied":
-			return "Feed both from one two-pole breaker, so that they open together.";
+			return `Feed both from one two-pole breaker in place of ${listNames(borrowing.devices)}: it opens both, and its poles stand on two legs where the panel has two. Else give each a neutral of its own.`;
 		case "other-circuit":
-			return `Lead ${names} back by the neutral in the cable of ${borrowing.own}.`;
+			return (
+				sortNeutrals(analysis, state, borrowing) ??
+				`Lead ${names} back by the neutral in the cable of ${borrowing.own}.`
+			);
+	}
+}
+
+/** In the box where the way back leaves its own, the neutrals of each circuit by themselves; undefined where one is alone. */
+function sortNeutrals({ circuit, landings }: Analysis, { feeders }: ModeState, { end }: Borrowing): string | undefined {
+	const box = end === undefined ? undefined : circuit.conductors[end.conductor]?.ends[end.which].enclosure;
+	if (box === undefined || box.sort === "panel") return undefined;
+	const here = circuit.cables.filter(({ from, to }) => from === box || to === box);
+	const groups = [...groupBy(here, (cable) => deviceOf(cable)).entries()].flatMap(([device, cables]) =>
+		device === undefined ? [] : [cables.flatMap(neutralOf)],
+	);
+	if (groups.length < 2 || groups.some(({ length }) => length < 2)) return undefined;
+	return `In ${box.name}, keep the neutrals of each circuit by themselves: ${listNames(groups.map((group) => `\`join ${group.join(", ")}\``))}.`;
+
+	function deviceOf({ conductors }: Cable): string | undefined {
+		const points = conductors.flatMap((index) => circuit.conductors[index]?.ends ?? []).map(({ point }) => point);
+		return points.map((point) => feeders.get(point ?? -1)?.protection?.part).find((part) => part !== undefined);
+	}
+	function neutralOf({ conductors }: Cable): string[] {
+		return conductors.flatMap((index) => {
+			const core = circuit.conductors[index];
+			return core !== undefined && landings.carriedBy(core, 0) === "neutral" ? [core.name] : [];
+		});
 	}
 }
 

@@ -118,8 +118,8 @@ function judgeReceptacle(rating: number, circuit: number, alone: boolean): Judge
 	if (row !== undefined) {
 		const tooSmall = rating < circuit;
 		return {
-			// Editions differ on larger ones, so that is for information only.
-			level: tooSmall ? "error" : "note",
+			// Where editions differ on larger ones, that is for information only.
+			level: tooSmall ? "error" : row.provenance.note === undefined ? "warning" : "note",
 			fitting: `${row.receptacles.map((fit) => `${fit} A`).join(" or ")} would fit`,
 			limit: tooSmall ? Math.min(...row.receptacles) : Math.max(...row.receptacles),
 			provenance: row.provenance,
@@ -171,7 +171,7 @@ function tell(analysis: Analysis, { demand, parts, level, fitting, limit, proven
 		marks: [...names, device.part],
 		path: hotPathTo(state, first),
 		figures: [{ name: "receptacle", found: rating, limit, unit: "A", source: citation(provenance) }],
-		why: `${level === "note" ? "Editions of the code differ on it, and a larger plug fits than the circuit can feed." : receptacleRatingWrong.why}${recalled}`,
+		why: `${tellWhy(level, rating > (device.rating ?? 0))}${recalled}`,
 		help: said
 			? receptacleRatingWrong.help
 			: `Say the rating if it is another; else ${lowerFirst(receptacleRatingWrong.help)}`,
@@ -179,6 +179,13 @@ function tell(analysis: Analysis, { demand, parts, level, fitting, limit, proven
 		basis: citation(provenance),
 		...(cause === undefined ? {} : { consequenceOf: cause }),
 	});
+}
+
+function tellWhy(level: Level, isLarger: boolean): string {
+	if (level === "note") return "Editions of the code differ on it, and a larger plug fits than the circuit can feed.";
+	return isLarger
+		? "A larger plug fits than the circuit can feed: the breaker opens whenever it is used in full."
+		: receptacleRatingWrong.why;
 }
 
 function lowerFirst(text: string): string {

@@ -17,7 +17,7 @@ ${supply}circuit porch from LC breaker 20 A by 12-2
 		checkMarked(`place galley sink 6 ft
 ${supply}circuit galley from LC breaker 20 A by 12-2
   5 ft to g1: receptacle in galley
-//        ^^ ground-fault-missing "g1 is within 1.83 m of a basin (galley) and has no ground-fault protection"
+//        ^^ ground-fault-missing "g1 is within 6 ft of a basin (galley) and has no ground-fault protection"
 `);
 	});
 
@@ -35,7 +35,7 @@ ${supply}circuit bath from LC breaker 15 A by 14-2
 		checkMarked(`place galley sink 3 ft
 ${supply}circuit galley from LC breaker 20 A by 12-2
   5 ft to g1: receptacle in galley
-//        ^^ ground-fault-missing "g1 is within 1.83 m of a basin (galley) and has no ground-fault protection"
+//        ^^ ground-fault-missing "g1 is within 6 ft of a basin (galley) and has no ground-fault protection"
   5 ft to g2: gfci in galley
 `);
 	});
@@ -45,7 +45,7 @@ ${supply}circuit galley from LC breaker 20 A by 12-2
 ${supply}circuit galley from LC breaker 20 A by 12-2
   5 ft to g1: gfci in galley
   5 ft to g2: receptacle in galley
-//        ^^ ground-fault-missing "g2 is within 1.83 m of a basin (galley) and has no ground-fault protection"
+//        ^^ ground-fault-missing "g2 is within 6 ft of a basin (galley) and has no ground-fault protection"
 at g1
   galley-1.black, galley-2.black on g1.line.hot
   galley-1.white, galley-2.white on g1.line.neutral

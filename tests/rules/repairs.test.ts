@@ -100,3 +100,59 @@ at s1
 `);
 	});
 });
+
+describe("neutrals of two circuits in one box", () => {
+	const box = `${supply}circuit a from LC breaker 15 A by 14-2
+  9 ft to j1: box
+  6 ft to b1: receptacle
+circuit c from LC breaker 15 A by 14-2
+  9 ft to j1
+  from j1
+    6 ft to c1: receptacle
+at j1
+  join a-1.black, a-2.black
+  join c-1.black, c-2.black
+`;
+	const cure = "`join a-1.white, a-2.white` and `join c-1.white, c-2.white`";
+	test.each([
+		["one with the other's", "  join a-1.white, a-2.white, c-2.white\n  c-1.white capped\n"],
+		["exchanged", "  join c-1.white, a-2.white\n  join a-1.white, c-2.white\n"],
+		["all in one joint", "  join a-1.white, a-2.white, c-1.white, c-2.white\n"],
+	])("%s", (_, joints) => {
+		const { roots, first } = check(`${box}${joints}`);
+		expect(roots.map(({ code }) => code)).toEqual(["neutral-borrowed"]);
+		expect(first?.help).toContain(cure);
+	});
+	test("as they are to be", () => {
+		checkRight(`${box}  join a-1.white, a-2.white
+  join c-1.white, c-2.white
+`);
+	});
+});
+
+describe("a light over a bath", () => {
+	test("is not to become a receptacle", () => {
+		const { first } = check(`place br bath
+${supply}circuit a from LC breaker 15 A by 14-2
+  9 ft to l1: light 5 W in br
+`);
+		expect(first?.help).toMatch(/^Feed l1 from the LOAD side of a ground-fault receptacle/);
+	});
+});
+
+describe("receptacles larger than their circuit", () => {
+	test("where the editions agree, a warning", () => {
+		expect(
+			check(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to b1: receptacle 30 A
+`).first,
+		).toMatchObject({ code: "receptacle-rating-wrong", level: "warning" });
+	});
+	test("where they differ, a note", () => {
+		expect(
+			check(`${supply}circuit a from LC breaker 15 A by 14-2
+  9 ft to b1: receptacle 20 A
+`).all,
+		).toEqual([]);
+	});
+});
