@@ -15,8 +15,13 @@ export async function* drawSheets(
 	findings: readonly NumberedFinding[],
 	choice: SheetChoice,
 ): AsyncGenerator<Sheet> {
-	if (choice !== "one-line") yield* await drawWiring(analysis, findings, { before: 0, after: 1 });
+	let count = 0;
+	if (choice !== "one-line")
+		for await (const sheet of drawWiring(analysis, findings, { before: 0, after: 1 })) {
+			count += 1;
+			yield sheet;
+		}
 	if (choice === "wiring") return;
-	const last = shareSheets(analysis.circuit).length + 1;
+	const last = (choice === "all" ? count : shareSheets(analysis.circuit).length) + 1;
 	yield drawOneLine(analysis, findings, { number: last, of: last });
 }

@@ -24,12 +24,17 @@ export function orderStrands(circuit: Circuit, roots: readonly FeedNode[]): Stra
 		}
 		for (const next of node.right) waiting.push({ node: next, from: node.links });
 	}
+	const known = new Map<Cable, readonly Conductor[]>();
 	return (cable) => {
+		const before = known.get(cable);
+		if (before !== undefined) return before;
 		const rank = (conductor: Conductor): number =>
 			conductor.role === "hot2" && secondFirst.has(cable) ? -1 : ranks[conductor.role];
-		return cable.conductors
+		const strands = cable.conductors
 			.flatMap((index) => circuit.conductors[index] ?? [])
-			.toSorted((one, other) => rank(one) - rank(other));
+			.sort((one, other) => rank(one) - rank(other));
+		known.set(cable, strands);
+		return strands;
 	};
 }
 

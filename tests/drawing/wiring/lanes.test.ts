@@ -17,6 +17,10 @@ function jackets(sheet: Sheet | undefined): JacketMark[] {
 	);
 }
 
+function away(at = Number.NaN, origin = Number.NaN, scale = 1): number {
+	return Math.round((at - origin) / scale);
+}
+
 describe("long lanes", () => {
 	const long = (count: number): string =>
 		`${panel}circuit a from LC.1 by 12-2\n${Array.from({ length: count }, (_, index) => `  9 ft to b${index}: receptacle\n`).join("")}`;
@@ -42,11 +46,13 @@ describe("long lanes", () => {
 	test("a device more at the end moves none of those before it", async () => {
 		const places = async (count: number): Promise<Map<string, string>> => {
 			const [sheet] = (await draw(long(count))).sheets;
-			const [origin] = walls(sheet).filter(({ of }) => of === "LC");
+			// A larger drawing may be printed at another scale: places are measured from the panel, in its units.
+			const boxes = (sheet?.groups ?? []).filter(({ name }) => name.startsWith("box "));
+			const origin = boxes.find(({ name }) => name === "box LC")?.at;
 			return new Map(
-				walls(sheet).map(({ of, x, y }) => [
-					of ?? "",
-					`${Math.round(x - (origin?.x ?? 0))},${Math.round(y - (origin?.y ?? 0))}`,
+				boxes.map(({ name, at }) => [
+					name.slice("box ".length),
+					`${away(at?.x, origin?.x, at?.scale)},${away(at?.y, origin?.y, at?.scale)}`,
 				]),
 			);
 		};
