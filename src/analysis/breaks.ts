@@ -2,7 +2,7 @@
 import { certain } from "../base/certain.ts";
 import { groupBy } from "../base/group.ts";
 import type { Span } from "../base/span.ts";
-import type { Cable, Circuit } from "../circuit/circuit.ts";
+import type { Cable, Circuit, Splice } from "../circuit/circuit.ts";
 import { JoinedSets } from "./joined-sets.ts";
 import { bothEnds, type Landings } from "./landings.ts";
 import type { Edge, Network } from "./network.ts";
@@ -46,9 +46,10 @@ export function findBreaks(network: Network, landings: Landings, lost: Lost): Br
 	const { circuit } = network;
 	const islands = joinIslands(network, lost);
 	const causes = new BreakSearch(circuit, landings, lost, islands).findAll();
+	const joints = saidJoints(circuit, landings, lost.sort);
 	const told = lost.victims.map((victim) => {
 		const cause = causes.get(islands.find(victim)) ?? { kind: "empty", point: victim };
-		return { victim, cause, ...placeOf(circuit, cause) };
+		return { victim, cause, ...placeOf(circuit, cause, joints) };
 	});
 	return [...groupBy(told, ({ place }) => place).values()].map((group) => {
 		const { cause, place, span } = certain(group[0], "a break");
@@ -175,7 +176,20 @@ class BreakSearch {
 	}
 }
 
-function placeOf(circuit: Circuit, cause: BreakCause): { place: string; span: Span } {
+/** The joint of each box that was said to be made, where it is the only one of its sort there. */
+function saidJoints(circuit: Circuit, landings: Landings, sort: PoleSort): ReadonlyMap<string, Splice> {
+	const joints = new Map<string, Splice | undefined>();
+	for (const point of circuit.points)
+		if (point.kind === "splice" && landings.sortAt(point.index) === sort)
+			joints.set(point.enclosure.name, point.said && !joints.has(point.enclosure.name) ? point : undefined);
+	return new Map([...joints].flatMap(([box, joint]) => (joint === undefined ? [] : [[box, joint]])));
+}
+
+function placeOf(
+	circuit: Circuit,
+	cause: BreakCause,
+	joints: ReadonlyMap<string, Splice>,
+): { place: string; span: Span } {
 	switch (cause.kind) {
 		case "core": {
 			const cable = certain(circuit.cableByTag.get(cause.cable), "a cable");
@@ -183,7 +197,8 @@ function placeOf(circuit: Circuit, cause: BreakCause): { place: string; span: Sp
 		}
 		case "empty": {
 			const point = certain(circuit.points[cause.point], "a point");
-			return { place: point.name, span: point.span };
+			// A joint that was said to be made of certain ends leaves out the others of its sort: it is the line to look at.
+			return { place: point.name, span: (joints.get(point.enclosure.name) ?? point).span };
 		}
 		default: {
 			const conductor = certain(circuit.conductors[cause.conductor], "a conductor");

@@ -1,8 +1,12 @@
 // How a lost way is told: where it ends, what goes without, and what to land where.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
+import type { Landings } from "../analysis/landings.ts";
+import type { PoleSort } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import type { Finding } from "../base/finding.ts";
+import { listNames } from "../base/wording.ts";
+import type { Circuit } from "../circuit/circuit.ts";
 import { keyOfMistake, tellConductor, tellLanded, tellPoint } from "./mistake-wording.ts";
 
 /** What is where it should not be: `bunks-1.bare is on nothing in b1`. */
@@ -11,7 +15,7 @@ export function tellBreak({ circuit, landings }: Analysis, { cause, sort }: Brea
 		case "core":
 			return `${cause.cable} has no ${sort} conductor`;
 		case "empty":
-			return `no ${sort} is on ${tellPoint(circuit, cause.point, sort)}`;
+			return `${tellLeftOut(circuit, landings, cause.point, sort) ?? `no ${sort} is on ${tellPoint(circuit, cause.point, sort)}`}`;
 		default: {
 			const conductor = certain(circuit.conductors[cause.conductor], "a conductor");
 			const { point, state, enclosure } = conductor.ends[cause.which];
@@ -24,13 +28,13 @@ export function tellBreak({ circuit, landings }: Analysis, { cause, sort }: Brea
 }
 
 /** What to do about it. */
-export function cureBreak({ circuit }: Analysis, { cause, sort, victims }: Break): string {
+export function cureBreak({ circuit, landings }: Analysis, { cause, sort, victims }: Break): string {
 	const first = tellPoint(circuit, victims[0] ?? -1, sort);
 	switch (cause.kind) {
 		case "core":
 			return `Put ${cause.cable} right first: see what is said of the cable.`;
 		case "empty":
-			return `Join ${first} to the ${sort}s of its box.`;
+			return cureLeftOut(circuit, landings, cause.point, sort) ?? `Join ${first} to the ${sort}s of its box.`;
 		default: {
 			const conductor = certain(circuit.conductors[cause.conductor], "a conductor");
 			const { enclosure } = conductor.ends[cause.which];
@@ -77,6 +81,45 @@ export function keyBehindBreak({ crossings, network }: ModeState, { cause }: Bre
 	const roots = [...crossings.bridges, ...(cause.kind === "misplaced" ? crossings.strays : [])].map(({ root }) => root);
 	const nearby = roots.find((root) => root.enclosure === box);
 	return nearby === undefined ? undefined : keyOfMistake(crossings, nearby.key);
+}
+
+function tellLeftOut(circuit: Circuit, landings: Landings, point: number, sort: PoleSort): string | undefined {
+	const members = joinedElsewhere(circuit, landings, point, sort);
+	return members === undefined
+		? undefined
+		: `the joint of ${listNames(members)} leaves out ${nameToWrite(circuit, point)}`;
+}
+
+function cureLeftOut(circuit: Circuit, landings: Landings, point: number, sort: PoleSort): string | undefined {
+	const members = joinedElsewhere(circuit, landings, point, sort);
+	const box = circuit.points[point]?.enclosure.name;
+	return members === undefined
+		? undefined
+		: `In ${box ?? "the box"}, add ${nameToWrite(circuit, point)} to the joint: \`join ${[...members, nameToWrite(circuit, point)].join(", ")}\`.`;
+}
+
+/** A point as a plan writes it: the metal of a box is its case. */
+function nameToWrite(circuit: Circuit, index: number): string {
+	const point = circuit.points[index];
+	return point?.kind === "body" ? `${point.enclosure.name}.case` : (point?.name ?? "");
+}
+
+/** What the one joint of its sort in a point's box was said to be made of; undefined where nothing was said. */
+function joinedElsewhere(
+	circuit: Circuit,
+	landings: Landings,
+	index: number,
+	sort: PoleSort,
+): readonly string[] | undefined {
+	const box = circuit.points[index]?.enclosure.name;
+	const joints = circuit.points.filter(
+		(point) => point.kind === "splice" && point.enclosure.name === box && landings.sortAt(point.index) === sort,
+	);
+	const [joint] = joints;
+	if (joints.length !== 1 || joint?.kind !== "splice" || !joint.said) return undefined;
+	return circuit.conductors.flatMap(({ index: at, ends }) =>
+		ends.some(({ point }) => point === joint.index) ? [tellConductor(circuit, at)] : [],
+	);
 }
 
 const mostShown = 8;

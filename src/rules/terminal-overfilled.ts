@@ -101,9 +101,22 @@ function tellTerminal(analysis: Analysis, terminal: Terminal, ends: readonly Lan
 					? `Say how many it has: \`${terminal.part.split(".").at(-1)}-bar ports ${bar * 2}\` in the panel.`
 					: terminal.capacity === 0
 						? `Nothing lands on ${terminal.name}: it plugs on to its bus. Take ${listNames(names)} to a screw.`
-						: `Join ${listNames(names)} in a connector with ${ends.length + 1} ports, and take one pigtail to ${terminal.name}.`,
+						: (tellFreePort(analysis, terminal, last, ends.length - terminal.capacity) ??
+							`Join ${listNames(names)} in a connector with ${ends.length + 1} ports, and take one pigtail to ${terminal.name}.`),
 		}),
 	];
+}
+
+/** On a bar each conductor has a port of its own: one that is free, for what was put there last. */
+function tellFreePort({ circuit }: Analysis, terminal: Terminal, last: Landed, tooMany: number): string | undefined {
+	const part = circuit.partByName.get(terminal.part);
+	const isBar = part?.face.traits.some((trait) => trait === "neutral-bar" || trait === "ground-bar") === true;
+	if (!isBar) return undefined;
+	const taken = new Set(circuit.conductors.flatMap(({ ends }) => ends.map(({ point }) => point)));
+	const free = part.points.find((point) => !taken.has(point));
+	return free === undefined || tooMany > 1
+		? `Give each conductor a port of its own on ${terminal.part}; add a bar if there are too few.`
+		: `Give ${last.conductor.name} a port of its own: ${circuit.points[free]?.name ?? terminal.part} is free.`;
 }
 
 /** The number of ports a bar is taken to have, where the builder did not say it. */

@@ -8,20 +8,20 @@ describe("enclosure-unbonded is told", () => {
 	test("a metal box left out of the joint", () => {
 		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle, box metal
-//         ^^ enclosure-unbonded "The metal of b1 is not grounded: no ground is on the case of b1"
   9 ft to b2: receptacle
 at b1
   join bunks-1.bare, bunks-2.bare, b1.ground
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ enclosure-unbonded "The metal of b1 is not grounded: the joint of bunks-1.bare, bunks-2.bare and b1.ground leaves out b1.case"
 `);
 	});
 
 	test("a junction box without devices", () => {
 		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
   6 ft to j1: box 18 cuin metal
-//        ^^ enclosure-unbonded "The metal of j1 is not grounded: no ground is on the case of j1"
   9 ft to b2: receptacle
 at j1
   join bunks-1.bare, bunks-2.bare
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ enclosure-unbonded "The metal of j1 is not grounded: the joint of bunks-1.bare and bunks-2.bare leaves out j1.case"
 `);
 	});
 

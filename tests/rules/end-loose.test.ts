@@ -36,10 +36,10 @@ at b1
 	test("a terminal left out of a joint", () => {
 		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
-//         ^^ end-loose "b1 has no hot: no hot is on b1.hot"
   9 ft to b2: receptacle
 at b1
   join bunks-1.black, bunks-2.black
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ end-loose "b1 has no hot: the joint of bunks-1.black and bunks-2.black leaves out b1.hot"
 `);
 	});
 

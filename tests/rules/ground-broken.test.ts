@@ -18,10 +18,10 @@ at b1
 	test("one device left out of the joint", () => {
 		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
-//         ^^ ground-broken "b1 has no ground: no ground is on b1.ground"
    9 ft to b2: receptacle
 at b1
   join bunks-1.bare, bunks-2.bare
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ ground-broken "b1 has no ground: the joint of bunks-1.bare and bunks-2.bare leaves out b1.ground"
 `);
 	});
 

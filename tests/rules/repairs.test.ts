@@ -156,3 +156,45 @@ describe("receptacles larger than their circuit", () => {
 		).toEqual([]);
 	});
 });
+
+describe("what a said joint leaves out", () => {
+	test("a receptacle's ground: the line and the terminal are named", () => {
+		const { first } = check(`${chain}at b2
+  join a-2.bare, a-3.bare
+`);
+		expect(first?.span.line).toBe(8);
+		expect(first?.help).toContain("`join a-2.bare, a-3.bare, b2.ground`");
+		checkRight(`${chain}at b2
+  join a-2.bare, a-3.bare, b2.ground
+`);
+	});
+	test("the metal of a box: as it is written", () => {
+		const box = `${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to j1: box metal
+  3 ft to b1: receptacle
+at j1
+`;
+		const { first } = check(`${box}  join a-1.bare, a-2.bare
+`);
+		expect(first?.help).toContain("`join a-1.bare, a-2.bare, j1.case`");
+		checkRight(`${box}  join a-1.bare, a-2.bare, j1.case
+`);
+	});
+});
+
+describe("two neutrals under one screw of a bar", () => {
+	const two = `${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to b1: receptacle
+circuit b from LC breaker 20 A by 12-2
+  9 ft to b2: receptacle
+at LC
+`;
+	test("a free port is named", () => {
+		const { first } = check(`${two}  a-1.white, b-1.white on LC.neutral.3
+`);
+		expect(first?.help).toBe("Give b-1.white a port of its own: LC.neutral.2 is free.");
+		checkRight(`${two}  a-1.white on LC.neutral.3
+  b-1.white on LC.neutral.2
+`);
+	});
+});
