@@ -6,7 +6,7 @@ import type { PoleSort } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import type { Finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
-import type { Circuit } from "../circuit/circuit.ts";
+import type { Circuit, Conductor } from "../circuit/circuit.ts";
 import { keyOfMistake, tellConductor, tellLanded, tellPoint } from "./mistake-wording.ts";
 
 /** What is where it should not be: `bunks-1.bare is on nothing in b1`. */
@@ -41,6 +41,8 @@ export function cureBreak({ circuit, landings }: Analysis, { cause, sort, victim
 			// A pigtail is on its own terminal already: what is wrong is the joint it is in.
 			if (conductor.sort === "pigtail")
 				return `In ${enclosure.name}, move ${tellConductor(circuit, cause.conductor)} to the ${sort}s of ${enclosure.name}.`;
+			const together = cause.kind === "off" ? joinable(circuit, landings, conductor, cause.which, sort) : undefined;
+			if (together !== undefined) return `In ${enclosure.name}, write \`join ${together.join(", ")}\`.`;
 			const isHere = circuit.points[victims[0] ?? -1]?.enclosure.name === enclosure.name;
 			const target = isHere && victims.length === 1 ? first : `the ${sort}s of ${enclosure.name}`;
 			return `In ${enclosure.name}, land ${conductor.name} on ${target}.`;
@@ -81,6 +83,33 @@ export function keyBehindBreak({ crossings, network }: ModeState, { cause }: Bre
 	const roots = [...crossings.bridges, ...(cause.kind === "misplaced" ? crossings.strays : [])].map(({ root }) => root);
 	const nearby = roots.find((root) => root.enclosure === box);
 	return nearby === undefined ? undefined : keyOfMistake(crossings, nearby.key);
+}
+
+/**
+ * Every wire of a sort in a box, where they may all be joined: of one circuit, past no switch, in no panel, and of hots only two,
+ * for of more one may come back from a switch.
+ */
+function joinable(
+	circuit: Circuit,
+	landings: Landings,
+	off: Conductor,
+	which: 0 | 1,
+	sort: PoleSort,
+): readonly string[] | undefined {
+	const box = off.ends[which].enclosure;
+	const runs = new Set(circuit.cables.filter(({ from, to }) => from === box || to === box).map(({ run }) => run));
+	const carries = (wire: Conductor): boolean =>
+		([0, 1] as const).some((end) => wire.ends[end].enclosure === box && landings.carriedBy(wire, end) === sort);
+	const here = circuit.conductors.filter((wire) => wire.sort !== "jumper" && carries(wire));
+	// What a switch or ground-fault device in the box parts must not be joined past it.
+	const parts = circuit.links.some(
+		({ contact, part }) => contact !== undefined && circuit.partByName.get(part)?.enclosure === box,
+	);
+	if (parts && sort !== "ground") return undefined;
+	const isPlain = sort !== "hot" || (here.length === 2 && here.every((wire) => wire.sort === "core"));
+	return box.sort === "panel" || runs.size > 1 || here.length < 2 || !isPlain
+		? undefined
+		: here.map(({ index }) => tellConductor(circuit, index));
 }
 
 function tellLeftOut(circuit: Circuit, landings: Landings, point: number, sort: PoleSort): string | undefined {

@@ -198,3 +198,46 @@ at LC
 `);
 	});
 });
+
+describe("ends that are off in a box", () => {
+	const box = `${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to j1: box
+  3 ft to b1: receptacle
+at j1
+`;
+	test.each([
+		["both neutrals capped", "  a-1.white capped\n  a-2.white capped\n", "`join a-1.white, a-2.white`"],
+		["a neutral loose", "  a-2.white loose\n", "`join a-1.white, a-2.white`"],
+		["a ground loose", "  a-2.bare loose\n", "`join a-1.bare, a-2.bare`"],
+		["a hot loose", "  a-2.black loose\n", "`join a-1.black, a-2.black`"],
+	])("%s", (_, said, cure) => {
+		const { first, roots } = check(`${box}${said}`);
+		expect(roots).toHaveLength(1);
+		expect(first?.span.line).toBe(7);
+		expect(first?.help).toContain(cure);
+		checkRight(`${box}  ${cure.replaceAll("`", "")}
+`);
+	});
+	test("of two circuits in one box nothing is said that would join them", () => {
+		const { first } = check(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to j1: box
+  3 ft to b1: receptacle
+circuit c from LC breaker 20 A by 12-2
+  9 ft to j1
+  from j1
+    3 ft to c1: receptacle
+at j1
+  a-2.white loose
+`);
+		expect(first?.help).not.toContain("c-1.white");
+	});
+	test("past a ground-fault receptacle nothing is joined", () => {
+		const { first } = check(`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to g1: gfci
+  3 ft to b1: receptacle
+at g1
+  a-2.white loose
+`);
+		expect(first?.help).not.toContain("`join");
+	});
+});
