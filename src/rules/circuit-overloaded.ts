@@ -6,17 +6,24 @@ import { formatNumber } from "../base/quantity.ts";
 import { listNames, startSentence } from "../base/wording.ts";
 import { continuousLoad } from "../handbook/branch-circuits.ts";
 import { citation } from "../handbook/provenance.ts";
+import type { Region } from "../kinds/kind.ts";
 import { hotPathTo } from "./hot-path.ts";
 import { modesOf } from "./mode-names.ts";
+import { tellOverloadCure, worstLoad } from "./overload-cure.ts";
 import type { Rule } from "./rule.ts";
+
+const bases: Readonly<Record<Region, string>> = {
+	us: citation(continuousLoad.provenance),
+	iec: "IEC 60364-4-43 in IEC countries: the sum alone; recalled",
+};
 
 export const circuitOverloaded: Rule = {
 	code: "circuit-overloaded",
 	level: "error",
 	what: "The fixed loads of a circuit draw more than its breaker carries for long; those that run for hours count 125 %.",
-	why: "The breaker opens just when everything runs, and until then it and its wires run hot for hours.",
-	help: "Move a load to another circuit.",
-	basis: `${citation(continuousLoad.provenance)}; in IEC countries the sum alone, IEC 60364-4-43`,
+	why: "The breaker opens just when everything runs, or it and its wires run hot for hours.",
+	help: "Move a load to another circuit, or take a smaller one.",
+	basis: `${bases.us}; ${bases.iec}`,
 	meter:
 		"With everything on, a clamp meter around the hot reads more than the breaker's rating, or than 80 % of it for hours.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
@@ -103,16 +110,25 @@ function tell(analysis: Analysis, overload: Overload): Finding[] {
 	return findings;
 }
 
+const opens = "The breaker opens just when everything runs, and until then it and its wires run hot.";
+const runsHot =
+	"With everything on for hours the breaker carries more than 80 % of its rating: it and its wires run hot, and in a warm place it opens.";
+
+/** Whether more flows than the rating, not only more than is allowed for hours. */
+function opensAtOnce({ device, continuous, other }: Demand): boolean {
+	return continuous + other > (device.rating ?? 0) + rounding;
+}
+
 function tellCircuit(analysis: Analysis, overload: Overload): Finding {
-	const { demand } = overload;
+	const { demand, state } = overload;
 	const { device } = demand;
 	const amperes = formatNumber(amperesOf(analysis, demand), 1);
 	return finding({
 		...sharedSlots(analysis, overload),
 		level: "error",
 		title: `The loads on ${device.part} count ${amperes} A, and it is rated ${formatNumber(device.rating ?? 0, 1)} A`,
-		why: `${sum(analysis, demand)} ${circuitOverloaded.why}`,
-		help: `Move ${worstLoad(demand)} to a circuit of its own, or use a larger breaker if the wires allow.`,
+		why: `${sum(analysis, demand)} ${opensAtOnce(demand) ? opens : runsHot}`,
+		help: tellOverloadCure(analysis, demand, state, amperesOf(analysis, demand)),
 	});
 }
 
@@ -125,7 +141,11 @@ function tellBoard(analysis: Analysis, overload: Overload): Finding {
 		...sharedSlots(analysis, overload),
 		level: "note",
 		title: `All fixed loads together count ${amperes} A, and ${device.part} gives ${formatNumber(device.rating ?? 0, 1)} A`,
-		why: `${sum(analysis, demand)} With all of them on at once it opens or shuts down; outlets come besides.`,
+		why: `${sum(analysis, demand)} ${
+			opensAtOnce(demand)
+				? "With all of them on at once it opens or shuts down"
+				: "With all of them on for hours it carries more than 80 % of its rating"
+		}; outlets come besides.`,
 		help: "Decide what is never to run together, and write it down where you see it.",
 	});
 }
@@ -161,11 +181,11 @@ function sharedSlots(analysis: Analysis, { demand, state, modes }: Overload) {
 				found: Number(amperesOf(analysis, demand).toFixed(3)),
 				limit: Number((device.rating ?? 0).toFixed(3)),
 				unit: "A",
-				source: circuitOverloaded.basis,
+				source: bases[analysis.circuit.plan.settings.region],
 			},
 		],
 		modes: modesOf(analysis, modes),
-		basis: circuitOverloaded.basis,
+		basis: bases[analysis.circuit.plan.settings.region],
 	};
 }
 
@@ -177,10 +197,6 @@ function sum(analysis: Analysis, { continuous, other }: Demand): string {
 	const counted = factor === 1 ? "" : ` count ${figure(continuous * factor)}`;
 	const hours = `${figure(continuous)} that run for hours${counted}`;
 	return startSentence(other === 0 ? `${hours}.` : `${hours}, and ${figure(other)} come on top.`);
-}
-
-function worstLoad(demand: Demand): string {
-	return demand.loads.toSorted((one, other) => (other.watts ?? 0) - (one.watts ?? 0))[0]?.part ?? "a load";
 }
 
 function placesOfLoads(analysis: Analysis, names: readonly string[]): LabelledSpan[] {

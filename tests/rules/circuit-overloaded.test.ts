@@ -1,5 +1,6 @@
 // Fixed loads stay within the rating of the device ahead, those that run for hours at 125 %.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const iec = `plan "Van"
@@ -132,5 +133,84 @@ describe("what is not known is said so", () => {
   8 ft to l1: light
   4 ft to l2: light
 `);
+	});
+});
+
+/** The first finding that a circuit is overloaded. */
+function overload(text: string) {
+	return checkPlan(text, "plan").findings.find(({ code }) => code === "circuit-overloaded");
+}
+
+describe("what is to be done", () => {
+	const heater = `${supply}circuit heat from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1500 W continuous
+`;
+	test("a load alone is not sent to a circuit of its own: breaker and cable, or a smaller load", () => {
+		expect(overload(heater)?.help).toBe(
+			"Use a 20 A breaker together with 12 AWG all the way, or take one in place of h1 that draws 1440 W at most.",
+		);
+		checkRight(heater.replace("15 A by 14-2", "20 A by 12-2"));
+		checkRight(heater.replace("1500 W", "1440 W"));
+	});
+	test("thick wires bear the larger breaker", () => {
+		const thick = heater.replace("14-2", "12-2");
+		expect(overload(thick)?.help).toContain("Use a 20 A breaker, which its wires bear");
+		checkRight(thick.replace("15 A by", "20 A by"));
+	});
+	test("two loads: one moves, or breaker and cable grow", () => {
+		const pumps = `${supply}circuit work from LC breaker 15 A by 14-2
+  8 ft to p1: pump 1000 W
+  4 ft to p2: pump 1000 W
+`;
+		expect(overload(pumps)?.help).toBe(
+			"Move p1 to a circuit of its own, or use a 20 A breaker together with 12 AWG all the way.",
+		);
+		checkRight(pumps.replace("15 A by 14-2", "20 A by 12-2"));
+	});
+	test("no larger breaker where an outlet hangs on the circuit, or the main is smaller", () => {
+		expect(overload(`${heater}  4 ft to b1: receptacle\n`)?.help).toBe(
+			"Take one in place of h1 that draws 1440 W at most.",
+		);
+		expect(overload(heater.replace("15 A by 14-2", "30 A by 10-2").replace("1500", "3100"))?.help).toBe(
+			"Take one in place of h1 that draws 2880 W at most.",
+		);
+	});
+	test("an inverter of its own takes a smaller load", () => {
+		expect(
+			overload(`inverter inv 300 W 12 V / 120 V, bonds neutral never
+circuit desk from inv by 14-2
+  3 ft to h1: heater 400 W
+`)?.help,
+		).toBe("Take one in place of h1 that draws 300 W at most.");
+	});
+});
+
+describe("why it is told, and by what", () => {
+	test("only the 125 % are too many: nothing opens at once", () => {
+		const why = overload(`${supply}circuit heat from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1500 W continuous
+`)?.why;
+		expect(why).toContain("for hours the breaker carries more than 80 % of its rating");
+		expect(why).not.toContain("opens just when");
+	});
+	test("the load itself is too large: it opens", () => {
+		expect(
+			overload(`${supply}circuit heat from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1900 W continuous
+`)?.why,
+		).toContain("opens just when everything runs");
+	});
+	test("the source is that of the region", () => {
+		const us = overload(`${supply}circuit heat from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1900 W
+`);
+		expect([us?.basis, us?.figures[0]?.source].join()).not.toContain("IEC");
+		expect(us?.basis).toContain("NFPA 70");
+		const van = overload(`${iec}circuit heat from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
+  5 m to h1: heater 3700 W continuous
+`);
+		expect([van?.basis, van?.figures[0]?.source].join()).not.toContain("NFPA");
+		expect(van?.basis).toContain("IEC 60364-4-43");
+		expect(van?.basis).toContain("recalled");
 	});
 });
