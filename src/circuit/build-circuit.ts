@@ -1,6 +1,7 @@
 // From what the builder said to every single conductor: devices, cables, landings as built, the rest by convention, modes.
 import type { Finding } from "../base/finding.ts";
 import { planFinding } from "../plan/codes.ts";
+import { foldName } from "../plan/names.ts";
 import type { Plan } from "../plan/plan.ts";
 import { landAsBuilt } from "./as-built.ts";
 import { pullCables } from "./cables.ts";
@@ -8,7 +9,7 @@ import type { Circuit, Conductor, End } from "./circuit.ts";
 import { type Equipment, placeDevices } from "./devices.ts";
 import { Draft, type DraftEnd } from "./draft.ts";
 import { tieKnots } from "./knots.ts";
-import { planModes } from "./modes.ts";
+import { type ModePlan, planModes } from "./modes.ts";
 
 /** The circuit of a plan, and what of its landings could not be taken up. Never throws for a plan of the plan room. */
 export function buildCircuit(plan: Plan): { readonly circuit: Circuit; readonly findings: readonly Finding[] } {
@@ -18,7 +19,8 @@ export function buildCircuit(plan: Plan): { readonly circuit: Circuit; readonly 
 	pullCables(draft);
 	landAsBuilt(draft, findings);
 	tieKnots(draft);
-	const circuit = seal(draft, equipment);
+	const modePlan = planModes(draft, equipment);
+	const circuit = seal(draft, equipment, modePlan);
 	const [first] = plan.things;
 	if (first === undefined)
 		findings.push(
@@ -35,11 +37,17 @@ export function buildCircuit(plan: Plan): { readonly circuit: Circuit; readonly 
 				label: "fed by nothing",
 			}),
 		);
+	if (modePlan.leftOut !== undefined && first !== undefined)
+		findings.push(
+			planFinding("modes-too-many", {
+				title: `There are too many source modes; ${modePlan.leftOut} and those after it are not judged`,
+				span: draft.plan.thingByName.get(foldName(modePlan.leftOut))?.span ?? first.span,
+			}),
+		);
 	return { circuit, findings };
 }
 
-function seal(draft: Draft, equipment: Equipment): Circuit {
-	const { modes, modesOfLink } = planModes(draft, equipment);
+function seal(draft: Draft, equipment: Equipment, { modes, modesOfLink }: ModePlan): Circuit {
 	const links = draft.links.map((link) => {
 		const only = modesOfLink.get(link.index);
 		return only === undefined ? link : { ...link, modes: only };

@@ -2,7 +2,7 @@
 import type { Gauge } from "../base/gauge.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
-import type { Clamp, PartFace, Role, Side, System, Termination } from "../kinds/kind.ts";
+import type { Clamp, PartFace, Role, Side, SourceSort, System, Termination } from "../kinds/kind.ts";
 import type { Place, Plan } from "../plan/plan.ts";
 
 /** Everything that is wired, in the order of the plan text. */
@@ -189,7 +189,7 @@ export interface Load {
 export interface Source {
 	readonly name: string;
 	readonly part: string;
-	readonly sort: "shore" | "generator" | "inverter" | "inverter-charger" | "battery" | "other";
+	readonly sort: SourceSort;
 	readonly system: System;
 	readonly volts: number;
 	/** Points of its poles. Two hots are the two legs. */

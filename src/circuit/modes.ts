@@ -9,6 +9,8 @@ import type { Draft } from "./draft.ts";
 export interface ModePlan {
 	readonly modes: readonly Mode[];
 	readonly modesOfLink: ReadonlyMap<number, ReadonlySet<string>>;
+	/** The first mode that was left out because there are too many; undefined where none was. */
+	readonly leftOut?: string;
 }
 
 /** Works out the modes and what each link's condition comes to in them. */
@@ -17,15 +19,20 @@ export function planModes(draft: Draft, equipment: Equipment): ModePlan {
 	const modesOfLink = new Map<number, Set<string>>(
 		[...equipment.conditions.keys()].map((index) => [index, new Set<string>()]),
 	);
-	for (const { name, live } of draft.plan.modes.length > 0 ? draft.plan.modes : deriveModes(equipment.sources)) {
+	const wanted = draft.plan.modes.length > 0 ? draft.plan.modes : deriveModes(equipment.sources);
+	const leftOut = wanted[mostModes]?.name;
+	for (const { name, live } of wanted.slice(0, mostModes)) {
 		const fed = findFedInputs(draft, equipment, live);
 		const running = live.filter((source) => !fed.has(source));
 		modes.push({ name, live: running, summary: summarise(running, [...fed]) });
 		for (const [index, { thing, when }] of equipment.conditions)
 			if (holds(when, thing, running, fed)) modesOfLink.get(index)?.add(name);
 	}
-	return { modes, modesOfLink };
+	return { modes, modesOfLink, ...(leftOut === undefined ? {} : { leftOut }) };
 }
+
+/** The whole circuit is judged once for each mode: more sources than this are no small place's. */
+const mostModes = 16;
 
 /** One mode for each outside supply, named after it, and one for the machines that make their own, without any. */
 function deriveModes(sources: readonly Source[]): { name: string; live: string[] }[] {
@@ -58,6 +65,7 @@ function findFedInputs(draft: Draft, equipment: Equipment, live: readonly string
 	const chargers = equipment.sources.filter(
 		(source) => source.sort === "inverter-charger" && live.includes(source.name),
 	);
+	if (chargers.length === 0) return fed;
 	for (let changed = true; changed; ) {
 		changed = false;
 		const starts = equipment.sources

@@ -170,8 +170,10 @@ export interface LoadSpec {
 	readonly continuous: boolean;
 	readonly outlet: boolean;
 }
+/** What sort of source: which of them make power themselves, and which have a supply behind them. */
+export type SourceSort = "shore" | "generator" | "inverter" | "inverter-charger" | "battery" | "other";
 export interface SourceSpec {
-	readonly sort: "shore" | "generator" | "inverter" | "inverter-charger" | "battery" | "other";
+	readonly sort: SourceSort;
 	readonly system: System;
 	readonly volts: number;
 	readonly hot: readonly string[];

@@ -6,6 +6,7 @@ import { startSentence, withArticle } from "../base/wording.ts";
 import type { AttributeSpec, Kind } from "../kinds/kind.ts";
 import type { NameTerm, Term } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
+import { placeWords } from "./places.ts";
 
 /** What was said of a thing, by attribute name; `shared` is what any thing can have. */
 export interface ReadAttributes {
@@ -196,7 +197,11 @@ class AttributeReader implements ReadAttributes {
 					);
 					return true;
 				}
-				this.shared.place = next;
+				if (this.shared.place !== undefined)
+					this.refuse(
+						planFinding("attribute-twice", { title: "The place is said twice", span: next.span, label: "said again" }),
+					);
+				this.shared.place ??= next;
 				this.position++;
 				return true;
 			case "box":
@@ -338,6 +343,10 @@ class AttributeReader implements ReadAttributes {
 			span: term.span,
 			label: "not understood",
 			help: [
+				// What a place is like is said of the place, not of each thing in it.
+				placeWords.includes(text)
+					? `Say it of the place: \`place here ${text}\`, and \`in here\` behind the thing.`
+					: "",
 				didYouMean(text, words),
 				`${startSentence(withArticle(this.kind.name))} takes: ${known.length === 0 ? "nothing of its own" : known.join(", ")}.`,
 			]

@@ -1,5 +1,7 @@
 // Everything the plan room may have to say, each with its meaning, so that it can be explained without a plan at hand.
+
 import { type Finding, type FindingSlots, finding } from "../base/finding.ts";
+import type { Span } from "../base/span.ts";
 
 /** One thing that can be wrong with what a plan says, as distinct from how it is wired. */
 export interface PlanCode {
@@ -72,7 +74,7 @@ export const planCodes = [
 		code: "attribute-unknown",
 		level: "error",
 		meaning: "A word behind a thing says nothing that its kind can have.",
-		why: "It would be silently left out of account.",
+		why: "It cannot be taken into account, so the thing may be judged wrongly.",
 		help: "Correct the word or take it out.",
 	},
 	{
@@ -223,6 +225,13 @@ export const planCodes = [
 		help: "Name sources of the plan.",
 	},
 	{
+		code: "modes-too-many",
+		level: "warning",
+		meaning: "A plan has more source modes than are judged.",
+		why: "What is wrong only while one of the left-out sources is live stays unseen.",
+		help: "Name the modes that matter with `mode` lines, or split the plan.",
+	},
+	{
 		code: "plan-empty",
 		level: "warning",
 		meaning: "Nothing in the text is a thing that can be wired.",
@@ -275,5 +284,16 @@ export function planFinding(
 		basis: "the notation, grammar/reference.md",
 		...slots,
 		code,
+	});
+}
+
+/** A fact that is taken in and counts for nothing yet; said, so that nobody relies on it. */
+export function notReckoned(title: string, span: Span): Finding {
+	return planFinding("not-understood-yet", {
+		title,
+		span,
+		level: "note",
+		why: "What is said there counts for no figure: wires are judged by tables for usual conditions.",
+		help: "Check by hand what it asks of the wires, and choose them thicker where it is hot.",
 	});
 }

@@ -7,17 +7,7 @@ import { readCableMake } from "./cable-make.ts";
 import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import type { Acceptance, BoxLandings, SaidLanding, SaidMode, Thing } from "./plan.ts";
-
-const terminations = [
-	"solid",
-	"bare",
-	"fork",
-	"ring",
-	"ferrule",
-	"lug",
-	"pin",
-] as const satisfies readonly Termination[];
-const connectors = ["lever", "push-in", "twist-on", "crimp"] as const;
+import { connectors, terminations } from "./wiring-words.ts";
 
 /** The landings of an `at` block; a word that is none of its own is a finding and drops that landing only. */
 export function readLandings(

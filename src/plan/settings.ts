@@ -1,25 +1,15 @@
-// The `plan` statement and the places: what holds for the whole plan and where its things are.
+// The `plan` statement: what holds for the whole plan.
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
-import type { Quantity } from "../base/quantity.ts";
-import type { Region, RuleSet, Termination } from "../kinds/kind.ts";
-import type { PlaceStatement, PlanStatement, QuantityTerm, Setting, Term } from "../syntax/tree.ts";
-import { planFinding } from "./codes.ts";
-import { foldName } from "./names.ts";
-import type { Place, Settings } from "./plan.ts";
+import type { Region, RuleSet } from "../kinds/kind.ts";
+import type { PlanStatement, Setting, Term } from "../syntax/tree.ts";
+import { notReckoned, planFinding } from "./codes.ts";
+import { isLikely, tableTemperature } from "./places.ts";
+import type { Settings } from "./plan.ts";
+import { connectors, terminations } from "./wiring-words.ts";
 
 const regions = ["us", "iec"] as const satisfies readonly Region[];
 const ruleSets = ["camper", "boat", "building"] as const satisfies readonly RuleSet[];
-const terminations = [
-	"solid",
-	"bare",
-	"fork",
-	"ring",
-	"ferrule",
-	"lug",
-	"pin",
-] as const satisfies readonly Termination[];
-const connectors = ["lever", "push-in", "twist-on", "crimp"] as const;
 const papers = ["A4", "A3", "A2", "A1", "letter", "tabloid"] as const;
 const settingWords = ["region", "rules", "ambient", "ends", "joints", "box", "splices", "paper", "notes", "note"];
 
@@ -34,6 +24,16 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 		paper: "",
 		notes: [],
 	};
+	const [leftOver] = statement?.terms ?? [];
+	if (leftOver !== undefined && !isVersion(statement?.terms ?? []))
+		findings.push(
+			planFinding("setting-wrong", {
+				title: "A `plan` line takes a title, and `notation 1`",
+				span: leftOver.span,
+				label: "left over",
+				help: "Settings stand on lines of their own below it.",
+			}),
+		);
 	const seen = new Set<string>();
 	for (const line of statement?.settings ?? []) {
 		const key = line.key.text;
@@ -43,6 +43,17 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 				planFinding("attribute-twice", { title: `The setting \`${key}\` is said twice`, span: line.key.span }),
 			);
 		seen.add(key);
+		const taken = key === "joints" && second?.kind === "number" ? 2 : 1;
+		const extra = line.terms[taken];
+		if (extra !== undefined && key !== "box" && settingWords.includes(key))
+			findings.push(
+				planFinding("setting-wrong", {
+					title: `\`${key}\` takes no more behind its value`,
+					span: extra.span,
+					label: "left over",
+					help: "Take it out, or put it on a line of its own.",
+				}),
+			);
 		const pick = <Word extends string>(words: readonly Word[]): Word | undefined => {
 			const word = words.find((candidate) => first?.kind === "name" && candidate === first.text);
 			if (word === undefined) refuseValue(line, first, words, findings);
@@ -56,8 +67,11 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 				settings.rules = pick(ruleSets) ?? settings.rules;
 				break;
 			case "ambient":
-				if (first?.kind === "quantity" && isLikely(first.quantity)) settings.ambient = first.quantity.value;
-				else refuseValue(line, first, ["35 C", "95 F"], findings);
+				if (first?.kind === "quantity" && first.quantity.dimension === "temperature" && isLikely(first.quantity)) {
+					settings.ambient = first.quantity.value;
+					if (settings.ambient > tableTemperature)
+						findings.push(notReckoned(`Heat above ${tableTemperature} °C is not reckoned with yet`, first.span));
+				} else refuseValue(line, first, ["35 C", "95 F"], findings);
 				break;
 			case "ends": {
 				const ends = pick(terminations);
@@ -111,79 +125,13 @@ function refuseValue(line: Setting, found: Term | undefined, fitting: readonly s
 	);
 }
 
-/** Words a place can have, and the traits they stand for. */
-const placeWords = ["wet", "damp", "dry", "outdoor", "engine-space", "bath", "basin", "sink"];
-
-/** A place from its statement. `sink 3 ft` and `basin 3 ft` say how far the nearest basin edge is. */
-export function readPlace(statement: PlaceStatement, findings: Finding[]): Place {
-	const traits = new Set<string>();
-	let basin: number | undefined;
-	let temperature: number | undefined;
-	for (let index = 0; index < statement.terms.length; index++) {
-		const term = statement.terms[index];
-		const next = statement.terms[index + 1];
-		if (term?.kind === "name" && (term.text === "sink" || term.text === "basin")) {
-			if (next?.kind === "quantity" && next.quantity.dimension === "length") {
-				index++;
-				if (isLikely(next.quantity)) basin = next.quantity.value;
-				else refuseFigure(next, findings);
-			} else basin = 0;
-		} else if (term?.kind === "name" && placeWords.includes(term.text)) traits.add(term.text);
-		else if (term?.kind === "quantity" && term.quantity.dimension === "temperature") {
-			if (isLikely(term.quantity)) temperature = term.quantity.value;
-			else refuseFigure(term, findings);
-		} else if (term !== undefined) {
-			const word = "text" in term ? term.text : "";
-			findings.push(
-				planFinding("place-word-unknown", {
-					title: `\`${word}\` says nothing about a place`,
-					span: term.span,
-					help: `${didYouMean(word, placeWords)} A place takes: ${placeWords.join(", ")} and a temperature.`.trim(),
-				}),
-			);
-		}
-	}
-	return {
-		name: statement.name.text,
-		label: statement.label?.text ?? statement.name.text,
-		traits,
-		...(basin === undefined ? {} : { basin }),
-		...(temperature === undefined ? {} : { temperature }),
-		span: statement.span,
-	};
-}
-
-/** Where people live and wires run it is between -60 and 100 °C; a basin beyond 30 m is no neighbour. */
-function isLikely({ dimension, value }: Quantity): boolean {
-	if (dimension === "temperature") return value >= -60 && value <= 100;
-	return dimension === "length" && value >= 0 && value <= 30;
-}
-
-function refuseFigure(term: QuantityTerm, findings: Finding[]): void {
-	findings.push(
-		planFinding("quantity-out-of-range", {
-			title: `${term.text} is no likely figure of a place`,
-			span: term.span,
-			label: "out of range",
-		}),
+/** `notation 1`: the version the plan is written in. */
+function isVersion([word, number, ...others]: readonly Term[]): boolean {
+	return (
+		word?.kind === "name" &&
+		word.text === "notation" &&
+		number?.kind === "number" &&
+		number.value === 1 &&
+		others.length === 0
 	);
-}
-
-/** Every place by its folded name; a name used twice is a finding. */
-export function readPlaces(statements: readonly PlaceStatement[], findings: Finding[]): ReadonlyMap<string, Place> {
-	const places = new Map<string, Place>();
-	for (const statement of statements) {
-		const key = foldName(statement.name.text);
-		const first = places.get(key);
-		if (first === undefined) places.set(key, readPlace(statement, findings));
-		else
-			findings.push(
-				planFinding("name-twice", {
-					title: `The place ${statement.name.text} is declared twice`,
-					span: statement.name.span,
-					also: [{ span: first.span, label: "first here" }],
-				}),
-			);
-	}
-	return places;
 }

@@ -108,3 +108,13 @@ describe("joints by mode", () => {
 		]);
 	});
 });
+
+test("more sources than are judged are told, and cost no more than those that are", () => {
+	const text = Array.from(
+		{ length: 40 },
+		(_, index) => `inlet s${index} 30 A\npanel P${index} main 30 A from s${index} by 10-2, 9 ft\n`,
+	).join("");
+	const { circuit, told } = wirePlan(text);
+	expect(circuit.modes.length).toBe(16);
+	expect(told).toEqual(["33:s16 modes-too-many"]);
+});

@@ -29,7 +29,7 @@ describe("settings", () => {
   note "One"
   note "Two"
 `);
-		expect(told).toEqual([]);
+		expect(told).toEqual(["4:95 F not-understood-yet"]);
 		expect(plan.title).toBe("Fern");
 		expect(plan.settings).toEqual({
 			region: "iec",
@@ -54,6 +54,11 @@ describe("settings", () => {
 		["  splices never\n", "2:never setting-wrong"],
 		["  paper A9\n", "2:A9 setting-wrong"],
 		["  note here\n", "2:here setting-wrong"],
+		["  region us iec\n", "2:iec setting-wrong"],
+		["  ambient 20 C 25 C\n", "2:25 C setting-wrong"],
+		["  joints lever 3 5\n", "2:5 setting-wrong"],
+		["  splices always never\n", "2:never setting-wrong"],
+		['  note "One" "Two"\n', '2:"Two" setting-wrong'],
 		["  regoin us\n", "2:regoin setting-unknown"],
 		["  region us\n  region iec\n", "3:region attribute-twice"],
 	])("%j is one finding", (lines, told) => {
@@ -157,4 +162,21 @@ describe("statements without meaning yet", () => {
 	])("%j says so once", (line) => {
 		expect(readPlan(line).told.map((entry) => entry.split(" ").at(-1))).toEqual(["not-understood-yet"]);
 	});
+});
+
+test("words behind the title of a plan are not ignored", () => {
+	expect(readPlan('plan "x" hello\n').told).toEqual(["1:hello setting-wrong"]);
+	expect(readPlan('plan "x" notation 1\n').told).toEqual([]);
+});
+
+test.each([
+	["place g sink 2 ft basin 9 ft\n", ["1:basin attribute-twice"]],
+	["place g 20 C 25 C\n", ["1:25 C attribute-twice"]],
+	["place g 45 C\n", ["1:g not-understood-yet"]],
+])("%j is told", (text, told) => {
+	expect(readPlan(text).told).toEqual(told);
+});
+
+test("of two basins the nearer decides", () => {
+	expect(readPlan("place g sink 2 ft basin 9 ft\n").plan.places.get("g")?.basin).toBeCloseTo(0.6096, 4);
 });
