@@ -241,3 +241,28 @@ at g1
 		expect(first?.help).not.toContain("`join");
 	});
 });
+
+describe("one neutral for two breakers", () => {
+	const panel = (slot: number): string => `inlet pole 50 A 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 12 ft
+  slot 1: breaker 20 A
+  slot ${slot}: breaker 20 A
+circuit a from LC.1 by 12-3
+  9 ft to k1: receptacle split
+at LC
+  a-1.red on LC.${slot}.load
+`;
+	test("slots that share a leg are said to", () => {
+		expect(check(panel(2)).first?.why).toContain("LC.1 and LC.2 are on one leg");
+		expect(check(panel(3)).first?.why).not.toContain("on one leg");
+	});
+	test("what is to be done, done: a two-pole breaker", () => {
+		expect(check(panel(3)).first?.help).toContain("one two-pole breaker in place of LC.1 and LC.3");
+		checkRight(`inlet pole 50 A 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 12 ft
+  slot 1: breaker 20 A two-pole
+circuit a from LC.1 by 12-3
+  9 ft to k1: receptacle split
+`);
+	});
+});
