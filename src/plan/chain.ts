@@ -46,7 +46,7 @@ export class Flattener {
 		let position = start;
 		for (const link of links) {
 			if (link.kind === "branch") {
-				const from = this.register.resolveEnd(link.from[0], "from");
+				const from = this.register.resolveEnd(this.register.takeFirst(link.from, this.run), "from");
 				const cable = this.register.readCable(link.cable, link.span, false) ?? position.cable;
 				this.follow(link.links, { from, cable });
 			} else position = this.takeHop(link, position);

@@ -241,8 +241,10 @@ export class RunRegister {
 	}
 
 	/** Several poles that run together have no meaning yet: the first stands for all. */
-	private takeFirst([first, second]: readonly NameTerm[], run: string): NameTerm | undefined {
-		if (second !== undefined)
+	takeFirst([first, second]: readonly NameTerm[], run: string): NameTerm | undefined {
+		if (second === undefined) return first;
+		if (resolveName(second, this.register.byName) === undefined) this.reportUnknown(second);
+		else
 			this.findings.push(
 				planFinding("not-understood-yet", {
 					title: `That ${run} comes from ${second.text} too is read, but has no meaning yet`,
