@@ -9,6 +9,7 @@ import { drawGroups } from "./draw-groups.ts";
 import { type SheetShare, shareSheets } from "./feed-graph.ts";
 import type { ShapeMemo } from "./interior.ts";
 import { litConductors } from "./lit-conductors.ts";
+import { layOutNet } from "./net-layout.ts";
 import { type BoxDrawing, drawNode } from "./sheet-box.ts";
 import { legendOf } from "./sheet-legend.ts";
 import { wiringNotes } from "./sheet-notes.ts";
@@ -53,11 +54,7 @@ export async function* drawWiring(
 }
 
 async function layOutShare(drawing: BoxDrawing, share: SheetShare): Promise<LaneLayout> {
-	if (!share.isTree) {
-		// The layout engine takes long to load: only a net that is no tree needs it.
-		const { layOutNet } = await import("./layered.ts");
-		return await layOutNet(drawing, share);
-	}
+	if (!share.isTree) return await layOutNet(drawing, share);
 	return stackTrees(share.roots.map((root) => layOutTree(drawNode(drawing, root))));
 }
 
