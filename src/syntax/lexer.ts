@@ -119,7 +119,7 @@ function endOf(token: IToken | undefined): number {
 }
 
 /** Built when the first line is read, and once. */
-export function lineLexer(): Lexer {
+function lineLexer(): Lexer {
 	built ??= new Lexer(tokens.lexed, {
 		ensureOptimizations: true,
 		positionTracking: "onlyOffset",

@@ -3,7 +3,7 @@ import type { Group, Mark, XY } from "../scene.ts";
 import { wrapText } from "../text-metrics.ts";
 
 /** What every sheet warns of, in our own words. */
-export const standingCautions: readonly string[] = [
+const standingCautions: readonly string[] = [
 	"Electricity kills and starts fires. Switch off, unplug and lock out every source, then prove dead before you touch.",
 	"This sheet is a planning aid made from the plan's text. It is no approval, and its silence is no proof of safety.",
 	"The code in force, the makers' instructions and the inspector decide. Some places allow only licensed people to do this work.",

@@ -30,14 +30,14 @@ export function countFindings(findings: readonly NumberedFinding[]): Counts {
 }
 
 /** `1 danger, 2 errors, 1 warning accepted`, or `nothing to put right`: what was accepted is still there. */
-export function tellCounts(counts: Counts): string {
+function tellCounts(counts: Counts): string {
 	const tell = (numbers: Counts["levels"], word: string) =>
 		levels.filter((level) => numbers[level] > 0).map((level) => tellNumber(numbers[level], level) + word);
 	return [...tell(counts.levels, ""), ...tell(counts.accepted, " accepted")].join(", ") || "nothing to put right";
 }
 
 /** `1 error`, `2 errors`. */
-export function tellNumber(number: number, word: string): string {
+function tellNumber(number: number, word: string): string {
 	return `${number} ${word}${number === 1 ? "" : "s"}`;
 }
 
