@@ -3,6 +3,8 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Link } from "../circuit/circuit.ts";
+import { neutralBondIn } from "../handbook/neutral-bond.ts";
+import { citation } from "../handbook/provenance.ts";
 import { isOfSource, tellBond } from "./bond-wording.ts";
 import { keyOfPair } from "./inlet-live.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
@@ -15,7 +17,7 @@ export const bondDoubled: Rule = {
 	what: "In one source mode neutral and ground are bonded in two or more places.",
 	why: "Part of every load's current then flows back over the ground and through every case, and ground-fault devices upstream trip.",
 	help: "Keep the bond of the source that feeds; take the other out.",
-	basis: "NFPA 70 250.24(A)(5), 250.30 and 551.54; ABYC E-11; inverter makers' manuals",
+	basis: `${citation(neutralBondIn("shore").provenance)}; ${citation(neutralBondIn("inverting").provenance)}; NFPA 70 250.24(A)(5) and 250.30, recalled`,
 	meter:
 		"Dead, with that source's own bond disconnected: neutral and ground still ring through. Live under load: current on the ground wire.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
@@ -43,7 +45,9 @@ panel LC main 30 A from inv.out by 10-2, 6 ft
 circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
 `,
-		`generator gen 3000 W 120 V
+		`plan "Off-grid cabin"
+  rules building
+generator gen 3000 W 120 V
 panel LC main 25 A bonded from gen by 10-2, 12 ft
 circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle

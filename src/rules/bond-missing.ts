@@ -5,6 +5,7 @@ import { type Finding, finding, type Level } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Source } from "../circuit/circuit.ts";
 import { neutralBondIn } from "../handbook/neutral-bond.ts";
+import { citation } from "../handbook/provenance.ts";
 import { foldName } from "../plan/names.ts";
 import type { Plan } from "../plan/plan.ts";
 import { findOverModes } from "./over-modes.ts";
@@ -16,7 +17,7 @@ export const bondMissing: Rule = {
 	what: "In one source mode neutral and ground are bonded nowhere, though nothing says that the source floats on purpose.",
 	why: "A hot that touches a case draws no current that would open a breaker, and ground-fault devices have nothing to sense.",
 	help: "Say where the source bonds its neutral, or give it a bond.",
-	basis: "NFPA 70 250.20, 250.30 and 551.54; ABYC E-11; makers' manuals",
+	basis: `${citation(neutralBondIn("shore").provenance)}; ${citation(neutralBondIn("inverting").provenance)}; NFPA 70 250.20 and 250.30, recalled`,
 	meter: "Live in that mode: neutral to ground reads half the voltage or wanders, instead of 0 V.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
@@ -80,9 +81,9 @@ function tell(plan: Plan, state: ModeState, { sources }: NeutralIsland, source: 
 		help: meant
 			? "Use it for loads of its own alone, as its manual allows, or take a source that can bond its neutral."
 			: tellCure(source),
-		basis:
-			neutralBondIn(source.sort === "generator" ? "floating portable generator" : "inverter without relay")?.provenance
-				.source ?? bondMissing.basis,
+		basis: citation(
+			neutralBondIn(source.sort === "generator" ? "floating portable generator" : "inverter without relay").provenance,
+		),
 		key: `${bondMissing.code}@${source.name}`,
 	});
 }

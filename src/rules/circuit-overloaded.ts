@@ -14,7 +14,7 @@ import type { Rule } from "./rule.ts";
 
 const bases: Readonly<Record<Region, string>> = {
 	us: citation(continuousLoad.provenance),
-	iec: "IEC 60364-4-43 in IEC countries: the sum alone; recalled",
+	iec: "IEC 60364-4-43 in IEC countries: the sum alone, recalled",
 };
 
 export const circuitOverloaded: Rule = {

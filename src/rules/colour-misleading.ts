@@ -21,7 +21,7 @@ export const colourMisleading: Rule = {
 	what: "A conductor carries something else than its colour says, and is not re-marked at both ends.",
 	why: "Whoever opens the box next trusts the colour and touches a live wire, or joins hot to ground.",
 	help: "Exchange the wires, or re-mark a white that carries the hot at both ends.",
-	basis: "NFPA 70 200.6, 200.7 and 250.119; ABYC E-11; IEC 60445; handbook table conductor-colours",
+	basis: "NFPA 70 200.6; NFPA 70 250.119; NFPA 70 200.7, recalled; ABYC E-11; IEC 60445",
 	meter:
 		"Live: between the white and ground the full voltage, or between a green or bare wire and ground anything at all.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },

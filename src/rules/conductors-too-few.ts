@@ -13,7 +13,8 @@ export const conductorsTooFew: Rule = {
 	what: "A cable has no conductor for something that what it feeds needs: its ground, its neutral, or its second hot.",
 	why: "Without a ground, a fault makes a metal case live and no breaker opens; without a neutral or a second hot it does not run.",
 	help: "Pull a cable with the conductor that is missing.",
-	basis: "NFPA 70 250.114 and 300.3(B); IEC 60364-4-41 in IEC countries",
+	basis:
+		"NFPA 70 250.134, 250.118 and 406.4 (grounds), 300.3(B) (neutrals), recalled; IEC 60364-4-41 in IEC countries, recalled",
 	meter: "Dead: no continuity from the device's terminal to the same bar of the panel.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

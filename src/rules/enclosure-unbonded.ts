@@ -13,7 +13,7 @@ export const enclosureUnbonded: Rule = {
 	what: "The metal of a box or case with live wires in it is not joined to ground.",
 	why: "A hot that touches the metal inside makes the whole box live, and no breaker opens until somebody touches it.",
 	help: "Join the metal to the grounds in the box with a pigtail and a green screw.",
-	basis: "NFPA 70 250.148(C) and 314.4, recalled; IEC 60364-4-41",
+	basis: "NFPA 70 250.148(C) and 314.4, IEC 60364-4-41, recalled",
 	meter: "Dead: from the bare metal of the box to the ground bar more than about 1 ohm, or nothing at all.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

@@ -13,7 +13,7 @@ export const groundBroken: Rule = {
 	what: "A ground terminal of something that can be live is not joined to ground by ground conductors alone, or only through a switch.",
 	why: "A hot that touches metal there makes it live, and no breaker opens until somebody touches it.",
 	help: "Land the loose or missing ground, and join all grounds of the box.",
-	basis: "NFPA 70 250.110 and 250.148, recalled; 551.54 in vehicles; IEC 60364-4-41",
+	basis: "NFPA 70 250.110 and 250.148, 551.54 in vehicles, IEC 60364-4-41, all recalled",
 	meter: "Dead: from the ground terminal to the ground bar more than about 1 ohm, or nothing at all.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

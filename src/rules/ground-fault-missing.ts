@@ -21,7 +21,8 @@ export const groundFaultMissing: Rule = {
 	what: "A receptacle outdoors, in a wet place or near a basin or bath, or a light over a bath, is not behind a ground-fault device.",
 	why: "Where people stand wet or on the ground, a leak that no breaker notices can kill.",
 	help: "Use a ground-fault receptacle there, feed it from the LOAD side of one, or take a ground-fault breaker for the circuit.",
-	basis: "handbook table ground-fault-places: NFPA 70 210.8 and 551.41(C), ABYC E-11, IEC 60364-7-721",
+	basis:
+		"handbook table ground-fault-places, recalled in part: NFPA 70 210.8 and 551.41(C), ABYC E-11, IEC 60364-7-721",
 	meter: "Live: a plug-in tester's ground-fault button must cut the outlet off at once.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

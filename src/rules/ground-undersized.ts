@@ -16,7 +16,7 @@ export const groundUndersized: Rule = {
 	what: "An equipment ground is thinner than the breaker ahead asks for, and thinner than the hots beside it.",
 	why: "In a fault it may burn through before the breaker opens, and then the case stays live.",
 	help: "Use a thicker ground, at most as thick as the circuit's hots.",
-	basis: "NFPA 70 Table 250.122 and 250.122(A)",
+	basis: "NFPA 70 Table 250.122; NFPA 70 250.122(A)",
 	meter: "No meter shows it in time: read the size on the conductor.",
 	applies: { regions: ["us"], rules: ["camper", "boat", "building"] },
 	wrong: [

@@ -13,7 +13,7 @@ export const lineLoadReversed: Rule = {
 	what: "A ground-fault device is fed on its LOAD terminals.",
 	why: "It protects nothing, or cannot be set; its own slots may stay live after it has tripped.",
 	help: "Put the cable from the panel on LINE and the cable that goes on, on LOAD.",
-	basis: "makers' instructions for ground-fault receptacles; UL 943; common practice",
+	basis: "makers' instructions for ground-fault receptacles and UL 943, recalled; common practice",
 	meter: "Live: press TEST; with line and load exchanged the slots stay live, or the device cannot be set at all.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

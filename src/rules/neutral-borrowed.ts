@@ -18,7 +18,7 @@ export const neutralBorrowed: Rule = {
 	what: "A load's current does not return with its own circuit: its neutral is another circuit's, or goes past the ground-fault device that its hot goes through.",
 	why: "The neutral can carry more than any breaker allows, it stays live when its own breaker is off, and ground-fault devices trip at every use.",
 	help: "Lead each load back by the neutral that lies in the cable of its own hot.",
-	basis: "NFPA 70 200.4, 210.4(B) and 300.3(B), recalled; makers' instructions for ground-fault devices",
+	basis: "NFPA 70 200.4, 210.4(B) and 300.3(B), recalled; makers' instructions for ground-fault devices, recalled",
 	meter: "Dead, with the circuit's neutral taken off its bar: the neutral still rings through to another circuit's.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

@@ -3,6 +3,8 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { isHot } from "../analysis/poles.ts";
 import type { Root } from "../analysis/roots.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { neutralBondIn } from "../handbook/neutral-bond.ts";
+import { citation } from "../handbook/provenance.ts";
 import { followsWorse, placeMistake, tellRoot } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -13,7 +15,7 @@ export const neutralNotIsolated: Rule = {
 	what: "With every intended bond taken away, neutral and ground are still joined somewhere.",
 	why: "Part of what every load uses then flows back over the ground and through every case; when the neutral opens, all cases are live.",
 	help: "Take the joint out; the one bond belongs at the source.",
-	basis: "NFPA 70 250.24(A)(5) and 551.54; ABYC E-11; IEC 60364-5-54 (recalled)",
+	basis: `${citation(neutralBondIn("shore").provenance)}; NFPA 70 250.24(A)(5) and IEC 60364-5-54, recalled`,
 	meter: "Dead, with every source and its bond disconnected: neutral and ground ring through to each other.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

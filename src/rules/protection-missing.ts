@@ -4,6 +4,8 @@ import { sizeFor } from "../analysis/conductor-limit.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { startSentence } from "../base/wording.ts";
+import { marineDeviceAllowance } from "../handbook/marine-ampacity.ts";
+import { citation } from "../handbook/provenance.ts";
 import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
 import type { Rule } from "./rule.ts";
@@ -14,7 +16,7 @@ export const protectionMissing: Rule = {
 	what: "No breaker or fuse stands before a hot conductor, or only one that is meant for the whole board.",
 	why: "In a short circuit or overload nothing opens before the conductor burns.",
 	help: "Feed it through a breaker of its own.",
-	basis: "NFPA 70 240.4 and 240.21; 33 CFR 183.455 on boats; IEC 60364-4-43 in IEC countries",
+	basis: `NFPA 70 240.4 and 240.21, recalled; ${citation(marineDeviceAllowance.provenance)} on boats; IEC 60364-4-43 in IEC countries, recalled`,
 	meter:
 		"With everything isolated and proved dead, the conductor still rings through to the supply with its breaker off.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },

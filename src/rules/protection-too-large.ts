@@ -5,6 +5,8 @@ import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { startSentence } from "../base/wording.ts";
+import { marineDeviceAllowance } from "../handbook/marine-ampacity.ts";
+import { citation } from "../handbook/provenance.ts";
 import { standardRatings } from "../handbook/standard-ratings.ts";
 import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
@@ -16,7 +18,7 @@ export const protectionTooLarge: Rule = {
 	what: "A breaker or fuse is larger than the thinnest conductor behind it may have.",
 	why: "The conductor can glow in the wall before the device opens.",
 	help: "Use a smaller breaker, or a thicker cable all the way.",
-	basis: "NFPA 70 240.4 and Table 310.16; 33 CFR 183.455 on boats; IEC 60364-5-52 in IEC countries",
+	basis: `NFPA 70 240.4 and Table 310.16, recalled in part; ${citation(marineDeviceAllowance.provenance)} on boats; IEC 60364-5-52 in IEC countries, recalled`,
 	meter: "No meter shows it: read the rating on the breaker and the size printed on the cable's jacket.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

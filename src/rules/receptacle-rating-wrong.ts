@@ -20,7 +20,8 @@ export const receptacleRatingWrong: Rule = {
 	what: "A receptacle's rating does not go with the breaker of its circuit.",
 	why: "A plug can draw more than the receptacle's contacts carry, and they burn while the breaker holds.",
 	help: "Use a receptacle of a rating that goes with the breaker, or a smaller breaker.",
-	basis: "NFPA 70 210.21(B); in IEC countries the rating marked on the socket-outlet",
+	basis:
+		"NFPA 70 210.21(B)(1); NFPA 70 Table 210.21(B)(3); in IEC countries the rating marked on the socket-outlet, common practice",
 	meter: "No meter shows it: read the rating on the receptacle's yoke and on the breaker's handle.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

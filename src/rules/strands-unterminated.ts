@@ -12,7 +12,8 @@ export const strandsUnterminated: Rule = {
 	what: "A stranded conductor lies with bare strands under a plain screw.",
 	why: "Strands creep out from under the head, the rest runs hot, and a loose strand can touch the next part.",
 	help: "Crimp a fork or ring on for a screw, a ring for a stud, a ferrule for a cage; or use a device with clamp plates.",
-	basis: "common practice; published views differ (device listings, NFPA 70 110.14(A), BS 7671 526.8, ABYC E-11)",
+	basis:
+		"common practice; published views differ (device listings, NFPA 70 110.14(A), BS 7671 526.8, ABYC E-11), recalled",
 	meter: "No meter shows it in time: look under every screw, and pull at every conductor.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [

@@ -13,7 +13,7 @@ export const terminalOverfilled: Rule = {
 	what: "More conductors are under a terminal or in a joint than it is made for, or one too thick for it.",
 	why: "What is not clamped by itself works loose, runs hot, and may fall out.",
 	help: "Join them with a connector that has enough ports, and take one pigtail to the terminal.",
-	basis: "NFPA 70 110.14(A) and 110.3(B); a terminal takes one conductor unless it is marked for more",
+	basis: "NFPA 70 110.14(A); NFPA 70 110.3(B): a terminal takes one conductor unless it is marked for more",
 	meter: "Pull every conductor by hand with everything dead: none may move.",
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
