@@ -34,14 +34,16 @@ const origins = [
 	"tsconfig.build.json",
 	".build.mjs",
 	".rolldown.config.mjs",
-	".lodash.mjs",
 ];
 /** Written last: its time is that at which a build began that went through. */
 const mark = ".built";
 /** Folders in which builds are made that are not yet done, by the number of their process. */
 const unfinished = /^\.dist-(\d+)(?:-old)?$/;
 
-/** Builds into a folder of its own, which takes the place of `dist` when all is there: whoever runs what is in `dist` finds it whole. */
+/**
+ * Builds into a folder of its own, which takes the place of `dist` when all is there: nobody ever finds half a build.
+ * Between the two renames there is, for a moment, no `dist` at all; a command started just then has to be started again.
+ */
 async function buildAll() {
 	const began = new Date();
 	const folder = at(`.dist-${process.pid}`);

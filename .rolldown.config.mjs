@@ -25,7 +25,6 @@ export function optionsFor(name, folder) {
 		logLevel: "warn",
 		// The measurements call at once what the command loads only when it draws.
 		checks: { ineffectiveDynamicImport: false },
-		resolve: { alias: { "lodash-es": join(root, ".lodash.mjs") } },
 		transform: { target: platform === "node" ? "node20" : "es2023" },
 		plugins: [rawText(), leaveOut(), asciiOnly()],
 		output: { dir: folder, minify: true, comments: { legal: false }, ...output },
