@@ -5,6 +5,7 @@ import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
 import type { Protection, Source } from "../circuit/circuit.ts";
 import { protectionFaultOf } from "./exposed-wording.ts";
+import { wiresForLarger } from "./larger-device.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -50,6 +51,8 @@ interface Inversion {
 	readonly supply?: Source;
 	readonly larger: Set<Protection>;
 	readonly modes: Set<string>;
+	/** The first mode in which it stands so. */
+	readonly state: ModeState;
 }
 
 /** Every device with the one directly ahead of it, where that is smaller. An inverter's own limit is no device to keep in order. */
@@ -81,13 +84,14 @@ function keep(
 		...(found.supply === undefined ? {} : { supply: found.supply }),
 		larger: new Set(),
 		modes: new Set(),
+		state,
 	};
 	inversion.larger.add(found.larger);
 	inversion.modes.add(state.mode.name);
 	pairs.set(found.smaller.part, inversion);
 }
 
-function tellInversion(analysis: Analysis, { smaller, supply, larger, modes }: Inversion): Finding {
+function tellInversion(analysis: Analysis, { smaller, supply, larger, modes, state }: Inversion): Finding {
 	const largest = [...larger].toSorted((one, other) => (other.rating ?? 0) - (one.rating ?? 0));
 	const [worst] = largest;
 	const found = Number((worst?.rating ?? 0).toFixed(3));
@@ -115,10 +119,28 @@ function tellInversion(analysis: Analysis, { smaller, supply, larger, modes }: I
 				: "The supply's breaker opens first, and it may stand far away in the rain; nothing inside tells you why it is dark.",
 		help:
 			supply === undefined
-				? `Use a larger device for ${smaller.part}, if the wires behind it allow, or smaller ones behind it.`
+				? tellCure(analysis, state, smaller, largest)
 				: `Nothing need be changed: just know that ${ahead} opens first, or use ${ratings} here too.`,
 		modes: modesOf(analysis, modes),
 		basis: protectionOutOfOrder.basis,
 		...(cause === undefined ? {} : { consequenceOf: cause }),
 	});
+}
+
+/** A larger device is told only where what is ahead of it lets as much through, and with the wires that may have it. */
+function tellCure(
+	analysis: Analysis,
+	state: ModeState,
+	smaller: Protection,
+	[worst, ...others]: readonly Protection[],
+): string {
+	const rating = worst?.rating ?? 0;
+	const wires = wiresForLarger(analysis, smaller, state, rating);
+	const behind = listNames([worst, ...others].map((device) => device?.part ?? ""));
+	const least = `${formatNumber(smaller.rating ?? 0, 1)} A or less for ${behind}`;
+	if (wires === undefined) return `Use ${least}.`;
+	const larger = `Use ${formatNumber(rating, 1)} A for ${smaller.part}`;
+	return wires.bear
+		? `${larger}, which its wires bear, or ${least}.`
+		: `${larger} with ${wires.size} behind it, or ${least}.`;
 }

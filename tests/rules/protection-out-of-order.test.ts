@@ -1,5 +1,6 @@
 // Ratings fall from the supply to the outlet.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const supply = `inlet shore 30 A 120 V
@@ -60,5 +61,41 @@ panel LC main 20 A from inv by 12-2, 6 ft
 circuit bunks from LC breaker 15 A by 14-2
   14 ft to b1: receptacle
 `);
+	});
+});
+
+describe("what is to be done", () => {
+	const help = (text: string): string | undefined =>
+		checkPlan(text, "plan").findings.find(({ code }) => code === "protection-out-of-order")?.help;
+	const small = `inlet shore 30 A 120 V
+panel LC main 15 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`;
+	test("a larger main where the supply gives as much and the wires bear it", () => {
+		expect(help(small)).toBe("Use 20 A for LC.main, which its wires bear, or 15 A or less for LC.1.");
+		checkRight(small.replace("main 15 A", "main 20 A"));
+		checkRight(small.replace("breaker 20 A", "breaker 15 A"));
+	});
+	test("no larger main than the supply is", () => {
+		const van = `plan "Van"
+  region iec
+inlet shore 16 A 230 V
+panel DB main 16 A from shore by 3G2.5, 3 m
+circuit one from DB ground-fault-breaker 20 A trip 30 mA by 3G4
+  5 m to h1: heater 1000 W
+`;
+		expect(help(van)).toBe("Use 16 A or less for DB.1.");
+		checkRight(van.replace("20 A trip", "16 A trip"));
+	});
+	test("no larger breaker on wires that may not have it", () => {
+		const second = `${supply}feed second from LC breaker 20 A by 12-2
+  12 ft to P2: panel main 30 A
+circuit bunks from P2 breaker 15 A by 14-2
+  14 ft to b1: receptacle
+`;
+		expect(help(second)).toBe("Use 30 A for LC.1 with 10 AWG behind it, or 20 A or less for P2.main.");
+		checkRight(second.replace("20 A by 12-2", "30 A by 10-2"));
+		checkRight(second.replace("main 30 A\ncircuit", "main 20 A\ncircuit"));
 	});
 });
