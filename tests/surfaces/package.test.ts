@@ -6,7 +6,10 @@ const root = new URL("../../", import.meta.url);
 const notice = fs.readFileSync(new URL("NOTICE", root), "utf8");
 
 describe("what the licences of others ask", () => {
-	test.each(Object.entries(facts.dependencies))("%s %s is in NOTICE with its licence", (name, version) => {
+	const bundled = ["@svgdotjs/svg.js", "chevrotain", "elkjs", "svgdom"] as const;
+
+	test.each(bundled)("%s is in NOTICE with its version and its licence", (name) => {
+		const version = facts.devDependencies[name];
 		expect(notice).toMatch(new RegExp(`^- ${name}\\b.* ${version.replaceAll(".", "\\.")}: `, "m"));
 		const folder = new URL(`node_modules/${name}/`, root);
 		const licence = fs.readdirSync(folder).find((file) => /^licen[cs]e/i.test(file)) ?? "";
@@ -15,8 +18,7 @@ describe("what the licences of others ask", () => {
 });
 
 test("versions are exact, so that everyone builds the same", () => {
-	for (const version of Object.values({ ...facts.dependencies, ...facts.devDependencies }))
-		expect(version).toMatch(/^\d+\.\d+\.\d+$/);
+	for (const version of Object.values(facts.devDependencies)) expect(version).toMatch(/^\d+\.\d+\.\d+$/);
 });
 
 test("nothing that is installed has a script of its own that must run", () => {
@@ -25,6 +27,23 @@ test("nothing that is installed has a script of its own that must run", () => {
 		.filter(([, entry]) => entry.hasInstallScript === true && entry.optional !== true)
 		.map(([name]) => name);
 	expect(needed).toEqual([]);
+});
+
+test("who installs the package installs nothing else: its types too ask for none of it", () => {
+	expect(Object.keys(facts)).not.toContain("dependencies");
+	const reached = new Set<string>();
+	const asked = new Set<string>();
+	const reach = (file: string): void => {
+		if (reached.has(file)) return;
+		reached.add(file);
+		const text = fs.readFileSync(new URL(file), "utf8");
+		for (const [, name = ""] of text.matchAll(/(?:\bfrom|\bimport\(?)\s*"([^"]+)"/g))
+			if (name.startsWith(".")) reach(new URL(name.replace(/(?:\.d)?\.ts$/, ".d.ts"), file).href);
+			else asked.add(name);
+	};
+	reach(new URL(facts.exports["."].types, root).href);
+	expect(reached.size).toBeGreaterThan(10);
+	expect([...asked]).toEqual([]);
 });
 
 test("what the package promises is there once it is built", () => {
