@@ -1,15 +1,15 @@
 // `npm run bench`: how fast Ferrule is, one figure a line. Figures depend on the machine; ratios and the exponent less so.
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { drawSheets } from "../../src/drawing/sheet-set.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { writeSvg } from "../../src/svg/index.ts";
 import { medianOf, shareOf, tell, timesOf } from "./figures.ts";
 import { measureLarge } from "./large.ts";
-import { planOf } from "./plans.ts";
+import { planOf, planOfSources } from "./plans.ts";
 import { measureProcesses } from "./process.ts";
 
 /** A usual plan, and a large one. */
@@ -22,6 +22,7 @@ else {
 	benchProcesses();
 	await benchWarm();
 	await benchGrowth();
+	await benchSources();
 	benchLarge();
 }
 
@@ -30,9 +31,13 @@ function benchProcesses(): void {
 	const plan = join(folder, "plan.ferrule");
 	writeFileSync(plan, planOf(usual));
 	const command = fileURLToPath(new URL("ferrule.cjs", import.meta.url));
+	// As it comes in the package, where what the build has compiled ahead is left out.
+	const uncompiled = join(folder, "uncompiled");
+	cpSync(dirname(command), uncompiled, { recursive: true, filter: (path) => !/\.v[^/\\]*$/.test(basename(path)) });
 	const { bare, ratios } = measureProcesses(
 		[
 			{ name: "check-process", words: [command, "check", plan] },
+			{ name: "check-process-uncompiled", words: [join(uncompiled, "ferrule.cjs"), "check", plan] },
 			{ name: "draw-process", words: [command, "draw", plan] },
 		],
 		21,
@@ -74,6 +79,14 @@ async function benchGrowth(): Promise<void> {
 	tell("check-100-devices", small, "ms");
 	tell("check-10000-devices", great, "ms", 0);
 	tell("check-growth-100-to-10000", Math.log(great / small) / Math.log(100), "exponent");
+}
+
+/** Each source is a mode of its own, in which the whole circuit is judged; of so many a check judges the first sixteen. */
+async function benchSources(): Promise<void> {
+	for (const sources of [50, 100]) {
+		const text = planOfSources(sources);
+		tell(`check-${sources}-sources`, medianOf(await timesOf(() => checkPlan(text, "plan.ferrule"), 1, 5)), "ms");
+	}
 }
 
 function benchLarge(): void {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../src/pipeline.ts";
 import { medianOf, shareOf } from "./figures.ts";
-import { planOf } from "./plans.ts";
+import { planOf, planOfSources } from "./plans.ts";
 
 describe("a plan to measure by", () => {
 	test.each([1, 50, 100, 1000])("has %d devices and nothing wrong in it", (devices) => {
@@ -12,6 +12,14 @@ describe("a plan to measure by", () => {
 		expect(findings.map(({ code, span }) => `${span.line} ${code}`)).toEqual([]);
 		expect(understood).toBe(true);
 	});
+});
+
+test.each([1, 16])("a plan of %d sources has nothing wrong in it, and each is judged", (sources) => {
+	const text = planOfSources(sources);
+	const { findings, understood, analysis } = checkPlan(text, "p");
+	expect(findings.map(({ code, span }) => `${span.line} ${code}`)).toEqual([]);
+	expect(understood).toBe(true);
+	expect(analysis.states).toHaveLength(sources);
 });
 
 test("figures are the ones they are called", () => {

@@ -1,4 +1,4 @@
-// Plans of any size for measurements: always the same text for the same number of devices, with nothing wrong in them.
+// Plans of any size for measurements: always the same text for the same number, with nothing wrong in them.
 
 /** Devices on one circuit, and circuits in one panel. */
 const perCircuit = 8;
@@ -19,6 +19,20 @@ export function planOf(devices: number): string {
 			lines.push(...circuitOf(circuit, panel, start, Math.min(perCircuit, devices - start)));
 		}
 	});
+	return `${lines.join("\n")}\n`;
+}
+
+/** A plan with this many sources, each with a panel and a receptacle of its own; a check judges sixteen modes and says so of the rest. */
+export function planOfSources(sources: number): string {
+	const lines = ['plan "Many sources"', "  region us", "  rules building", "", 'place hall "Hall"'];
+	for (let source = 0; source < sources; source++)
+		lines.push(
+			"",
+			`inlet s${source} 30 A 120 V in hall`,
+			`panel P${source} main 30 A from s${source} by 10-2, 12 ft`,
+			`circuit c${source} "Circuit ${source}" from P${source} breaker 20 A by 12-2`,
+			`  9 ft to d${source}: receptacle in hall`,
+		);
 	return `${lines.join("\n")}\n`;
 }
 
