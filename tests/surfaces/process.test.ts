@@ -125,6 +125,25 @@ test("it runs through a link and from another folder, and without its compiled f
 	expect(copied.status).toBe(0);
 });
 
+test.each([
+	["does not know", "13.6.233.8-node.28", /no-word-of-any-engine/],
+	["is not asked about", "14.1.146.11-node.14", /^$/],
+])("under an engine that %s the setting that saves time, a check is the same", (_, engine, complaint) => {
+	const folder = plansFolder();
+	const preload = `
+		Object.defineProperty(process, "versions", { value: { ...process.versions, v8: "${engine}" } });
+		const v8 = require("node:v8");
+		const { setFlagsFromString } = v8;
+		v8.setFlagsFromString = () => setFlagsFromString("--no-word-of-any-engine");
+	`;
+	fs.writeFileSync(join(folder, "engine.cjs"), preload);
+	const words = ["check", "fine.ferrule", "--as", "json"];
+	const outcome = ferrule(folder, words, { NODE_OPTIONS: `--require ${join(folder, "engine.cjs")}` });
+	expect(outcome.stdout).toBe(ferrule(folder, words).stdout);
+	expect(outcome.status).toBe(0);
+	expect(outcome.stderr).toMatch(complaint);
+});
+
 test("a plan comes through standard input as from a file", () => {
 	const folder = plansFolder();
 	const piped = shell(folder, "ferrule check - --stdin-name broken.ferrule --as json < broken.ferrule");
