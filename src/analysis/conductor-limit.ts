@@ -1,15 +1,21 @@
 // The largest protective device that published tables allow ahead of a conductor: by size, insulation, region and rule set.
-// Correction for ambient temperature and bundling is to come in here; nothing is judged.
-import { awg, formatGauge, type Gauge, squareMillimetres } from "../base/gauge.ts";
-import type { Cable, Conductor } from "../circuit/circuit.ts";
+// Air is taken to have the 30 °C of the tables; nothing is judged here.
+import { formatGauge, type Gauge } from "../base/gauge.ts";
+import type { Cable, Circuit, Conductor } from "../circuit/circuit.ts";
 import { copperAmpacity } from "../handbook/copper-ampacity.ts";
 import { cordAmpacity } from "../handbook/cord-ampacity.ts";
-import { iecAmpacity } from "../handbook/iec-ampacity.ts";
-import { marineAmpacity, marineDeviceAllowance } from "../handbook/marine-ampacity.ts";
+import { iecAmpacities, iecAmpacity } from "../handbook/iec-ampacity.ts";
+import {
+	engineSpaceFactor,
+	marineAmpacity,
+	marineBundlingFactor,
+	marineDeviceAllowance,
+} from "../handbook/marine-ampacity.ts";
 import { citation, type Provenance } from "../handbook/provenance.ts";
-import { smallConductorLimit } from "../handbook/small-conductors.ts";
+import { smallConductorLimit, smallConductors } from "../handbook/small-conductors.ts";
 import { nextStandardRating } from "../handbook/standard-ratings.ts";
-import type { Settings } from "../plan/plan.ts";
+import { usualSizesOf } from "../handbook/usual-sizes.ts";
+import { runsInEngineSpace } from "./surroundings.ts";
 
 /** What a conductor may be protected at. */
 export interface ConductorLimit {
@@ -27,17 +33,13 @@ export interface ConductorLimit {
 	readonly enclosed?: { readonly largest: number; readonly where: string };
 }
 
-/** The limit of a conductor in its cable (undefined for a pigtail); undefined where no table knows its material. */
-export function conductorLimit(
-	conductor: Conductor,
-	cable: Cable | undefined,
-	settings: Pick<Settings, "region" | "rules">,
-): ConductorLimit | undefined {
+/** The limit of a conductor, in its cable if it has one; undefined where no table knows its material. */
+export function conductorLimit(circuit: Circuit, conductor: Conductor): ConductorLimit | undefined {
 	if (conductor.material !== "copper") return undefined;
-	const own = limitOf(conductor.gauge, conductor, cable, settings);
+	const own = limitOf(circuit, conductor, conductor.gauge);
 	if (own !== undefined) return own;
-	const thinnest = thinnestRows
-		.map((gauge) => limitOf(gauge, conductor, cable, settings))
+	const thinnest = thinnestRows()
+		.map((gauge) => limitOf(circuit, conductor, gauge))
 		.find((limit) => limit !== undefined);
 	return thinnest === undefined
 		? undefined
@@ -48,39 +50,34 @@ export function conductorLimit(
 			};
 }
 
-function limitOf(
-	gauge: Gauge,
-	{ insulation }: Conductor,
-	cable: Cable | undefined,
-	settings: Pick<Settings, "region" | "rules">,
-): ConductorLimit | undefined {
-	if (settings.rules === "boat") return onBoats(gauge, insulation, settings.region);
-	if (settings.region === "iec") return byMethod(gauge);
+/** The most a conductor may be protected at however it is laid: where heat cannot get away, if the tables know of it. */
+export function carefulLimit({ enclosed, largest }: ConductorLimit): number {
+	return enclosed?.largest ?? largest;
+}
+
+function limitOf(circuit: Circuit, conductor: Conductor, gauge: Gauge): ConductorLimit | undefined {
+	const { rules, region } = circuit.plan.settings;
+	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
+	if (rules === "boat") return onBoats(circuit, conductor, cable, gauge);
+	if (region === "iec") return byMethod(gauge);
 	// A cord's ground does not count; what else it has carries current.
 	if (cable?.flexible === true) return inCord(gauge, cable.conductors.length > 3 ? 3 : 2);
-	return inBuildingWire(gauge, insulation);
+	return inBuildingWire(gauge, conductor.insulation);
 }
 
 /** The thinnest usual size that may have a device of so many amperes, as it is written; undefined beyond the tables. */
-export function sizeFor(
-	amperes: number,
-	conductor: Conductor,
-	cable: Cable | undefined,
-	settings: Pick<Settings, "region" | "rules">,
-): string | undefined {
-	const sizes = settings.region === "us" ? usualAwg.map(awg) : usualMetric.map(squareMillimetres);
-	const fitting = sizes.find((gauge) => {
-		const limit = conductorLimit({ ...conductor, gauge }, cable, settings);
-		return limit !== undefined && limit.largest >= amperes;
+export function sizeFor(circuit: Circuit, amperes: number, conductor: Conductor): string | undefined {
+	const fitting = usualSizesOf(circuit.plan.settings.region).find(({ gauge }) => {
+		const limit = conductorLimit(circuit, { ...conductor, gauge });
+		return limit !== undefined && limit.beyondTable !== true && carefulLimit(limit) >= amperes;
 	});
-	return fitting === undefined ? undefined : formatGauge(fitting);
+	return fitting === undefined ? undefined : formatGauge(fitting.gauge);
 }
 
-/** Sizes that cable is sold in (common practice). */
-const usualAwg = [14, 12, 10, 8, 6, 4, 2] as const;
-const usualMetric = [1.5, 2.5, 4, 6, 10, 16, 25] as const;
-/** The sizes at which one table or another begins. */
-const thinnestRows = [awg(18), squareMillimetres(1.5)];
+/** The thinnest size of the American tables and of the metric one. */
+function thinnestRows(): readonly Gauge[] {
+	return [smallConductors.rows[0], iecAmpacities.rows[0]].flatMap((row) => row?.gauge ?? []);
+}
 
 /**
  * NFPA 70 240.4: the ampacity, or the next standard rating above it, and never more than 240.4(D) allows for 14 to 10 AWG.
@@ -119,24 +116,58 @@ function inCord(gauge: Gauge, carrying: 2 | 3): ConductorLimit | undefined {
 	};
 }
 
-/** 33 CFR 183: from 50 V up the table value, or the next standard rating if that is no more than 150 % of it. */
-function onBoats(gauge: Gauge, insulation: number, region: Settings["region"]): ConductorLimit | undefined {
-	const row = marineAmpacity(gauge, insulation);
+/**
+ * 33 CFR 183: from 50 V up what the conductor carries, or the next standard rating if that is no more than 150 % of it. It
+ * carries the table value, less in an engine space and less with others in its cable; every core but the ground counts.
+ */
+function onBoats(
+	circuit: Circuit,
+	conductor: Conductor,
+	cable: Cable | undefined,
+	gauge: Gauge,
+): ConductorLimit | undefined {
+	const { region } = circuit.plan.settings;
+	const row = marineAmpacity(gauge, conductor.insulation);
 	if (row === undefined) return undefined;
-	const next = nextStandardRating(row.ampere, region)?.ampere ?? row.ampere;
-	const largest = next <= row.ampere * marineDeviceAllowance.share ? next : row.ampere;
-	const carries = `${formatGauge(gauge)} boat wire carries ${row.ampere} A at ${row.column} °C`;
+	const carrying = cable?.conductors.filter((index) => circuit.conductors[index]?.role !== "ground").length ?? 1;
+	const bundled = marineBundlingFactor(carrying);
+	const hot = runsInEngineSpace(circuit, conductor) ? engineSpaceFactor(row.column) : undefined;
+	const factors = [
+		...(bundled.factor === 1
+			? []
+			: [{ ...bundled, where: `with ${carrying} that carry current in ${cable?.tag ?? ""}` }]),
+		...(hot === undefined || hot.factor === 1 ? [] : [{ ...hot, where: "in an engine space" }]),
+	];
+	const ampere = tenths(factors.reduce((product, { factor }) => product * factor, row.ampere));
+	const next = nextStandardRating(ampere, region)?.ampere ?? ampere;
+	const largest = next <= ampere * marineDeviceAllowance.share ? next : ampere;
+	const standIn = region === "iec" ? " by the law of the United States, which stands in for ISO 13297 here" : "";
+	const carries = [
+		`${formatGauge(gauge)} boat wire carries ${row.ampere} A at ${row.column} °C${standIn}`,
+		...factors.map(({ factor, where }) => `${where} ${factor} times as much`),
+		...(factors.length === 0 ? [] : [`which is ${ampere} A`]),
+	].join(", ");
+	const provenances = [row.provenance, ...factors.map(({ provenance }) => provenance)];
 	return {
 		largest,
-		because: largest === row.ampere ? carries : `${carries}, and ${largest} A is the next standard rating`,
-		...known(row.provenance),
+		because: largest === ampere ? carries : `${carries}, and ${largest} A is the next standard rating`,
+		source: provenances.map(citation).join("; "),
+		recalled: provenances.some((provenance) => provenance.known === "recalled"),
 	};
 }
 
-/** IEC 60364-4-43: no device above what the cable carries. On a wall it carries most; how it runs is not said in a plan. */
+/** Products of factors in tenths, downward, as a hair more would not be safe to round up. */
+function tenths(amperes: number): number {
+	return Math.floor(amperes * 10 + 1e-6) / 10;
+}
+
+/**
+ * IEC 60364-4-43: no device above what the cable carries. How it runs is not said in a plan: on a wall it carries most
+ * (method C), in an insulated wall least (method A1).
+ */
 function byMethod(gauge: Gauge): ConductorLimit | undefined {
 	const free = iecAmpacity(gauge, "c");
-	const enclosed = iecAmpacity(gauge, "b2");
+	const enclosed = iecAmpacity(gauge, "a1");
 	if (free === undefined) return undefined;
 	return {
 		largest: free.ampere,
@@ -144,7 +175,7 @@ function byMethod(gauge: Gauge): ConductorLimit | undefined {
 		...known(free.provenance),
 		...(enclosed === undefined
 			? {}
-			: { enclosed: { largest: enclosed.ampere, where: "in a conduit or trunking on a wall" } }),
+			: { enclosed: { largest: enclosed.ampere, where: "in a conduit inside an insulated wall" } }),
 	};
 }
 

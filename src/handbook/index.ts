@@ -34,6 +34,7 @@ import type { HandbookTable } from "./table.ts";
 import { clampCounts, clampEnds, screwRoles, terminalClauses } from "./terminals.ts";
 import { testerReadings } from "./tester-readings.ts";
 import { typicalLoads } from "./typical-loads.ts";
+import { usualSizes } from "./usual-sizes.ts";
 import { dropLimits } from "./voltage-drop-limits.ts";
 import { wireAreas } from "./wire-areas.ts";
 import { wiringPractice } from "./wiring-practice.ts";
@@ -56,6 +57,7 @@ export const tables: readonly HandbookTable[] = [
 	craftAmpacities,
 	iecAmbientFactors,
 	iecBunchingFactors,
+	usualSizes,
 	equipmentGrounds,
 	equipmentGroundClauses,
 	// Circuits and what hangs on them.

@@ -151,7 +151,10 @@ export function engineSpaceFactor(column: MarineColumn): Sourced<EngineSpaceFact
 	);
 }
 
-/** The bundling factor on a boat; undefined for fewer than one conductor. */
-export function marineBundlingFactor(conductors: number): Sourced<MarineBundling> | undefined {
-	return marineBundlings.rows.find(({ from, upTo }) => conductors >= from && conductors <= upTo);
+/** The bundling factor of so many conductors on a boat. */
+export function marineBundlingFactor(conductors: number): Sourced<MarineBundling> {
+	return certain(
+		marineBundlings.rows.find(({ upTo }) => conductors <= upTo),
+		`the bundling factor of ${conductors} conductors`,
+	);
 }

@@ -123,8 +123,7 @@ function thinnest(circuit: Circuit, points: readonly number[]): ConductorLimit |
 	let least: ConductorLimit | undefined;
 	for (const conductor of circuit.conductors) {
 		if (!isFed(conductor)) continue;
-		const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
-		const limit = conductorLimit(conductor, cable, circuit.plan.settings);
+		const limit = conductorLimit(circuit, conductor);
 		if (limit !== undefined && (least === undefined || limit.largest < least.largest)) least = limit;
 	}
 	return least;

@@ -1,7 +1,7 @@
 // Conductors behind a larger device than published tables allow, or behind none: grouped so that one cause is one group.
 // What each group means is for the rules that ask; nothing is told here.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { type ConductorLimit, conductorLimit } from "../analysis/conductor-limit.ts";
+import { type ConductorLimit, carefulLimit, conductorLimit } from "../analysis/conductor-limit.ts";
 import type { Exposure } from "../analysis/protection.ts";
 import type { Cable, Conductor, Point, Protection } from "../circuit/circuit.ts";
 import type { Trait } from "../kinds/kind.ts";
@@ -91,8 +91,8 @@ function exposedIn(analysis: Analysis, conductor: Conductor): ExposedConductor |
 	// A lead that comes with a device is its maker's to size.
 	if (conductor.ends.some((end) => isLead(pointAt(analysis, end.point)))) return undefined;
 	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
-	const limit = conductorLimit(conductor, cable, circuit.plan.settings);
-	const careful = limit?.enclosed?.largest ?? limit?.largest ?? 0;
+	const limit = conductorLimit(circuit, conductor);
+	const careful = limit === undefined ? 0 : carefulLimit(limit);
 	let worst: Pick<ExposedConductor, "exposure" | "carries" | "state"> | undefined;
 	const modes = new Set<string>();
 	for (const state of analysis.states) {
@@ -123,7 +123,7 @@ function hotAt(state: ModeState, conductor: Conductor): Exposure | undefined {
 
 function blamedDevice({ device, nearest }: Exposure, limit: ConductorLimit | undefined): Protection | undefined {
 	const last = nearest?.device;
-	return last?.rating !== undefined && last.rating > (limit?.enclosed?.largest ?? limit?.largest ?? 0) ? last : device;
+	return last?.rating !== undefined && last.rating > (limit === undefined ? 0 : carefulLimit(limit)) ? last : device;
 }
 
 /** Whether it is a fault, one only where heat stays in, or cannot be told. */

@@ -1,6 +1,6 @@
 // Whether a larger protective device could stand where one is: by what is ahead of it and the wires that hang on it.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { conductorLimit, sizeFor } from "../analysis/conductor-limit.ts";
+import { carefulLimit, conductorLimit, sizeFor } from "../analysis/conductor-limit.ts";
 import type { Conductor, Protection } from "../circuit/circuit.ts";
 
 /**
@@ -14,14 +14,12 @@ export function wiresForLarger(
 	rating: number,
 ): { readonly bear: true } | { readonly bear: false; readonly size: string } | undefined {
 	const { circuit } = analysis;
-	const { settings } = circuit.plan;
 	if (device.sort === "supply" || rating > amperesAhead(analysis, device, state)) return undefined;
 	const thin = new Set<string | undefined>();
 	for (const conductor of conductorsBehind(analysis, device, state)) {
-		const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
-		const limit = conductorLimit(conductor, cable, settings);
-		if (limit === undefined || limit.beyondTable === true || limit.largest < rating)
-			thin.add(sizeFor(rating, conductor, cable, settings));
+		const limit = conductorLimit(circuit, conductor);
+		if (limit === undefined || limit.beyondTable === true || carefulLimit(limit) < rating)
+			thin.add(sizeFor(circuit, rating, conductor));
 	}
 	const [size] = thin;
 	if (thin.size === 0) return { bear: true };

@@ -51,7 +51,7 @@ function tellMissing(analysis: Analysis, group: ExposedGroup): Finding {
 	const { first } = group;
 	const { limit, exposure, device } = first;
 	const whole = device === undefined ? "" : `: only ${tellDevice(analysis, device)} stands before it`;
-	const size = sizeFor(exposure.amperes, first.conductor, first.cable, analysis.circuit.plan.settings);
+	const size = sizeFor(analysis.circuit, exposure.amperes, first.conductor);
 	return finding({
 		level: "danger",
 		title: `No breaker of its own protects ${tellConductors(group)}${whole}`,

@@ -55,7 +55,7 @@ function tellTooLarge(analysis: Analysis, group: ExposedGroup): Finding {
 	const limit = certain(first.limit, "the limit of an exposed conductor");
 	const device = certain(first.device, "the device ahead of an exposed conductor");
 	const amperes = device.rating ?? first.exposure.amperes;
-	const size = sizeFor(amperes, first.conductor, first.cable, analysis.circuit.plan.settings);
+	const size = sizeFor(analysis.circuit, amperes, first.conductor);
 	const smaller = largestRatingBelow(limit.largest, analysis.circuit.plan.settings.region);
 	return finding({
 		basis: first.limit?.source ?? protectionTooLarge.basis,
@@ -101,7 +101,7 @@ function tellEnclosed(analysis: Analysis, group: ExposedGroup): Finding {
 				source: limit.source,
 			},
 		],
-		why: `${startSentence(limit.because)}; ${enclosed.where} only ${enclosed.largest} A, and in insulation less still.${caveat(limit)}`,
+		why: `${startSentence(limit.because)}; ${enclosed.where} only ${enclosed.largest} A.${caveat(limit)}`,
 		help: "Look how the cable runs; where heat cannot get away, use a smaller breaker or a thicker cable.",
 	});
 }

@@ -123,7 +123,7 @@ describe("ampacity", () => {
 		expect((marineAmpacity(awg(10), 105)?.ampere ?? 0) * engineSpaceFactor(105).factor).toBe(51);
 	});
 	test("boat bundles, read: three 0.7, twenty-five 0.4; 33 CFR 183.455, read: device up to 150 % under 50 V", () => {
-		expect([2, 3, 24, 25].map((count) => marineBundlingFactor(count)?.factor)).toEqual([1, 0.7, 0.5, 0.4]);
+		expect([2, 3, 24, 25].map((count) => marineBundlingFactor(count).factor)).toEqual([1, 0.7, 0.5, 0.4]);
 		expect(marineDeviceAllowance).toMatchObject({ share: 1.5, belowVolts: 50, provenance: { known: "read" } });
 	});
 	test("IEC 60364-5-52, read: 2.5 mm2 three loaded C 24 A; recalled: two loaded C 27 A; none for A1 three loaded", () => {

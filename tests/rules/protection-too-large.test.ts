@@ -1,5 +1,6 @@
 // A device is no larger than the thinnest conductor behind it may have: by size, insulation, cord, boat and region.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const iec = `plan "Van"
@@ -398,5 +399,72 @@ circuit p from DB ground-fault-breaker 20 A trip 30 mA by 3G1.5 stranded
   4 m to p1: pump 500 W
 //       ^^ protection-too-large "16 A at most"
 `);
+	});
+});
+
+describe("heat on boats", () => {
+	const boat = (rating: number, cable: string, way = "") => `plan "Sloop"
+  rules boat
+place eng engine-space
+inlet dock 50 A 120 V
+panel DB main 50 A from dock by triplex 6 AWG, 12 ft
+circuit bilge from DB ground-fault-breaker ${rating} A trip 30 mA by ${cable}
+  14 ft${way} to p1: pump 900 W
+`;
+	test("35 A for 14 AWG outside an engine space, 30 A through one", () => {
+		checkRight(boat(35, "triplex 14 AWG"));
+		checkMarked(`${boat(35, "triplex 14 AWG", " through eng")}//                     ^^ protection-too-large "30 A at most"
+`);
+		checkRight(boat(30, "triplex 14 AWG", " through eng"));
+	});
+	test("as well where the cable ends in one", () => {
+		const text = boat(35, "triplex 14 AWG").replace("900 W", "900 W in eng");
+		checkMarked(`${text}//         ^^ protection-too-large "30 A at most"
+`);
+	});
+	test("it says by what", () => {
+		const [found] = checkPlan(boat(35, "triplex 14 AWG", " through eng"), "plan").findings.filter(
+			({ code }) => code === "protection-too-large",
+		);
+		expect(found?.why).toContain("35 A at 105 °C, in an engine space 0.85 times as much, which is 29.7 A");
+		expect(found?.basis).toContain("note 1");
+	});
+	test("three that carry current in one cable keep each other warm", () => {
+		checkRight(boat(20, "14-2"));
+		checkMarked(`${boat(20, "14-3")}//         ^^ protection-too-large "15 A at most"
+`);
+		checkRight(boat(15, "14-3"));
+	});
+	test("a metric boat is told that the table stands in", () => {
+		const [found] = checkPlan(
+			`plan "Narrow boat"
+  region iec
+  rules boat
+inlet dock 20 A 230 V
+panel DB main 20 A from dock by 3G4 stranded, 4 m
+circuit p from DB ground-fault-breaker 20 A trip 30 mA by 3G1.5 stranded
+  4 m to p1: pump 500 W
+`,
+			"plan",
+		).findings.filter(({ code }) => code === "protection-too-large");
+		expect(found?.why).toContain("law of the United States, which stands in for ISO 13297");
+	});
+});
+
+describe("IEC cable in an insulated wall", () => {
+	test("16 A on 1.5 mm2 is right only on a wall, and the figure is recalled", () => {
+		const van = `${iec}circuit heat from DB ground-fault-breaker 16 A trip 30 mA by 3G1.5
+  5 m to h1: heater 3600 W continuous
+//       ^^ protection-too-large "only where it lies open"
+`;
+		const [found] = checkMarked(van).findings.filter(({ code }) => code === "protection-too-large");
+		expect(found?.why).toContain("in a conduit inside an insulated wall only 14.5 A");
+		expect(found?.why).toContain("recalled, not read");
+	});
+	test("13 A on 1.5 mm2 is right in any wall", () => {
+		const { findings } = checkRight(`${iec}circuit heat from DB ground-fault-breaker 13 A trip 30 mA by 3G1.5
+  5 m to h1: heater 2900 W continuous
+`);
+		expect(findings.map(({ code }) => code)).not.toContain("protection-too-large");
 	});
 });
