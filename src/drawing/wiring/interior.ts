@@ -36,6 +36,8 @@ interface Core {
 	readonly content: BoxContent;
 	readonly plan: BoxPlan;
 	readonly marks: readonly Mark[];
+	/** Which of the box's names each mark has; -1 where it has none of them. */
+	readonly named: () => readonly number[];
 }
 
 /** Lays out and draws the inside of an enclosure. `lit` gives the finding whose path each conductor is on. */
@@ -47,21 +49,20 @@ export function drawInterior(content: BoxContent, lit: ReadonlyMap<string, numbe
 	const known = shape === undefined ? undefined : memo.get(shape);
 	const core = known ?? drawCore(content, leastWidth, lit);
 	if (shape !== undefined && known === undefined) memo.set(shape, core);
-	const rename = known === undefined ? undefined : namesBetween(known.content, content);
+	const names = known === undefined ? undefined : namesOf(content);
 	const { plan } = core;
 	return {
 		content,
 		width: plan.width,
 		height: plan.height,
 		glands: plan.glands.map(({ x, y }) => ({ x, y })),
-		marks: [
-			...(rename === undefined ? core.marks : core.marks.map((mark) => renameMark(mark, rename))),
-			...header.marks,
-		],
+		marks: [...(names === undefined ? core.marks : renameMarks(core, names)), ...header.marks],
 		words: header.words,
 		anchors: () => {
 			const anchors = anchorsOf(core.content, plan);
-			return rename === undefined ? anchors : new Map([...anchors].map(([name, at]) => [rename.get(name) ?? name, at]));
+			if (names === undefined) return anchors;
+			const rename = new Map(namesOf(core.content).map((name, index) => [name, names[index] ?? name]));
+			return new Map([...anchors].map(([name, at]) => [rename.get(name) ?? name, at]));
 		},
 	};
 }
@@ -72,20 +73,34 @@ function drawCore(content: BoxContent, leastWidth: number, lit: ReadonlyMap<stri
 	const taken = new TakenBoxes();
 	taken.take({ x: 0, y: 0, width: plan.width, height: headerHeight });
 	for (const mark of marks) taken.takeMark(mark);
-	return { content, plan, marks: [...marks, ...placeCodes(plan.routes, lit, taken)] };
+	const all = [...marks, ...placeCodes(plan.routes, lit, taken)];
+	let named: readonly number[] | undefined;
+	return {
+		content,
+		plan,
+		marks: all,
+		named: () => {
+			named ??= nameMarks(content, all);
+			return named;
+		},
+	};
 }
 
-/** What each name of one box is in another of the same shape. */
-function namesBetween(from: BoxContent, to: BoxContent): Map<string, string> {
-	const names = namesOf(to);
-	return new Map(namesOf(from).map((name, index) => [name, names[index] ?? name]));
+/** For each mark the place of its name among the names of its box. */
+function nameMarks(content: BoxContent, marks: readonly Mark[]): number[] {
+	const places = new Map(namesOf(content).map((name, index) => [name, index]));
+	return marks.map(({ of }) => (of === undefined ? undefined : places.get(of)) ?? -1);
 }
 
-function renameMark(mark: Mark, names: ReadonlyMap<string, string>): Mark {
-	if (mark.of === undefined) return mark;
-	const of = names.get(mark.of) ?? mark.of;
-	if (mark.kind !== "symbol" || mark.label === undefined) return { ...mark, of };
-	return { ...mark, of, label: mark.label.replace(mark.of, () => of) };
+/** The marks of a box with the names of another of its shape. */
+function renameMarks({ marks, named }: Core, names: readonly string[]): Mark[] {
+	const places = named();
+	return marks.map((mark, index): Mark => {
+		const of = names[places[index] ?? -1];
+		if (of === undefined) return mark;
+		if (mark.kind !== "symbol" || mark.label === undefined) return { ...mark, of };
+		return { ...mark, of, label: mark.label.replace(mark.of ?? "", () => of) };
+	});
 }
 
 /** Where the number of a finding goes for each name in the box. The first place of a name counts. */

@@ -24,6 +24,8 @@ export function placeTag(
 ): { marks: TextMark[]; at: XY } | undefined {
 	const half = jacketWidth(cable.conductors.length) / 2;
 	const width = tagWidth(cable);
+	const texts = tagTexts(cable);
+	const boxes = texts.map(tagBox);
 	for (let index = points.length - 1; index > 0; index--) {
 		const [start, end] = [points[index - 1], points[index]];
 		if (start === undefined || end === undefined || start.y !== end.y) continue;
@@ -33,9 +35,16 @@ export function placeTag(
 		const corner = index > 1 ? jacketRadius / 2 : 0;
 		const middle = (start.x + end.x) / 2 + (end.x > start.x ? corner : -corner);
 		for (const shift of [0, -0.25, 0.25, -0.4, 0.4]) {
-			const marks = tagMarks(cable, { x: middle + shift * room, y: start.y }, half);
-			if (marks.every((mark) => taken.isFree(tagBox(mark))))
-				return { marks, at: { x: middle + shift * room - width / 2 - 16, y: start.y - half - 10 } };
+			const at = { x: middle + shift * room, y: start.y };
+			const lines = [at.y - half - 6, at.y + half + 14];
+			const isFree = boxes.every((box, line) =>
+				taken.isFree({ ...box, x: box.x + at.x, y: box.y + (lines[line] ?? at.y) }),
+			);
+			if (isFree)
+				return {
+					marks: texts.map((text, line) => ({ ...text, x: at.x, y: lines[line] ?? at.y })),
+					at: { x: middle + shift * room - width / 2 - 16, y: start.y - half - 10 },
+				};
 		}
 	}
 	return undefined;
@@ -61,14 +70,6 @@ export function placeTagBeside(
 			}
 	}
 	return undefined;
-}
-
-function tagMarks(cable: Cable, at: XY, half: number): TextMark[] {
-	const [make, number] = tagTexts(cable);
-	return [
-		...(make === undefined ? [] : [{ ...make, x: at.x, y: at.y - half - 6 }]),
-		...(number === undefined ? [] : [{ ...number, x: at.x, y: at.y + half + 14 }]),
-	];
 }
 
 function tagTexts(cable: Cable): TextMark[] {
