@@ -1,6 +1,6 @@
 // Switches that do not switch: joined past, or thrown without effect in some settings of the others they work with.
 import type { Circuit, Link } from "../circuit/circuit.ts";
-import { tryClusters } from "./choices.ts";
+import { type Trial, tryClusters } from "./choices.ts";
 import { JoinedSets } from "./joined-sets.ts";
 import type { Landings } from "./landings.ts";
 import type { Network } from "./network.ts";
@@ -58,19 +58,27 @@ export interface IdleThrow {
 	readonly all: number;
 }
 
-/** Every load that a three-way or four-way switch governs in some settings of its partners only. */
-export function findIdleThrows(network: Network, landings: Landings, poles: PoleMap): readonly IdleThrow[] {
+/** What trying out switches that work together shows. */
+export interface Throws {
+	/** Every load that a three-way or four-way switch governs in some settings of its partners only. */
+	readonly idle: readonly IdleThrow[];
+	/** Parts of switches that work together in more settings than are tried out; their ways count as closed all at once. */
+	readonly untried: readonly (readonly string[])[];
+}
+
+/** Tries out all switches that work together. */
+export function findIdleThrows(network: Network, landings: Landings, poles: PoleMap): Throws {
 	const { circuit } = network;
 	const partOf = new Map(
 		circuit.links.flatMap(({ contact, part }) => (contact === undefined ? [] : [[contact.group, part]])),
 	);
 	const hots = hotTerminals(circuit, landings);
-	return poles.poles
+	const trials = poles.poles
 		.filter((pole) => isHot(pole.role))
-		.flatMap((pole) => tryClusters(network, pole.points, notABond))
-		.flatMap(({ groups, settings }) => {
-			// Too many to try: nothing is said.
-			if (settings.length < 2) return [];
+		.flatMap((pole) => tryClusters(network, pole.points, notABond));
+	const isTried = ({ settings }: Trial): boolean => settings.length > 1;
+	return {
+		idle: trials.filter(isTried).flatMap(({ groups, settings }) => {
 			const fed = new Map(settings.map(({ positions, reached }) => [positions.join(), reached]));
 			return hots
 				.filter((point) => settings.some(({ reached }) => reached.has(point)))
@@ -90,7 +98,11 @@ export function findIdleThrows(network: Network, landings: Landings, poles: Pole
 						{ point, switches: governing.map(({ part }) => part), idle: worst.part, settings: worst.settings, all },
 					];
 				});
-		});
+		}),
+		untried: trials
+			.filter((trial) => !isTried(trial))
+			.map(({ groups }) => [...new Set(groups.map((group) => partOf.get(group) ?? ""))]),
+	};
 }
 
 function hotTerminals({ loads }: Circuit, landings: Landings): readonly number[] {

@@ -61,11 +61,15 @@ at s2
 `,
 	],
 	check: (analysis) =>
-		findOverModes(analysis, (state) => [
-			...findBypasses(state.network).map((bypass) => tellBypass(analysis, state, bypass)),
-			...findDeadEnds(state.network, state.crossings.poles).map((end) => tellDeadEnd(analysis, state, end)),
-			...findIdleThrows(state.network, analysis.landings, state.poles).map((idle) => tellIdle(analysis, state, idle)),
-		]),
+		findOverModes(analysis, (state) => {
+			const { idle, untried } = findIdleThrows(state.network, analysis.landings, state.poles);
+			return [
+				...findBypasses(state.network).map((bypass) => tellBypass(analysis, state, bypass)),
+				...findDeadEnds(state.network, state.crossings.poles).map((end) => tellDeadEnd(analysis, state, end)),
+				...idle.map((one) => tellIdle(analysis, state, one)),
+				...untried.map((switches) => tellUntried(analysis, switches)),
+			];
+		}),
 };
 
 function tellBypass(analysis: Analysis, { network }: ModeState, { device, contact }: Bypass): Finding {
@@ -151,6 +155,23 @@ function tellIdle(
 		basis: switchWithoutEffect.basis,
 		key: `${switchWithoutEffect.code}@${switches.join("/")}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
+	});
+}
+
+function tellUntried({ circuit }: Analysis, switches: readonly string[]): Finding {
+	const [first, ...others] = switches.map((part) => certain(circuit.partByName.get(part), part));
+	return finding({
+		code: switchWithoutEffect.code,
+		level: "note",
+		title: `Positions of ${listNames(switches)} not checked one by one: there are too many`,
+		span: certain(first, "a switch").span,
+		label: "all of their ways count as on at once",
+		also: others.slice(0, 8).map((part) => ({ span: part.span, label: part.name })),
+		marks: switches,
+		why: "Whether each of them works in every position of the others is not known, and some way told as live may never be.",
+		help: "Try every switch in several positions of the others, or let fewer switches govern one load.",
+		basis: switchWithoutEffect.basis,
+		key: `${switchWithoutEffect.code}@${switches.join("/")}`,
 	});
 }
 

@@ -1,5 +1,5 @@
 // Switches that do not switch.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
@@ -91,5 +91,28 @@ at s1
   7 ft to s2: switch
   9 ft to l1: light 9 W
 `);
+	});
+});
+
+describe("more positions than are tried out", () => {
+	/** A light between two three-way switches with so many four-way ones between them. */
+	const row = (fourWays: number): string => `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit hall from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+  9 ft by 14-3 to f1..f${fourWays}: switch four-way
+  9 ft by 14-3 to s2: switch three-way
+  5 ft by 14-2 to l1: light 9 W
+`;
+	const notes = (text: string) =>
+		checkRight(text).findings.filter(({ code, level }) => code === "switch-without-effect" && level === "note");
+
+	test("12 switches that work together are tried out", () => {
+		expect(notes(row(10))).toEqual([]);
+	});
+	test("13 are not, and one note says so", () => {
+		expect(notes(row(11)).map(({ title }) => title)).toEqual([
+			expect.stringMatching(/^Positions of .*s1.* not checked one by one: there are too many$/),
+		]);
 	});
 });
