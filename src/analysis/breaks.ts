@@ -207,8 +207,3 @@ function placeOf(
 		}
 	}
 }
-
-/** The key of the mistake by which an end was misplaced, as the rules on crossings name it. */
-export function mistakeBehind({ cause }: Break): string | undefined {
-	return cause.kind === "misplaced" ? cause.root : undefined;
-}

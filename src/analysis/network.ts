@@ -104,11 +104,6 @@ export function reachFrom(network: Network, starts: Iterable<number>, allow: (ed
 	};
 }
 
-/** Lets every edge pass. */
-export function anyEdge(): boolean {
-	return true;
-}
-
 /** Lets pass what is joined whatever the switches and devices do. */
 export function alwaysClosed(edge: Edge): boolean {
 	return edge.closed === "always";

@@ -94,7 +94,7 @@ export function boxHolds(outer: Box, inner: Box): boolean {
 }
 
 /** A point of a symbol's own coordinates on the sheet. */
-export function placeOnSymbol(mark: SymbolMark, point: XY): XY {
+function placeOnSymbol(mark: SymbolMark, point: XY): XY {
 	const [x, y] = [point.x * mark.scale, point.y * mark.scale];
 	switch (mark.turn ?? 0) {
 		case 0:

@@ -24,13 +24,13 @@ export const multiOutletRatings: Sourced<{ readonly amperes: readonly number[] }
 };
 
 /** The share of a 15 or 20 A circuit that one cord-and-plug appliance may take. */
-export const portableShare: Sourced<{ readonly share: number }> = {
+const portableShare: Sourced<{ readonly share: number }> = {
 	share: 0.8,
 	provenance: { source: "NFPA 70 210.23(A)(1)", known: "read" },
 };
 
 /** The share of a 15 or 20 A circuit that fastened appliances may take where lights or receptacles hang on it too. */
-export const fastenedShare: Sourced<{ readonly share: number }> = {
+const fastenedShare: Sourced<{ readonly share: number }> = {
 	share: 0.5,
 	provenance: { source: "NFPA 70 210.23(A)(2)", known: "read", note: "24 CFR 3280.805(a)(3)(i) asks the same" },
 };

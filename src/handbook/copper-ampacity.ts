@@ -69,7 +69,7 @@ export const ampacityClauses: Table<Clause> = clauseTable("ampacity-clauses", "W
 ]);
 
 /** The column for an insulation or terminal rating: the warmest that the rating reaches; undefined below 60 C. */
-export function temperatureColumn(celsius: number): TemperatureColumn | undefined {
+function temperatureColumn(celsius: number): TemperatureColumn | undefined {
 	return columns.find((column) => column <= celsius);
 }
 

@@ -128,7 +128,7 @@ export const marineDeviceAllowance: Sourced<{ readonly share: number; readonly b
 };
 
 /** The column for an insulation rating: the warmest it reaches; undefined below 60 C. */
-export function marineColumn(celsius: number): MarineColumn | undefined {
+function marineColumn(celsius: number): MarineColumn | undefined {
 	return marineColumns.findLast((column) => column <= celsius);
 }
 

@@ -122,12 +122,6 @@ export const neutralBonds: Table<NeutralBond> = table<NeutralBond>(
 	})),
 );
 
-/** What a transfer switch makes of a source's own bond. */
-export const transferOfNeutral: Sourced<{ readonly says: string }> = {
-	says: "a transfer switch that does not break the neutral leaves the source without a bond of its own; one that breaks it asks the source to have one",
-	provenance: { source: "home wiring forum on generators and bonded neutrals", known: "read" },
-};
-
 /** Where the bond belongs in a mode. */
 export function neutralBondIn(mode: BondMode): Sourced<NeutralBond> {
 	return certain(

@@ -1,7 +1,6 @@
 // Joint connectors, crimp barrels, tightening torques and pull tests: usual figures; the package or maker decides.
-import { certain } from "../base/certain.ts";
 import { formatGauge, type Gauge } from "../base/gauge.ts";
-import type { Known, Provenance, Sourced } from "./provenance.ts";
+import type { Known, Provenance } from "./provenance.ts";
 import { type AwgLabel, awgOf } from "./sizes.ts";
 import { type Clause, clauseTable, type Table, table } from "./table.ts";
 
@@ -187,11 +186,3 @@ export const spliceClauses: Table<Clause> = clauseTable("splice-clauses", "Splic
 		provenance: { source: "NFPA 70 110.14(D)", known: "read", note: "the duty was read, the section is recalled" },
 	},
 ]);
-
-/** What a sort of connector usually takes. */
-export function jointConnector(connector: ConnectorKind): Sourced<JointConnector> {
-	return certain(
-		jointConnectors.rows.find((row) => row.connector === connector),
-		`the ${connector} connector`,
-	);
-}

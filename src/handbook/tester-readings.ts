@@ -1,5 +1,5 @@
 // What a meter and a three-lamp tester show at a 120 V receptacle, healthy and miswired.
-import type { Provenance, Sourced } from "./provenance.ts";
+import type { Provenance } from "./provenance.ts";
 import { type Table, table } from "./table.ts";
 
 export type LampState = "on" | "off" | "unsure";
@@ -166,8 +166,3 @@ export const testerReadings: Table<TesterReading> = table<TesterReading>(
 		provenance,
 	})),
 );
-
-/** The row of a state. */
-export function testerReading(state: string): Sourced<TesterReading> | undefined {
-	return testerReadings.rows.find((row) => row.state === state);
-}

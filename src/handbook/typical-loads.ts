@@ -1,5 +1,5 @@
 // What common things draw, for a first draft only: the nameplate always goes first, and tables differ two to one.
-import type { Known, Sourced } from "./provenance.ts";
+import type { Known } from "./provenance.ts";
 import { type Table, table } from "./table.ts";
 
 /** A typical load. */
@@ -139,8 +139,3 @@ export const typicalLoads: Table<TypicalLoad> = table<TypicalLoad>(
 		},
 	})),
 );
-
-/** The typical load of a name and supply voltage. */
-export function typicalLoad(load: string, volts: number): Sourced<TypicalLoad> | undefined {
-	return typicalLoads.rows.find((row) => row.load === load && row.volts.includes(volts));
-}
