@@ -5,9 +5,9 @@ import { foldName } from "../plan/names.ts";
 import type { Plan } from "../plan/plan.ts";
 import { landAsBuilt } from "./as-built.ts";
 import { pullCables } from "./cables.ts";
-import type { Circuit, Conductor, End } from "./circuit.ts";
+import type { Circuit } from "./circuit.ts";
 import { type Equipment, placeDevices } from "./devices.ts";
-import { Draft, type DraftEnd } from "./draft.ts";
+import { Draft } from "./draft.ts";
 import { tieKnots } from "./knots.ts";
 import { type ModePlan, planModes } from "./modes.ts";
 
@@ -52,15 +52,13 @@ function seal(draft: Draft, equipment: Equipment, { modes, modesOfLink }: ModePl
 		const only = modesOfLink.get(link.index);
 		return only === undefined ? link : { ...link, modes: only };
 	});
-	const conductors = draft.conductors.map(
-		(conductor): Conductor => ({ ...conductor, ends: [sealEnd(conductor.ends[0]), sealEnd(conductor.ends[1])] }),
-	);
 	return {
 		plan: draft.plan,
 		enclosures: draft.enclosures,
 		parts: draft.parts,
 		points: draft.points,
-		conductors,
+		// What a draft knows beyond a circuit, its knots, is of no use to anyone after this.
+		conductors: draft.conductors,
 		cables: draft.cables,
 		links,
 		loads: equipment.loads,
@@ -74,8 +72,4 @@ function seal(draft: Draft, equipment: Equipment, { modes, modesOfLink }: ModePl
 		enclosureByName: new Map(draft.enclosures.map((enclosure) => [enclosure.name, enclosure])),
 		cableByTag: new Map(draft.cables.map((cable) => [cable.tag, cable])),
 	};
-}
-
-function sealEnd({ knot: _knot, ...end }: DraftEnd): End {
-	return end;
 }

@@ -1,5 +1,6 @@
 // First step: every thing becomes a part with terminals in an enclosure, its internal ways become links.
 import { certain } from "../base/certain.ts";
+import type { Role } from "../kinds/kind.ts";
 import { foldName } from "../plan/names.ts";
 import type { Thing } from "../plan/plan.ts";
 import type { Enclosure, GroundFaultDevice, Link, Load, Part, Protection, Source } from "./circuit.ts";
@@ -163,9 +164,12 @@ export function knotName(thing: Thing, knot: string): string {
 	if (knot.startsWith("^")) return knot.slice(1);
 	const arrival = thing.blueprint.sides[0];
 	const isFed = thing.blueprint.protection === undefined || thing.said.slot?.name === "main";
-	for (const [role, name] of Object.entries(arrival?.knots ?? {})) if (name === knot && isFed) return role;
+	if (isFed && arrival !== undefined) for (const role of roles) if (arrival.knots[role] === knot) return role;
 	return `${thing.name}:${knot}`;
 }
+
+/** Every role a conductor can have. */
+const roles = ["hot", "hot2", "neutral", "ground", "positive", "negative"] as const satisfies readonly Role[];
 
 /** Joins a plugged-in device to the bus it sits on. */
 function plugIn(draft: Draft, thing: Thing): void {
