@@ -66,27 +66,29 @@ function asciiOnly() {
 /**
  * The document that drawings are written into can also measure fonts, read images, parse HTML and answer style queries.
  * Drawings ask for none of it, and it made two thirds of the loading time. What is called after all says so.
+ * What lodash-es would have from Node, where it finds Node, it does itself as well; so the library asks for nothing of Node.
  */
 function leaveOut() {
 	return {
 		name: "leave-out",
 		load(id) {
-			const file = /[\\/]node_modules[\\/]svgdom[\\/](.*)$/.exec(id)?.[1]?.replaceAll("\\", "/");
+			const file = /[\\/]node_modules[\\/](.*)$/.exec(id)?.[1]?.replaceAll("\\", "/");
 			return unused.get(file) ?? null;
 		},
 	};
 }
 
 const fail = (what) => `{ throw new Error("${what} is not part of this build"); }`;
-/** Files of svgdom and what stands in for each. */
+/** Files of libraries and what stands in for each. */
 const unused = new Map([
-	["src/config.js", "export const config = {};"],
-	["src/utils/defaults.js", 'export const fontSize = 16, fontFamily = "sans-serif";'],
-	["src/utils/bboxUtils.js", `export function getSegments() ${fail("Measuring")}`],
-	["src/dom/html/HTMLParser.js", `export function HTMLParser() ${fail("Parsing")}`],
-	["src/other/CssQuery.js", `export class CssQuery { constructor() ${fail("Querying by style")} }`],
+	["lodash-es/_nodeUtil.js", "export default undefined;"],
+	["svgdom/src/config.js", "export const config = {};"],
+	["svgdom/src/utils/defaults.js", 'export const fontSize = 16, fontFamily = "sans-serif";'],
+	["svgdom/src/utils/bboxUtils.js", `export function getSegments() ${fail("Measuring")}`],
+	["svgdom/src/dom/html/HTMLParser.js", `export function HTMLParser() ${fail("Parsing")}`],
+	["svgdom/src/other/CssQuery.js", `export class CssQuery { constructor() ${fail("Querying by style")} }`],
 	[
-		"src/dom/html/HTMLImageElement.js",
+		"svgdom/src/dom/html/HTMLImageElement.js",
 		'import { HTMLElement } from "./HTMLElement.js"; export class HTMLImageElement extends HTMLElement {}',
 	],
 ]);
