@@ -37,6 +37,12 @@ circuit bunks from LC breaker 20 A by 12-2
 	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
 };
 
+/** The key of the finding that a main is passed by in a mode, for what follows from it: the ways through it are then not those meant. */
+export function keyOfBypassed({ network: { circuit }, crossings }: ModeState, part: string): string | undefined {
+	const isPassed = findBypassedMains(circuit, crossings.poles).some(({ main }) => main.part === part);
+	return isPassed ? `${mainBypassed.code}@${part}` : undefined;
+}
+
 function checkMode({ circuit }: Analysis, state: ModeState): Finding[] {
 	return findBypassedMains(circuit, state.crossings.poles).map((bypassed) => tell(circuit, state, bypassed));
 }

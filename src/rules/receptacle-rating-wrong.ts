@@ -11,6 +11,7 @@ import { receptacleRatingsFor, singleReceptacle, socketOutletOf } from "../handb
 import { foldName } from "../plan/names.ts";
 import { protectionFaultAt } from "./exposed-wording.ts";
 import { hotPathTo } from "./hot-path.ts";
+import { keyOfBypassed } from "./main-bypassed.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -157,7 +158,8 @@ function tell(analysis: Analysis, { demand, parts, level, fitting, limit, proven
 	const rating = first?.face.rating ?? 0;
 	const names = parts.map((part) => part.name);
 	const said = first !== undefined && isRatingSaid(analysis, first);
-	const cause = first === undefined ? undefined : protectionFaultAt(analysis, first);
+	const cause =
+		keyOfBypassed(state, device.part) ?? (first === undefined ? undefined : protectionFaultAt(analysis, first));
 	const recalled = provenance.known === "recalled" ? " This rule is recalled, not read: look it up." : "";
 	return finding({
 		code: receptacleRatingWrong.code,

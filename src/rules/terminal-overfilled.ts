@@ -5,6 +5,7 @@ import { compareGauges, formatGauge } from "../base/gauge.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Conductor, End, Splice, Terminal } from "../circuit/circuit.ts";
 import { foldName } from "../plan/names.ts";
+import { keyOfMistake } from "./mistake-wording.ts";
 import type { Rule } from "./rule.ts";
 
 export const terminalOverfilled: Rule = {
@@ -103,8 +104,24 @@ function tellTerminal(analysis: Analysis, terminal: Terminal, ends: readonly Lan
 						? `Nothing lands on ${terminal.name}: it plugs on to its bus. Take ${listNames(names)} to a screw.`
 						: (tellFreePort(analysis, terminal, last, ends.length - terminal.capacity) ??
 							`Join ${listNames(names)} in a connector with ${ends.length + 1} ports, and take one pigtail to ${terminal.name}.`),
+			...followsMistake(analysis, terminal, ends),
 		}),
 	];
+}
+
+/** An end put on the wrong terminal by hand draws there, or leaves there, what the convention lands by itself: one cause. */
+function followsMistake(
+	{ landings, states }: Analysis,
+	terminal: Terminal,
+	ends: readonly Landed[],
+): Pick<Finding, "consequenceOf"> {
+	const misplaced = landings.misplacedOn(terminal.index);
+	if (misplaced === undefined || ends.every(({ end }) => end.said)) return {};
+	for (const { crossings } of states) {
+		const key = keyOfMistake(crossings, misplaced.root);
+		if (key !== undefined) return { consequenceOf: key };
+	}
+	return {};
 }
 
 /** On a bar each conductor has a port of its own: one that is free, for what was put there last. */

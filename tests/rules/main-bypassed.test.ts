@@ -36,6 +36,19 @@ at LC
 	});
 });
 
+describe("what follows from a main passed by", () => {
+	test("the feed and a circuit exchanged: ratings in the wrong order are no mistake of their own", () => {
+		checkMarked(`${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at LC
+  LC-1.black on LC.1.load
+//^^^^^^^^^^^^^^^^^^^^^^^ main-bypassed
+  bunks-1.black on LC.main.line
+// also protection-out-of-order receptacle-rating-wrong
+`);
+	});
+});
+
 describe("main-bypassed is not told of", () => {
 	test("lugs without a main", () => {
 		checkRight(`inlet shore 30 A 120 V

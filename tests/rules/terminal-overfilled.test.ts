@@ -184,3 +184,25 @@ at b1
 `);
 	});
 });
+
+describe("a device in the middle of a chain with two ends landed by hand", () => {
+	const chain = (black: string, white: string): string => `${supply}circuit lights from LC breaker 15 A by 14-2
+  8 ft to l1: light 9 W
+  6 ft to l2: light 9 W
+  6 ft to l3: light 9 W
+at l2
+  lights-2.black on l2.${black}
+  lights-2.white on l2.${white}
+`;
+	test("exchanged is one cause: what is under the screws besides follows", () => {
+		checkMarked(`${chain("neutral", "hot")}//^^^^^^^^^^^^^^^^^^^^^^^^ polarity-reversed
+// also terminal-overfilled colour-misleading
+`);
+	});
+	test("right is two conductors under each screw", () => {
+		checkMarked(
+			chain("hot", "neutral").replace("l2.hot\n", "l2.hot\n//^^^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled\n") +
+				"//^^^^^^^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled\n",
+		);
+	});
+});
