@@ -45,6 +45,11 @@ const boat: Provenance = { source: "ABYC E-11 alternating-current receptacles", 
 const home: Provenance = { source: "24 CFR 3280.806(b)", known: "recalled" };
 const caravan: Provenance = { source: "IEC 60364-7-721, in a UK guide to the wiring regulations", known: "read" };
 const sockets: Provenance = { source: "IEC 60364-4-41 411.3.3", edition: "2017", known: "recalled" };
+const bathroom: Provenance = {
+	source: "IEC 60364-7-701 701.415.1",
+	known: "recalled",
+	note: "every circuit of a room with a bath or shower",
+};
 const craft: Provenance = { source: "ISO 13297", known: "recalled" };
 
 type Row = readonly [
@@ -103,6 +108,7 @@ const rows: readonly Row[] = [
 	["us", "manufactured home", "receptacle", "basin", sixFeet, 6, home],
 	["iec", "camper", "supply", "everywhere", here, 30, caravan],
 	["iec", "building", "receptacle", "everywhere", here, 30, sockets],
+	["iec", "building", "light", "bath", here, 30, bathroom],
 	["iec", "boat", "supply", "everywhere", here, 30, craft],
 ];
 

@@ -1,12 +1,12 @@
 // Outlets and lights in places that ask for ground-fault protection, with a way from a source that passes no such device.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Landings } from "../analysis/landings.ts";
-import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
-import type { Circuit, Load, Part } from "../circuit/circuit.ts";
+import type { Circuit, Load, Part, Source } from "../circuit/circuit.ts";
+import { caravanClauses } from "../handbook/caravan-clauses.ts";
 import { type GroundFaultRow, groundFaultPlacesFor } from "../handbook/ground-fault-places.ts";
 import { citation, type Sourced } from "../handbook/provenance.ts";
 import type { Region } from "../kinds/kind.ts";
@@ -18,7 +18,7 @@ import type { Rule } from "./rule.ts";
 export const groundFaultMissing: Rule = {
 	code: "ground-fault-missing",
 	level: "error",
-	what: "A receptacle outdoors, in a wet place or near a basin or bath, or a light over a bath, is not behind a ground-fault device.",
+	what: "A receptacle outdoors, in a wet place or near a basin or bath, or a light over a bath, is not behind a ground-fault device; lights over a bath are looked at in campers and under IEC, not in US buildings and boats.",
 	why: "Where people stand wet or on the ground, a leak that no breaker notices can kill.",
 	help: "Use a ground-fault receptacle there, feed it from the LOAD side of one, or take a ground-fault breaker for the circuit.",
 	basis:
@@ -51,7 +51,10 @@ circuit galley from LC breaker 20 A by 12-2
    5 ft to p1: receptacle in porch
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => [
+		...findOverModes(analysis, (state) => checkMode(analysis, state)),
+		...noteSinglePoles(analysis),
+	],
 };
 
 type Row = Sourced<GroundFaultRow>;
@@ -201,42 +204,69 @@ function findCause(landings: Landings, { coverage, crossings }: ModeState, part:
 	return one !== other && passedByOne ? `neutral-borrowed@${passedByOne.part}` : undefined;
 }
 
-/** Rows for a whole supply: everything on it must be behind a device, told once for each protective device. */
+/** Rows for a whole supply: everything on it must be behind a device, told once for each source. */
 function checkSupply({ circuit, landings }: Analysis, state: ModeState): Finding[] {
 	const { region, rules } = circuit.plan.settings;
 	return groundFaultPlacesFor(region, rules, "supply").flatMap((row) => {
 		const open = circuit.loads.flatMap((load) => {
 			if (isCovered(state, load, row)) return [];
-			const feeder = load.between.map((point) => state.feeders.get(point)).find((found) => found);
+			const name = load.between.map((point) => state.feeders.get(point)).find((found) => found)?.pole.source;
+			const source = circuit.sources.find((candidate) => candidate.name === name);
 			const part = circuit.partByName.get(load.part);
-			const by = feeder?.protection?.part ?? feeder?.pole.source;
-			return by === undefined || part === undefined
+			return source === undefined || part === undefined
 				? []
-				: [{ by, part, cause: findCause(landings, state, part, load) }];
+				: [{ source, part, cause: findCause(landings, state, part, load) }];
 		});
-		return [...groupBy(open, ({ by, cause }) => `${by} ${cause ?? ""}`).values()].flatMap(([first, ...others]) =>
-			first === undefined
-				? []
-				: [tellSupply(row, first.by, [first.part, ...others.map(({ part }) => part)], first.cause)],
+		return [...groupBy(open, ({ source, cause }) => `${source.name} ${cause ?? ""}`).values()].flatMap(
+			([first, ...others]) =>
+				first === undefined
+					? []
+					: [tellSupply(row, first.source, [first.part, ...others.map(({ part }) => part)], first.cause)],
 		);
 	});
 }
 
-function tellSupply(row: Row, by: string, parts: readonly Part[], behind: string | undefined): Finding {
+function tellSupply(row: Row, source: Source, parts: readonly Part[], behind: string | undefined): Finding {
 	const names = [...new Set(parts.map((part) => part.name))];
-	const [first] = parts;
+	const device = `ground-fault-breaker${source.limit === undefined ? "" : ` ${formatNumber(source.limit, 1)} A`} trip ${row.trip} mA`;
 	return finding({
 		code: groundFaultMissing.code,
 		// What is only recalled does not decide that a plan is wrong.
 		level: row.provenance.known === "read" ? "error" : "note",
-		title: `${listNames(names)} behind ${by} ${names.length > 1 ? "are" : "is"} not behind a device that opens at ${row.trip} mA of leakage or less`,
-		span: certain(first, "a part").span,
+		title: `Nothing on ${source.name} opens at ${row.trip} mA of leakage or less before ${listNames(names)}`,
+		span: source.span,
 		label: `no ${row.trip} mA device`,
-		marks: [...names, by],
+		also: parts.slice(0, 8).map((part) => ({ span: part.span, label: part.name })),
+		marks: [source.name, ...names],
 		why: groundFaultMissing.why,
-		help: `Put a \`ground-fault-breaker ... trip ${row.trip} mA\` in place of ${by}.${recalledNote(row)}`,
+		help: `Put one device at the main, ahead of the panel: \`${device}\` in a small panel of its own behind ${source.name}, and feed everything else from it. One in each circuit's slot leaves the feed unprotected.${recalledNote(row)}`,
 		basis: citation(row.provenance),
-		key: `${groundFaultMissing.code}@${by}/${names[0] ?? ""}`,
+		key: `${groundFaultMissing.code}@${source.name}${behind === undefined ? "" : `/${names[0] ?? ""}`}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
+}
+
+/** IEC caravans ask for breakers that open the neutral too; a plan has no word for that, so what is not checked is said. */
+function noteSinglePoles({ circuit }: Analysis): Finding[] {
+	const { region, rules } = circuit.plan.settings;
+	const clause = caravanClauses.rows.find((row) => row.clause === "721 residual current");
+	if (region !== "iec" || rules !== "camper" || clause === undefined) return [];
+	const guarded = new Set(circuit.groundFaults.map((device) => device.part));
+	const breakers = circuit.protections.filter(({ sort, part }) => sort === "breaker" && !guarded.has(part));
+	const [first, ...others] = breakers;
+	if (first === undefined) return [];
+	return [
+		finding({
+			code: groundFaultMissing.code,
+			level: "note",
+			title: `Not checked: whether ${listNames(breakers.map(({ part }) => part))} ${others.length === 0 ? "opens" : "open"} the neutral too`,
+			span: first.span,
+			also: others.slice(0, 8).map(({ span, part }) => ({ span, label: part })),
+			marks: breakers.map(({ part }) => part),
+			why: "At a site whose hot and neutral are exchanged, a breaker that opens only one of them leaves everything behind it live.",
+			help: "Take two-pole breakers that open both, and look that they are marked so.",
+			basis: citation(clause.provenance),
+			key: `${groundFaultMissing.code}@two-pole`,
+		}),
+	];
 }

@@ -1,5 +1,5 @@
 // Places that ask for ground-fault protection.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
@@ -89,10 +89,10 @@ ${supply}circuit cellar from LC breaker 20 A by 12-2
 		checkMarked(`plan "p"
   region iec
 inlet shore 16 A 230 V
+//    ^^^^^ ground-fault-missing "Nothing on shore opens at 30 mA of leakage or less before a1"
 panel DB main 16 A from shore by 3G2.5, 4 m
 circuit a from DB breaker 10 A by 3G1.5
   3 m to a1: socket
-//       ^^ ground-fault-missing "a1 behind DB.1 is not behind a device that opens at 30 mA of leakage or less"
 `);
 	});
 
@@ -100,10 +100,10 @@ circuit a from DB breaker 10 A by 3G1.5
 		checkMarked(`plan "p"
   region iec
 inlet shore 16 A 230 V
+//    ^^^^^ ground-fault-missing "Nothing on shore opens at 30 mA of leakage or less before a1"
 panel DB main 16 A from shore by 3G2.5, 4 m
 circuit a from DB ground-fault-breaker 10 A trip 31 mA by 3G1.5
   3 m to a1: socket
-//       ^^ ground-fault-missing "a1 behind DB.1 is not behind a device that opens at 30 mA of leakage or less"
 `);
 	});
 });
@@ -154,5 +154,64 @@ circuit a from DB ground-fault-breaker 10 A trip 30 mA by 3G1.5
 ${supply}circuit locker from LC breaker 20 A by 12-2
   14 ft to p1: receptacle in locker
 `);
+	});
+});
+
+describe("a whole supply without a device", () => {
+	const van = `plan "p"
+  region iec
+inlet shore 16 A 230 V
+//    ^^^^^ ground-fault-missing "before a1, b1, c1 and d1"
+panel DB main 16 A from shore by 3G2.5, 4 m
+${["a", "b", "c", "d"].map((run) => `circuit ${run} from DB breaker 10 A by 3G1.5\n  3 m to ${run}1: socket\n`).join("")}`;
+	test("four circuits are one finding, put right by one device ahead of the panel", () => {
+		const [found] = checkMarked(van).findings.filter(({ level }) => level === "error");
+		expect(found?.help).toContain("`ground-fault-breaker 16 A trip 30 mA` in a small panel of its own behind shore");
+		checkRight(
+			van.replace(/\/\/.*\n/, "").replace(
+				"panel DB main 16 A from shore by 3G2.5, 4 m",
+				`panel RD lugs only from shore by 3G2.5, 1 m
+feed main from RD ground-fault-breaker 16 A trip 30 mA by 3G2.5
+  3 m to DB: panel main 16 A`,
+			),
+		);
+	});
+	test("that breakers may leave the neutral closed is said once", () => {
+		const { findings } = checkMarked(van);
+		expect(findings.filter(({ key }) => key === "ground-fault-missing@two-pole").map(({ title }) => title)).toEqual([
+			expect.stringContaining("Not checked: whether DB.main, DB.1"),
+		]);
+	});
+	test("nothing is said of it in a building", () => {
+		const { findings } = checkRight(`plan "p"
+  region iec
+  rules building
+inlet shore 16 A 230 V
+panel DB main 16 A from shore by 3G2.5, 4 m
+circuit a from DB ground-fault-breaker 10 A trip 30 mA by 3G1.5
+  3 m to a1: socket
+`);
+		expect(findings.map(({ key }) => key)).not.toContain("ground-fault-missing@two-pole");
+	});
+});
+
+describe("lights over a bath", () => {
+	const bath = (head: string, device: string, cable: string): string => `plan "p"
+${head}place bath bath
+inlet shore 16 A ${head.includes("iec") ? 230 : 120} V
+panel DB main 16 A from shore by ${cable}, 4 m
+circuit a from DB ${device} by ${cable}
+  3 m to l1: light 9 W in bath
+`;
+	const iec = "  region iec\n  rules building\n";
+	test("by IEC in a building, with help for a light", () => {
+		const [found] = checkMarked(`${bath(iec, "breaker 10 A", "3G2.5")}//       ^^ ground-fault-missing "over a bath"
+`).findings.filter(({ code }) => code === "ground-fault-missing");
+		expect(found?.help).toMatch(/^Feed l1 from the LOAD side/);
+		expect(found?.help).toContain("recalled from memory");
+		checkRight(bath(iec, "ground-fault-breaker 10 A trip 30 mA", "3G2.5"));
+	});
+	test("not in a building in the United States", () => {
+		checkRight(bath("  rules building\n", "breaker 15 A", "12-2"));
 	});
 });
