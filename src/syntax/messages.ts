@@ -85,8 +85,8 @@ function missingTo(line: Line): Finding | undefined {
 	const name = line.tokens[colon - 1];
 	const near = nearWord(line, "to");
 	if (name === undefined || (near && near !== name)) return undefined;
-	const before = line.text.slice(line.start.column - 1, name.startOffset);
-	const after = line.text.slice(name.startOffset, endOf(line));
+	const before = printable(line.text.slice(line.start.column - 1, name.startOffset));
+	const after = printable(line.text.slice(name.startOffset, endOf(line)));
 	const advice =
 		before === ""
 			? `Write how far the cable goes and \`to\` before it: \`14 ft to ${after}\`; \`? to ${after}\` as long as that is not known.`
@@ -134,6 +134,11 @@ function nearWord(line: Line, word: string): IToken | undefined {
 	return line.tokens
 		.slice(0, 20)
 		.find((token) => token.tokenType === tokens.Word && didYouMean(token.image, [word]) !== "");
+}
+
+/** A stretch of a line as advice can repeat it: white space as single spaces, nothing that is no character. */
+function printable(text: string): string {
+	return text.replace(/\s+/g, " ").replace(/[\p{C}\p{Zl}\p{Zp}]/gu, "\ufffd");
 }
 
 /** `b1: receptacle` at the left edge: as the hop or part that it most likely is. */
