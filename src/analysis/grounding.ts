@@ -53,3 +53,13 @@ export function traceGrounding(network: Network, landings: Landings, poles: Pole
 function leadsOn(circuit: Circuit, landings: Landings, point: number): boolean {
 	return circuit.points[point]?.kind === "splice" || landings.sortAt(point) === "ground";
 }
+
+/** The breaks by which terminals, or the metal of boxes, go without ground, each with the points of that sort that do. */
+export function groundless(
+	{ network, grounding }: { readonly network: Network; readonly grounding: Grounding },
+	kind: "terminal" | "body",
+): readonly { readonly lost: Break; readonly points: readonly number[] }[] {
+	return grounding.breaks
+		.map((lost) => ({ lost, points: lost.victims.filter((point) => network.circuit.points[point]?.kind === kind) }))
+		.filter(({ points }) => points.length > 0);
+}

@@ -1,6 +1,7 @@
 // Metal boxes, panels and cases that nothing joins to ground for good.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
+import { groundless } from "../analysis/grounding.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
@@ -40,11 +41,7 @@ at b1
 };
 
 function checkMode(analysis: Analysis, state: ModeState): Finding[] {
-	const { circuit } = analysis;
-	return state.grounding.breaks.flatMap((lost) => {
-		const bodies = lost.victims.filter((point) => circuit.points[point]?.kind === "body");
-		return bodies.length === 0 ? [] : [tell(analysis, state, lost, bodies)];
-	});
+	return groundless(state, "body").map(({ lost, points }) => tell(analysis, state, lost, points));
 }
 
 function tell(analysis: Analysis, state: ModeState, lost: Break, bodies: readonly number[]): Finding {

@@ -1,6 +1,7 @@
 // Ground terminals that nothing joins to ground for good: a loose end, a missing wire, a wire on the wrong terminal.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
+import { groundless } from "../analysis/grounding.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
 import { tellVictims, victimsOf } from "./mistake-wording.ts";
@@ -48,11 +49,7 @@ circuit later from LC breaker 20 A by 12-2
 };
 
 function checkMode(analysis: Analysis, state: ModeState): Finding[] {
-	const { circuit } = analysis;
-	return state.grounding.breaks.flatMap((lost) => {
-		const terminals = lost.victims.filter((point) => circuit.points[point]?.kind === "terminal");
-		return terminals.length === 0 ? [] : [tell(analysis, state, lost, terminals)];
-	});
+	return groundless(state, "terminal").map(({ lost, points }) => tell(analysis, state, lost, points));
 }
 
 function tell(analysis: Analysis, state: ModeState, lost: Break, terminals: readonly number[]): Finding {
