@@ -120,7 +120,7 @@ class BoxWiring {
 		this.draft.joinedByHand.add(point);
 	}
 
-	/** For a joint of terminals alone: any core of the terminal's role that comes into the box says what its pigtails are made of. */
+	/** For a joint of terminals alone, a core of the terminal's role that comes into the box says what its pigtails are made of. */
 	private likeAround(point: number | undefined): DraftConductor | undefined {
 		const target = point === undefined ? undefined : this.draft.points[point];
 		return this.draft.conductors.find(
