@@ -1,5 +1,7 @@
 // What surfaces ask of the pipeline, and nothing more, so that tests can put anything in its place.
+
 import type { NumberedFinding } from "../base/finding.ts";
+import type { SheetChoice } from "../drawing/sheet-set.ts";
 
 /** A checked plan: what was found, and what can be made of it. */
 export interface CheckedPlan {
@@ -14,8 +16,8 @@ export interface CheckedPlan {
 export type CheckPlan = (text: string, file: string) => CheckedPlan;
 
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
-export const sheetChoices = ["all", "wiring", "one-line"] as const;
-export type SheetChoice = (typeof sheetChoices)[number];
+export const sheetChoices = ["all", "wiring", "one-line"] as const satisfies readonly SheetChoice[];
+export type { SheetChoice };
 
 /** A drawn sheet. The name tells it from the others of its plan: `wiring`, `one-line`. */
 export interface Sheet {
