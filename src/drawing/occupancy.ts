@@ -1,96 +1,142 @@
 // What of a sheet is taken and what is free, on a grid of small squares: for finding room, and for measuring emptiness.
 import { type Box, boundsOfMark, boundsOfPoints, growBox, marksInPlace } from "./bounds.ts";
-import type { Group, Mark } from "./scene.ts";
+import type { Group, Mark, Placement } from "./scene.ts";
 
-/** A grid over part of a sheet, of squares with sides of `cell` units. */
+/** A grid over part of a sheet, of squares with sides of `cell` units; the last of a row or column may reach over the edge. */
 export class Occupancy {
 	private readonly area: Box;
 	private readonly cell: number;
 	private readonly columns: number;
 	private readonly rows: number;
 	private readonly taken: Uint8Array;
-	/** Sums of `taken` over everything above and to the left; undefined when out of date. */
-	private sums: Uint32Array | undefined;
+	/** How many squares, from each downwards, are free; undefined when out of date. */
+	private depths: Uint16Array | undefined;
 
 	constructor(area: Box, cell: number) {
 		this.area = area;
 		this.cell = cell;
-		this.columns = Math.max(1, Math.floor(area.width / cell));
-		this.rows = Math.max(1, Math.floor(area.height / cell));
+		this.columns = Math.max(1, Math.ceil(area.width / cell));
+		this.rows = Math.max(1, Math.ceil(area.height / cell));
 		this.taken = new Uint8Array(this.columns * this.rows);
 	}
 
-	/** Takes every square that `box` touches. */
-	take(box: Box): void {
-		const left = this.columnOf(box.x, Math.floor);
-		const right = Math.max(left, this.columnOf(box.x + box.width, Math.ceil));
-		const bottom = this.rowOf(box.y + box.height, Math.ceil);
-		for (let row = this.rowOf(box.y, Math.floor); row < bottom; row++)
-			this.taken.fill(1, row * this.columns + left, row * this.columns + right);
-		this.sums = undefined;
+	/** Takes every square that `box`, once placed, comes nearer to than `reach`. */
+	take(box: Box, reach = 0, { x, y, scale } = unmoved): void {
+		const left = box.x * scale + x - this.area.x - reach;
+		const top = box.y * scale + y - this.area.y - reach;
+		const right = left + box.width * scale + 2 * reach;
+		const bottom = top + box.height * scale + 2 * reach;
+		const [first, last] = [this.columnAt(left), this.columnBehind(right)];
+		if (first >= last) return;
+		const below = this.rowBehind(bottom);
+		for (let row = this.rowAt(top); row < below; row++)
+			this.taken.fill(1, row * this.columns + first, row * this.columns + last);
+		this.depths = undefined;
 	}
 
-	/** Whether `box` lies inside the area and touches no square that is taken. */
+	/** Whether `box` touches no square that is taken; what lies outside the area is free. */
 	isFree(box: Box): boolean {
-		if (box.x < this.area.x || box.x + box.width > this.area.x + this.columns * this.cell) return false;
-		if (box.y < this.area.y || box.y + box.height > this.area.y + this.rows * this.cell) return false;
-		this.sums ??= this.sumUp();
-		const { sums } = this;
-		const [left, right] = [this.columnOf(box.x, Math.floor), this.columnOf(box.x + box.width, Math.ceil)];
-		const top = this.rowOf(box.y, Math.floor) * (this.columns + 1);
-		const bottom = this.rowOf(box.y + box.height, Math.ceil) * (this.columns + 1);
-		const below = (sums[bottom + right] ?? 0) - (sums[bottom + left] ?? 0);
-		return below === (sums[top + right] ?? 0) - (sums[top + left] ?? 0);
+		const [x, y] = [box.x - this.area.x, box.y - this.area.y];
+		const [first, last] = [this.columnAt(x), this.columnBehind(x + box.width)];
+		const below = this.rowBehind(y + box.height);
+		for (let row = this.rowAt(y); row < below; row++)
+			for (let square = row * this.columns + first; square < row * this.columns + last; square++)
+				if (this.taken[square] === 1) return false;
+		return true;
+	}
+
+	/** The upper left corner of the highest free place for something so large inside the area, the rightmost of these. */
+	findPlace(width: number, height: number): { readonly x: number; readonly y: number } | undefined {
+		if (width > this.area.width || height > this.area.height) return undefined;
+		const depths = this.depthsNow();
+		const [wide, high] = [Math.ceil(width / this.cell), Math.ceil(height / this.cell)];
+		for (let row = 0; row * this.cell + height <= this.area.height; row++) {
+			let run = 0;
+			for (let column = this.columns - 1; column >= 0; column--) {
+				run = (depths[row * this.columns + column] ?? 0) >= high ? run + 1 : 0;
+				const left = Math.min((column + wide) * this.cell, this.area.width) - width;
+				if (run < wide || left < column * this.cell) continue;
+				return { x: this.area.x + left, y: this.area.y + row * this.cell };
+			}
+		}
+		return undefined;
 	}
 
 	/** The part of the area that is free, 0 to 1. */
 	freeShare(): number {
-		this.sums ??= this.sumUp();
-		return 1 - (this.sums.at(-1) ?? 0) / this.taken.length;
+		let free = 0;
+		for (const taken of this.taken) free += 1 - taken;
+		return free / this.taken.length;
 	}
 
-	/** What is taken as few boxes, one for each stretch of squares in a row. */
+	/** What is taken as few boxes: one for each stretch of squares in a row, and one for stretches alike in rows that follow each other. */
 	stretches(): Box[] {
 		const boxes: Box[] = [];
+		let open = new Map<number, number>();
 		for (let row = 0; row < this.rows; row++) {
+			const still = new Map<number, number>();
 			let start = -1;
 			for (let column = 0; column <= this.columns; column++) {
 				const isTaken = column < this.columns && this.taken[row * this.columns + column] === 1;
 				if (isTaken && start < 0) start = column;
 				if (isTaken || start < 0) continue;
-				boxes.push({
-					x: this.area.x + start * this.cell,
-					y: this.area.y + row * this.cell,
-					width: (column - start) * this.cell,
-					height: this.cell,
-				});
+				const place = start * (this.columns + 1) + column;
+				const above = open.get(place);
+				const box = above === undefined ? undefined : boxes[above];
+				if (above === undefined || box === undefined) {
+					still.set(place, boxes.length);
+					boxes.push({
+						x: this.area.x + start * this.cell,
+						y: this.area.y + row * this.cell,
+						width: (column - start) * this.cell,
+						height: this.cell,
+					});
+				} else {
+					still.set(place, above);
+					boxes[above] = { ...box, height: box.height + this.cell };
+				}
 				start = -1;
 			}
+			open = still;
 		}
 		return boxes;
 	}
 
-	private columnOf(x: number, round: (value: number) => number): number {
-		return clamp(round((x - this.area.x) / this.cell), this.columns);
+	/** The same squares taken, to go on from. */
+	copy(): Occupancy {
+		const copy = new Occupancy(this.area, this.cell);
+		copy.taken.set(this.taken);
+		return copy;
 	}
 
-	private rowOf(y: number, round: (value: number) => number): number {
-		return clamp(round((y - this.area.y) / this.cell), this.rows);
+	private columnAt(x: number): number {
+		return clamp(Math.floor(x / this.cell), this.columns);
 	}
 
-	private sumUp(): Uint32Array {
-		const wide = this.columns + 1;
-		const sums = new Uint32Array(wide * (this.rows + 1));
-		for (let row = 0; row < this.rows; row++) {
-			let line = 0;
-			for (let column = 0; column < this.columns; column++) {
-				line += this.taken[row * this.columns + column] ?? 0;
-				sums[(row + 1) * wide + column + 1] = (sums[row * wide + column + 1] ?? 0) + line;
-			}
-		}
-		return sums;
+	private columnBehind(x: number): number {
+		return clamp(Math.ceil(x / this.cell), this.columns);
+	}
+
+	private rowAt(y: number): number {
+		return clamp(Math.floor(y / this.cell), this.rows);
+	}
+
+	private rowBehind(y: number): number {
+		return clamp(Math.ceil(y / this.cell), this.rows);
+	}
+
+	private depthsNow(): Uint16Array {
+		if (this.depths !== undefined) return this.depths;
+		const { taken, columns } = this;
+		const depths = new Uint16Array(taken.length);
+		for (let square = taken.length - 1; square >= 0; square--)
+			if (taken[square] === 0) depths[square] = 1 + (depths[square + columns] ?? 0);
+		this.depths = depths;
+		return depths;
 	}
 }
+
+const unmoved: Placement = { x: 0, y: 0, scale: 1 };
 
 /** Side of a square for measuring, 3 mm, and for finding room, which may be coarser and is quicker. */
 export const fineCell = 12;
@@ -110,7 +156,7 @@ export function inkBoxes(mark: Mark): Box[] {
 export function emptyShare(groups: readonly Group[], area: Box): number {
 	const occupancy = new Occupancy(area, fineCell);
 	for (const group of groups)
-		for (const mark of marksInPlace(group)) for (const box of inkBoxes(mark)) occupancy.take(growBox(box, air));
+		for (const mark of marksInPlace(group)) for (const box of inkBoxes(mark)) occupancy.take(box, air);
 	return occupancy.freeShare();
 }
 

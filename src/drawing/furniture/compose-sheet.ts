@@ -47,7 +47,7 @@ function surveyDrawing(ink: readonly Box[], box: Box): Drawing {
 	for (const one of ink) tight.take(one);
 	const stretches = tight.stretches();
 	const airy = new Occupancy(growBox(box, air), coarseCell);
-	for (const one of stretches) airy.take(growBox(one, air - coarseCell / 2));
+	for (const one of stretches) airy.take(one, air - coarseCell / 2);
 	const space = (box.width + 2 * air) * (box.height + 2 * air);
 	return { box, ink: stretches, covers: (1 - airy.freeShare()) * space };
 }

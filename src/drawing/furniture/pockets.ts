@@ -1,7 +1,7 @@
 // The furniture set into the free corners of a drawing: between its branches, beside its short rows, wherever a block fits whole.
-import { type Box, boxesMeet, growBox } from "../bounds.ts";
+import { type Box, growBox } from "../bounds.ts";
 import { coarseCell, Occupancy } from "../occupancy.ts";
-import type { Group } from "../scene.ts";
+import type { Group, Placement, XY } from "../scene.ts";
 import { drawBlock } from "./block.ts";
 import type { FurnitureSet } from "./furniture-set.ts";
 import { padding } from "./paper.ts";
@@ -13,93 +13,93 @@ export interface Pockets {
 }
 
 /**
- * Places for all furniture inside `inside`, clear of `taken`: the boxes of the drawing and the heading where they will stand.
+ * Places for all furniture inside `inside`, clear of the drawing's `ink` once it is placed, and of the heading.
  * Undefined when a block finds no room.
  */
-export function findPockets(set: FurnitureSet, inside: Box, taken: readonly Box[]): Pockets | undefined {
-	const occupancy = new Occupancy(inside, coarseCell);
-	for (const box of taken) occupancy.take(growBox(box, clearance));
-	const wanted: Placeable[][] = [
-		...set
-			.blocks(300)
-			.map((block) => set.settingsOf(block).map((one) => ({ ...one, draw: (at: Corner) => drawBlock(one, at) }))),
-		[420, 340, 280].map((width) => {
-			const caution = set.caution(width);
-			return { ...caution, draw: caution.groupAt };
-		}),
-	];
+export function findPockets(
+	set: FurnitureSet,
+	inside: Box,
+	heading: Box,
+	ink: readonly Box[],
+	drawing: Placement,
+): Pockets | undefined {
+	const taken = new Occupancy(growBox(inside, -padding), coarseCell);
+	taken.take(heading, clearance);
+	for (const box of ink) taken.take(box, clearance, drawing);
+	const wanted = placeables(set);
 	const need = wanted.reduce((sum, [first]) => sum + (first === undefined ? 0 : first.width * first.height), 0);
-	if (need > occupancy.freeShare() * inside.width * inside.height) return undefined;
+	if (need > taken.freeShare() * inside.width * inside.height) return undefined;
 	for (const width of [inside.width * 0.36, 480, 400]) {
 		const title = set.title(width);
 		const corner = { x: inside.x + inside.width - title.width, y: inside.y + inside.height - title.height };
-		// The outermost squares reach over the frame, where nothing else can stand.
-		if (!occupancy.isFree({ ...corner, width: title.width - coarseCell, height: title.height - coarseCell })) continue;
-		const placed = [growBox({ ...corner, width: title.width, height: title.height }, clearance)];
-		const groups = placeAll(occupancy, inside, wanted, placed);
-		if (groups === undefined) continue;
+		const titleBox = { ...corner, width: title.width, height: title.height };
+		if (!taken.isFree(titleBox)) continue;
+		const occupancy = taken.copy();
+		occupancy.take(titleBox, clearance);
+		const places = placeAll(occupancy, inside, wanted);
+		if (places === undefined) continue;
 		return {
 			covers: need + title.width * title.height,
-			place: (paper) => [...groups, title.groupAt(corner, paper)],
+			place: (paper) => [...places.map(({ what, at }) => what.draw(at)), title.groupAt(corner, paper)],
 		};
 	}
 	return undefined;
 }
 
-/** Every block in its place, or undefined when one finds none. `placed` grows by what is placed. */
-function placeAll(
-	occupancy: Occupancy,
-	inside: Box,
-	wanted: readonly (readonly Placeable[])[],
-	placed: Box[],
-): Group[] | undefined {
-	const groups: Group[] = [];
-	for (const settings of wanted) {
-		const found = findPlace(occupancy, inside, settings, placed);
-		if (found === undefined) return undefined;
-		const { at, what } = found;
-		placed.push(growBox({ ...at, width: what.width, height: what.height }, clearance));
-		groups.push(what.draw(at));
-	}
-	return groups;
+/** The blocks of a sheet, each with the shapes it can take. */
+function placeables(set: FurnitureSet): Placeable[][] {
+	return [
+		...set
+			.blocks(300)
+			.map((block) => set.settingsOf(block).map((one) => ({ ...one, draw: (at: XY) => drawBlock(one, at) }))),
+		[420, 340, 280].map((width) => {
+			const caution = set.caution(width);
+			return { ...caution, draw: caution.groupAt };
+		}),
+	];
 }
 
-interface Corner {
-	readonly x: number;
-	readonly y: number;
-}
 interface Placeable {
 	readonly width: number;
 	readonly height: number;
-	readonly draw: (at: Corner) => Group;
+	readonly draw: (at: XY) => Group;
+}
+
+interface Place {
+	readonly what: Placeable;
+	readonly at: XY;
 }
 
 /** Units kept clear around everything. */
 const clearance = 12;
 
-/** The highest place for one of the settings, the rightmost of these; settings are tried in their order. */
-function findPlace(
+/** Every block in its place, or undefined when one finds none. `occupancy` grows by what is placed. */
+function placeAll(
 	occupancy: Occupancy,
 	inside: Box,
-	wanted: readonly Placeable[],
-	placed: readonly Box[],
-): { readonly at: Corner; readonly what: Placeable } | undefined {
-	const right = inside.x + inside.width - padding;
-	const bottom = inside.y + inside.height - padding;
+	wanted: readonly (readonly Placeable[])[],
+): readonly Place[] | undefined {
+	const places: Place[] = [];
+	for (const settings of wanted) {
+		const place = findPlace(occupancy, inside, settings);
+		if (place === undefined) return undefined;
+		occupancy.take({ ...place.at, width: place.what.width, height: place.what.height }, clearance);
+		places.push(place);
+	}
+	return places;
+}
+
+/** The highest place for one of the settings, the rightmost of these; settings are tried in their order. */
+function findPlace(occupancy: Occupancy, inside: Box, wanted: readonly Placeable[]): Place | undefined {
 	const left = inside.x + padding;
 	for (const what of wanted) {
 		const { width, height } = what;
-		const isFree = (x: number, y: number): boolean => {
-			const box = { x, y, width, height };
-			return occupancy.isFree(box) && !placed.some((other) => boxesMeet(box, other));
-		};
-		for (let y = inside.y + padding; y + height <= bottom; y += 2 * coarseCell)
-			for (let x = right - width; x >= left; x -= 2 * coarseCell) {
-				if (!isFree(x, y)) continue;
-				// In the left half of the sheet, flush with its left edge where that is free too.
-				const flush = x + width / 2 < inside.x + inside.width / 2 && isFree(left, y);
-				return { at: { x: flush ? left : x, y }, what };
-			}
+		const at = occupancy.findPlace(width, height);
+		if (at === undefined) continue;
+		// In the left half of the sheet, flush with its left edge where that is free too.
+		const isLeft = at.x + width / 2 < inside.x + inside.width / 2;
+		const flush = isLeft && occupancy.isFree({ x: left, y: at.y, width, height });
+		return { at: flush ? { x: left, y: at.y } : at, what };
 	}
 	return undefined;
 }

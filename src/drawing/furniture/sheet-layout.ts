@@ -127,14 +127,7 @@ function pocketed({ set, drawing, heading, mostScale }: Wanted, paper: Paper): L
 		{ scale: most, share: middle },
 		{ scale: less, share: { x: 0, y: 0 } },
 	]) {
-		const { x, y } = moved(drawing.box, area, scale, share);
-		const ink = drawing.ink.map((box) => ({
-			x: box.x * scale + x,
-			y: box.y * scale + y,
-			width: box.width * scale,
-			height: box.height * scale,
-		}));
-		const pockets = findPockets(set, inside, [title, ...ink]);
+		const pockets = findPockets(set, inside, title, drawing.ink, moved(drawing.box, area, scale, share));
 		if (pockets !== undefined)
 			return [layoutAt(drawing, paper, area, scale, share, pockets.covers, () => pockets.place(paper.name))];
 	}
