@@ -85,7 +85,7 @@ export function notABond(edge: Edge): boolean {
 
 /** Whether a role is one that is live against ground: a hot or a second hot. */
 export function isHot(role: Role): boolean {
-	return role === "hot" || role === "hot2" || role === "positive";
+	return sortOfRole(role) === "hot";
 }
 
 function addTo<Value>(sets: Map<number, Set<Value>>, point: number, value: Value): void {

@@ -66,7 +66,7 @@ function keepApart(
 	enclosure: DraftEnd["enclosure"],
 	knot: string | undefined,
 ): string | undefined {
-	const isShared = knot === "hot" || knot === "hot2" || knot === "neutral";
+	const isShared = knot === "hot" || knot === "hot2" || knot === "hot3" || knot === "neutral";
 	if (!isShared || !homes.isStranger(run, enclosure.name)) return knot;
 	return `${knot}@${homes.circuitOf(run) ?? ""}`;
 }

@@ -169,7 +169,7 @@ export function knotName(thing: Thing, knot: string): string {
 }
 
 /** Every role a conductor can have. */
-const roles = ["hot", "hot2", "neutral", "ground", "positive", "negative"] as const satisfies readonly Role[];
+const roles = ["hot", "hot2", "hot3", "neutral", "ground", "positive", "negative"] as const satisfies readonly Role[];
 
 /** Joins a plugged-in device to the bus it sits on. */
 function plugIn(draft: Draft, thing: Thing): void {

@@ -125,9 +125,14 @@ function isQuiet(part: Part, clamp: string): boolean {
 	);
 }
 
+const roleWords: ReadonlyMap<string, string> = new Map([
+	["hot2", "second hot"],
+	["hot3", "third hot"],
+]);
+
 function tellConductor(conductor: Conductor): string {
 	const kind = conductor.sort === "core" ? "" : `${conductor.sort} `;
-	const role = conductor.role === "hot2" ? "second hot" : conductor.role;
+	const role = roleWords.get(conductor.role) ?? conductor.role;
 	return `${kind}${conductor.name}, ${conductor.colour}, ${formatGauge(conductor.gauge)}, ${role}`;
 }
 

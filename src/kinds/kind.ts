@@ -3,8 +3,8 @@
 import type { Gauge } from "../base/gauge.ts";
 import type { Dimension, Quantity } from "../base/quantity.ts";
 
-/** What a conductor or terminal is for. `hot2` is the second leg, or a second hot in one cable. */
-export type Role = "hot" | "hot2" | "neutral" | "ground" | "positive" | "negative";
+/** What a conductor or terminal is for. `hot2` is the second leg, or a second hot in one cable; `hot3` a third hot in one cable. */
+export type Role = "hot" | "hot2" | "hot3" | "neutral" | "ground" | "positive" | "negative";
 /** Side of a device that has two: where it is fed, and where it feeds on. */
 export type Side = "line" | "load";
 /** Alternating or direct current. */

@@ -17,7 +17,15 @@ export function deviceScrew(
 	extra: Extra = {},
 ): TerminalSpec {
 	const screw = role === "neutral" ? "silver" : role === "ground" ? "green" : "brass";
-	const letters = { hot: "L", hot2: "L2", neutral: "N", ground: "PE", positive: "+", negative: "-" } as const;
+	const letters = {
+		hot: "L",
+		hot2: "L2",
+		hot3: "L3",
+		neutral: "N",
+		ground: "PE",
+		positive: "+",
+		negative: "-",
+	} as const;
 	const also = [...(extra.also ?? []), ...(region === "iec" && !name.includes(".") ? [letters[role]] : [])];
 	return {
 		name,

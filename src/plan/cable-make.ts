@@ -24,6 +24,12 @@ const houseCores: readonly (readonly ColouredRole[])[] = [
 		["red", "hot2"],
 		["white", "neutral"],
 	],
+	[
+		["black", "hot"],
+		["red", "hot2"],
+		["blue", "hot3"],
+		["white", "neutral"],
+	],
 ];
 /** Metric cable with a protective conductor, by total count (HD 308 as recalled): brown and blue, brown black grey, all five. */
 const metricCores: readonly (readonly ColouredRole[])[] = [

@@ -2,7 +2,7 @@
 import type { Gauge } from "../base/gauge.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
-import type { Blueprint, Kind, Region, RuleSet, Said, System, Termination } from "../kinds/kind.ts";
+import type { Blueprint, Kind, Region, Role, RuleSet, Said, System, Termination } from "../kinds/kind.ts";
 import type { NameTerm } from "../syntax/tree.ts";
 
 /** A whole plan. Lists stand in the order of the text; maps are keyed by folded names (see `foldName`). */
@@ -124,7 +124,7 @@ export interface CableMake {
 }
 export interface Core {
 	readonly colour: string;
-	readonly role: "hot" | "hot2" | "neutral" | "ground" | "positive" | "negative";
+	readonly role: Role;
 	readonly gauge: Gauge;
 	readonly stranded: boolean;
 }

@@ -35,7 +35,7 @@ circuit lights from LC breaker 15 A by 14-2
 `,
 	],
 	check: ({ circuit }: Analysis) => {
-		const kept = boxesOf(circuit, ["hot", "hot2", "neutral"]);
+		const kept = boxesOf(circuit, ["hot", "hot2", "hot3", "neutral"]);
 		const mixed = boxesOf(circuit, ["positive", "negative"]);
 		const isUnsuited = ({ name }: Enclosure): boolean => kept.has(name) && !mixed.has(name);
 		return circuit.cables.flatMap((cable) =>

@@ -2,6 +2,7 @@
 // What each group means is for the rules that ask; nothing is told here.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type ConductorLimit, carefulLimit, conductorLimit } from "../analysis/conductor-limit.ts";
+import { sortOfRole } from "../analysis/poles.ts";
 import type { Exposure } from "../analysis/protection.ts";
 import type { Cable, Conductor, Point, Protection } from "../circuit/circuit.ts";
 import type { Trait } from "../kinds/kind.ts";
@@ -115,7 +116,7 @@ function hotAt(state: ModeState, conductor: Conductor): Exposure | undefined {
 		if (point === undefined) continue;
 		const here = state.exposure.get(point);
 		if (here === undefined || (most !== undefined && most.amperes >= here.amperes)) continue;
-		const isOwn = conductor.role === "hot" || conductor.role === "hot2";
+		const isOwn = sortOfRole(conductor.role) === "hot";
 		if (isOwn || !state.poles.rolesAt(point).has(conductor.role)) most = here;
 	}
 	return most;

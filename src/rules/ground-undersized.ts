@@ -1,5 +1,6 @@
 // Equipment grounds thinner than the protective device ahead of them asks for.
 import type { Analysis } from "../analysis/analysis.ts";
+import { sortOfRole } from "../analysis/poles.ts";
 import type { Exposure } from "../analysis/protection.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { compareGauges, formatGauge, type Gauge } from "../base/gauge.ts";
@@ -130,5 +131,5 @@ function thickestHots(circuit: Circuit): ReadonlyMap<string, Gauge> {
 }
 
 function isHotConductor({ role }: Conductor): boolean {
-	return role === "hot" || role === "hot2";
+	return sortOfRole(role) === "hot";
 }

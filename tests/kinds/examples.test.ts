@@ -42,7 +42,7 @@ describe("words", () => {
 });
 
 describe("blueprints", () => {
-	const roles = ["hot", "hot2", "neutral", "ground"];
+	const roles = ["hot", "hot2", "hot3", "neutral", "ground"];
 	const blueprints = kinds.flatMap((kind) =>
 		checkPlan(kind.example, "plan").analysis.circuit.plan.things.map(
 			(thing) => [thing.kind.name, thing.blueprint] as const,

@@ -19,6 +19,7 @@ describe("house cable counts its insulated conductors; a ground comes on top", (
 	test.each([
 		["14-2", ["black hot 14 AWG", "white neutral 14 AWG", "bare ground 14 AWG"]],
 		["12-3", ["black hot 12 AWG", "red hot2 12 AWG", "white neutral 12 AWG", "bare ground 12 AWG"]],
+		["14-4", ["black hot 14 AWG", "red hot2 14 AWG", "blue hot3 14 AWG", "white neutral 14 AWG", "bare ground 14 AWG"]],
 		["12-2 stranded", ["black hot 12 AWG*", "white neutral 12 AWG*", "green ground 12 AWG*"]],
 		["8-2", ["black hot 8 AWG*", "white neutral 8 AWG*", "bare ground 8 AWG*"]],
 		["8-2 solid", ["black hot 8 AWG", "white neutral 8 AWG", "bare ground 8 AWG"]],

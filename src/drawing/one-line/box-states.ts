@@ -82,4 +82,4 @@ function hotPoints(circuit: Circuit, cable: Cable, enclosure: Enclosure): number
 	});
 }
 
-const hotRoles: ReadonlySet<string> = new Set(["hot", "hot2", "positive"]);
+const hotRoles: ReadonlySet<string> = new Set(["hot", "hot2", "hot3", "positive"]);

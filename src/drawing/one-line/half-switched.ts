@@ -33,4 +33,4 @@ function isSwitch({ face: { traits } }: Part): boolean {
 	return traits.includes("switch") || traits.includes("dimmer");
 }
 
-const hotRoles: ReadonlySet<string> = new Set(["hot", "hot2"]);
+const hotRoles: ReadonlySet<string> = new Set(["hot", "hot2", "hot3"]);

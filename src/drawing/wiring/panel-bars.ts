@@ -135,7 +135,7 @@ export function placeBus(
 function stabsOf(content: BoxContent, bus: Part, pole: PoleRows): { leg: number; y: number }[] {
 	const hots = pole.targets.filter(({ point }) => {
 		const role = content.circuit.points[point]?.role;
-		return role === "hot" || role === "hot2";
+		return role === "hot" || role === "hot2" || role === "hot3";
 	});
 	const found: { leg: number; y: number }[] = [];
 	const own = new Set(pole.part.points);

@@ -66,10 +66,11 @@ function firstRank(roles: ReadonlySet<Role>): number {
 	return Math.min(...[...roles].map((role) => roleOrder.indexOf(role)));
 }
 
-const roleOrder: readonly Role[] = ["hot", "hot2", "positive", "neutral", "negative", "ground"];
+const roleOrder: readonly Role[] = ["hot", "hot2", "hot3", "positive", "neutral", "negative", "ground"];
 const roleNames: Record<Role, string> = {
 	hot: "hot",
 	hot2: "second hot",
+	hot3: "third hot",
 	neutral: "neutral",
 	ground: "ground",
 	positive: "positive",

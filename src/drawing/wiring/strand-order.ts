@@ -42,4 +42,4 @@ function hasSecondHot(circuit: Circuit, cable: Cable): boolean {
 	return cable.conductors.some((index) => circuit.conductors[index]?.role === "hot2");
 }
 
-const ranks: Record<Role, number> = { hot: 0, positive: 0, hot2: 1, neutral: 2, negative: 2, ground: 3 };
+const ranks: Record<Role, number> = { hot: 0, positive: 0, hot2: 1, hot3: 1, neutral: 2, negative: 2, ground: 3 };

@@ -51,8 +51,8 @@ function numberOf(circuit: Circuit, device: Part, terminal: Terminal): string {
 }
 
 const travellerName = /^(?:traveller|line|load)\.([12])$/;
-const hotRoles: ReadonlySet<Role> = new Set(["hot", "hot2"]);
+const hotRoles: ReadonlySet<Role> = new Set(["hot", "hot2", "hot3"]);
 const roleLetters: Record<Region, Record<Role, string>> = {
-	us: { hot: "H", hot2: "H2", neutral: "N", ground: "G", positive: "+", negative: "-" },
-	iec: { hot: "L", hot2: "L2", neutral: "N", ground: "PE", positive: "+", negative: "-" },
+	us: { hot: "H", hot2: "H2", hot3: "H3", neutral: "N", ground: "G", positive: "+", negative: "-" },
+	iec: { hot: "L", hot2: "L2", hot3: "L3", neutral: "N", ground: "PE", positive: "+", negative: "-" },
 };

@@ -137,6 +137,7 @@ function tellTerminal({ role, screw, clamp, capacity, smallest, largest }: Termi
 const roleWords = {
 	hot: "hot",
 	hot2: "second hot",
+	hot3: "third hot",
 	neutral: "neutral",
 	ground: "ground",
 	positive: "positive",
