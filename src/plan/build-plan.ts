@@ -5,6 +5,7 @@ import { notReckoned, planFinding } from "./codes.ts";
 import { readAcceptance, readLandings, readModes } from "./landings.ts";
 import { namesOf } from "./name-rows.ts";
 import { foldName } from "./names.ts";
+import { readOwnCables } from "./own-cables.ts";
 import { readPlaces } from "./places.ts";
 import type { Plan, Thing } from "./plan.ts";
 import { RunRegister } from "./runs.ts";
@@ -34,11 +35,20 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 			});
 			if (thing !== undefined) supplied.push({ statement, thing });
 		}
-	const runs = new RunRegister(register, places, findings);
+	const definitions = statementsOf(tree, "definition");
+	const cables = {
+		region: settings.region,
+		own: readOwnCables(
+			definitions.filter(({ sort }) => sort === "cable"),
+			settings.region,
+			findings,
+		),
+	};
+	const runs = new RunRegister(register, places, cables, findings);
 	for (const { statement, thing } of supplied) runs.addSupply(statement, thing);
 	for (const statement of statementsOf(tree, "run")) runs.addRun(statement);
 	for (const statement of [
-		...statementsOf(tree, "definition"),
+		...definitions.filter(({ sort }) => sort === "part"),
 		...statementsOf(tree, "use"),
 		...statementsOf(tree, "reading"),
 	])
@@ -50,7 +60,7 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 		);
 	const kept = <Kept>(value: Kept | undefined): Kept[] => (value === undefined ? [] : [value]);
 	const landings = statementsOf(tree, "at").flatMap((statement) =>
-		kept(readLandings(statement, register.byName, register.notUnderstood, settings.region, findings)),
+		kept(readLandings(statement, register.byName, register.notUnderstood, cables, findings)),
 	);
 	const modes = readModes(statementsOf(tree, "mode"), register.byName, findings);
 	const acceptances = statementsOf(tree, "accept").flatMap((statement) => kept(readAcceptance(statement, findings)));

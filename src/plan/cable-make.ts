@@ -6,6 +6,7 @@ import { joinSpans, type Span } from "../base/span.ts";
 import type { Region, Role, System } from "../kinds/kind.ts";
 import type { Term } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
+import { foldName } from "./names.ts";
 import type { CableMake, Core } from "./plan.ts";
 
 /** A colour and what a core of that colour is for. */
@@ -52,11 +53,18 @@ const makeWords = ["single", "pair", "duplex", "triplex", "cord", "stranded", "s
 /** Insulation temperatures a conductor is used at unless said: house cable 60 °C (NEC 334.80), boat cable 105 °C (33 CFR 183), PVC 70 °C (IEC). */
 const usedAt = { house: 60, boat: 105, metric: 70, cord: 60, single: 75 } as const;
 
+/** What words for a cable are read by: whose colours hold, and the cables that the plan describes, by folded names. */
+export interface CableWords {
+	readonly region: Region;
+	/** Undefined stands for one that is described and could not be understood. */
+	readonly own: ReadonlyMap<string, CableMake | undefined>;
+}
+
 /** The cable that `terms` stand for; undefined, with a finding, when they do not make sense. `at` is where to point when there are none. */
 export function readCableMake(
 	terms: readonly Term[],
 	at: Span,
-	region: Region,
+	{ region, own }: CableWords,
 	findings: Finding[],
 ): CableMake | undefined {
 	const words = new Set<string>();
@@ -72,6 +80,12 @@ export function readCableMake(
 		);
 		return undefined;
 	};
+	const [word, extra] = terms;
+	if (word?.kind === "name" && own.has(foldName(word.text))) {
+		if (extra !== undefined)
+			return refuse(`${word.text} is described as a cable, and takes no more words here`, extra.span);
+		return own.get(foldName(word.text));
+	}
 	for (const term of terms) {
 		if (term.kind === "gauge") gauge = term.gauge;
 		else if (term.kind === "make-up") makeUp = term.text;
@@ -84,7 +98,7 @@ export function readCableMake(
 			return refuse(
 				`\`${"text" in term ? term.text : "?"}\` is no word for a cable`,
 				term.span,
-				"text" in term ? didYouMean(term.text, [...makeWords, ...cableColours]) : "",
+				"text" in term ? didYouMean(term.text, [...makeWords, ...cableColours, ...own.keys()]) : "",
 			);
 	}
 	const base = {
@@ -190,6 +204,11 @@ const houseSizes: ReadonlySet<number> = new Set([18, 16, 14, 12, 10, 8, 6, 4, 2]
 const cableColours: ReadonlySet<string> = new Set(
 	"black white red green blue brown grey gray yellow orange violet purple pink turquoise bare green-yellow".split(" "),
 );
+
+/** Whether a word means something where a cable is said, so that no cable can be called so; a figure is a size or a make-up. */
+export function isCableWord(word: string): boolean {
+	return /^[0-9]/.test(word) || makeWords.some((known) => known === word) || cableColours.has(word);
+}
 
 /** What a single conductor of a colour is for by the trade's convention. */
 export function roleOfColour(colour: string, region: Region): Core["role"] {

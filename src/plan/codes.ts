@@ -169,6 +169,13 @@ export const planCodes = [
 		help: "Write a make-up such as `12-2`, `3G2.5` or `triplex 14 AWG`.",
 	},
 	{
+		code: "role-missing",
+		level: "error",
+		meaning: "It is not said what a conductor of an own cable or a terminal of an own part is for.",
+		why: "Nobody can tell whether what lands there belongs there.",
+		help: "Write behind its name what it is for: hot, neutral, ground, positive or negative.",
+	},
+	{
 		code: "cable-goes-nowhere",
 		level: "error",
 		meaning: "A run starts but goes to nothing.",

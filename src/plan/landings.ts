@@ -1,9 +1,9 @@
 // The smaller statements: landings as built, modes and accepted deviations, taken over with their words checked.
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
-import type { Region, Termination } from "../kinds/kind.ts";
+import type { Termination } from "../kinds/kind.ts";
 import type { AcceptStatement, AtStatement, Landing, ModeStatement, NameTerm } from "../syntax/tree.ts";
-import { readCableMake } from "./cable-make.ts";
+import { type CableWords, readCableMake } from "./cable-make.ts";
 import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import type { Acceptance, BoxLandings, SaidLanding, SaidMode, Thing } from "./plan.ts";
@@ -14,7 +14,7 @@ export function readLandings(
 	statement: AtStatement,
 	things: ReadonlyMap<string, Thing>,
 	notUnderstood: ReadonlyMap<string, string>,
-	region: Region,
+	cables: CableWords,
 	findings: Finding[],
 ): BoxLandings | undefined {
 	// What could not be understood has been told where it is declared.
@@ -35,14 +35,14 @@ export function readLandings(
 	return {
 		box: statement.box.text,
 		landings: statement.landings.flatMap((landing) => {
-			const read = readLanding(landing, region, findings);
+			const read = readLanding(landing, cables, findings);
 			return read === undefined ? [] : [read];
 		}),
 		span: statement.span,
 	};
 }
 
-function readLanding(landing: Landing, region: Region, findings: Finding[]): SaidLanding | undefined {
+function readLanding(landing: Landing, cables: CableWords, findings: Finding[]): SaidLanding | undefined {
 	switch (landing.kind) {
 		case "land": {
 			const termination =
@@ -75,7 +75,7 @@ function readLanding(landing: Landing, region: Region, findings: Finding[]): Sai
 			};
 		}
 		case "link": {
-			const cable = readCableMake(landing.cable, landing.span, region, findings);
+			const cable = readCableMake(landing.cable, landing.span, cables, findings);
 			if (cable !== undefined && cable.cores.length > 1)
 				findings.push(
 					planFinding("cable-unknown", {

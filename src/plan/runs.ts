@@ -4,7 +4,7 @@ import { didYouMean } from "../base/nearest.ts";
 import type { Span } from "../base/span.ts";
 import type { Said } from "../kinds/kind.ts";
 import type { HopStatement, Link, NameTerm, RunStatement, Term, ThingStatement } from "../syntax/tree.ts";
-import { readCableMake } from "./cable-make.ts";
+import { type CableWords, readCableMake } from "./cable-make.ts";
 import { Flattener } from "./chain.ts";
 import { planFinding } from "./codes.ts";
 import { namesOf } from "./name-rows.ts";
@@ -21,11 +21,13 @@ export class RunRegister {
 	private readonly tags = new Map<string, Span>();
 	private readonly register: ThingRegister;
 	private readonly places: ReadonlyMap<string, Place>;
+	private readonly cables: CableWords;
 	private readonly findings: Finding[];
 
-	constructor(register: ThingRegister, places: ReadonlyMap<string, Place>, findings: Finding[]) {
+	constructor(register: ThingRegister, places: ReadonlyMap<string, Place>, cables: CableWords, findings: Finding[]) {
 		this.register = register;
 		this.places = places;
+		this.cables = cables;
 		this.findings = findings;
 	}
 
@@ -132,7 +134,7 @@ export class RunRegister {
 	}
 
 	readCable(terms: readonly Term[], at: Span, needed: boolean): CableMake | undefined {
-		if (terms.length > 0) return readCableMake(terms, at, this.register.region, this.findings);
+		if (terms.length > 0) return readCableMake(terms, at, this.cables, this.findings);
 		if (needed)
 			this.findings.push(
 				planFinding("cable-missing", { title: "The cable is not said", span: at, label: "by which cable?" }),
