@@ -85,11 +85,13 @@ class BoxWiring {
 			else if (end === undefined || this.isFree(end, name))
 				members.push({ name, ...(end === undefined ? {} : { end }), ...(point === undefined ? {} : { point }) });
 		}
-		const like =
-			members.find((member) => member.end !== undefined)?.end?.conductor ?? this.likeAround(members[0]?.point);
+		const first = members.find((member) => member.end !== undefined)?.end;
+		const like = first?.conductor ?? this.likeAround(members[0]?.point);
 		if (like === undefined || members.length === 0) return;
 		const { joints } = this.draft.plan.settings;
-		const splice = this.draft.addSplice(this.enclosure, like.role, like.role, {
+		// Named after what its first conductor is for here, as one that is inferred.
+		const knot = first?.conductor.ends[first.which].knot ?? like.role;
+		const splice = this.draft.addSplice(this.enclosure, knot, like.role, {
 			connector: landing.connector ?? joints.connector,
 			ports: landing.ports ?? this.draft.portsFor(landing.members.length),
 			said: true,
@@ -149,22 +151,55 @@ class BoxWiring {
 		return end;
 	}
 
-	/** `bunks-1.black`, `bunks-1.black(2)`, `bunks-1@LC.black`; a cable with one conductor needs no colour. */
+	/** `bunks-1.black`, `bunks-1.black(2)`, `bunks-1@LC.black`, `g1.tail.white`; a cable with one conductor needs no colour. */
 	private seekEnd(name: NameTerm): FoundEnd | undefined {
-		if (name.end !== undefined && this.enclosureNamed(name.end) !== this.enclosure) return undefined;
-		const colour = name.steps.join(".");
+		const { colour, at } = this.readEnd(name);
 		const fits = (conductor: DraftConductor): boolean => {
 			if (conductor.cable === undefined || foldName(conductor.cable) !== foldName(name.head)) return false;
 			return colour === "" || conductor.colour === colour || (colour === "green" && conductor.colour === "bare");
 		};
 		const cores = this.draft.conductorsInto(this.enclosure).filter(fits);
 		const core = name.nth === undefined ? cores[0] : cores[name.nth - 1];
-		if (core === undefined || (colour === "" && cores.length > 1)) return undefined;
-		const here = ([0, 1] as const).filter((which) => core.ends[which].enclosure === this.enclosure);
+		if (core === undefined) return this.seekLead(name);
+		if (colour === "" && cores.length > 1) return undefined;
+		if (at === undefined && name.end !== undefined && this.enclosureNamed(name.end) !== this.enclosure)
+			return undefined;
+		const isHere = (which: 0 | 1) => core.ends[which].enclosure === this.enclosure;
+		const here = ([0, 1] as const).filter((which) => isHere(which) && (at === undefined || core.ends[which].at === at));
 		const [first, second] = here;
 		if (first === undefined) return undefined;
 		// A cable that meets the box twice: the end not yet said, the leaving one first.
 		return { conductor: core, which: second !== undefined && core.ends[first].said ? second : first };
+	}
+
+	/** Of `bunks-1@inv.in.black` the end that `@` names, where the cable has both in this box, and the colour behind it. */
+	private readEnd(name: NameTerm): { readonly colour: string; readonly at: string | undefined } {
+		const colour = name.steps.join(".");
+		if (name.end === undefined) return { colour, at: undefined };
+		const path = [name.end, ...name.steps];
+		const ends = this.draft
+			.conductorsInto(this.enclosure)
+			.filter((conductor) => conductor.cable !== undefined && foldName(conductor.cable) === foldName(name.head))
+			.flatMap((conductor) => conductor.ends.flatMap((end) => end.at ?? []));
+		for (let taken = path.length; taken > 0; taken--) {
+			const said = foldName(path.slice(0, taken).join("."));
+			const at = ends.find((known) => foldName(known) === said);
+			if (at !== undefined) return { colour: path.slice(taken).join("."), at };
+		}
+		return { colour, at: undefined };
+	}
+
+	/** The lead that comes with a device, by its free end: `LC.3.tail`, `LC.3.tail.white`. */
+	private seekLead(name: NameTerm): FoundEnd | undefined {
+		const resolved = resolveName(name, this.draft.plan.thingByName);
+		const [tail, ...colour] = resolved?.rest ?? [];
+		if (resolved === undefined || tail !== "tail") return undefined;
+		const leads = (resolved.thing.blueprint.leads ?? [])
+			.filter((lead) => colour.length === 0 || lead.colour === colour.join("."))
+			.flatMap((lead) => this.draft.leads.get(`${resolved.thing.name}.${lead.mine}`) ?? [])
+			.filter((lead) => lead.ends[1].enclosure === this.enclosure);
+		const lead = leads[(name.nth ?? 1) - 1];
+		return lead === undefined || (colour.length === 0 && leads.length > 1) ? undefined : { conductor: lead, which: 1 };
 	}
 
 	private enclosureNamed(name: string): Enclosure | undefined {

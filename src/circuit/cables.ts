@@ -21,6 +21,7 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 	const [fromBox, toBox] = [enclosureOf(draft, from), enclosureOf(draft, to)];
 	const leaving = sideOf(from, hop.from, from.blueprint.onward);
 	const arriving = sideOf(to, hop.to, to.blueprint.sides[0]?.name);
+	const [leavingAt, arrivingAt] = fromBox === toBox ? namesOfEnds(from, leaving, to, arriving) : [];
 	const conductors = hop.cable.cores.map((bought) => {
 		const core = { ...bought, role: markedRole(bought, hop.cable, hop.markings) };
 		const conductor = draft.addConductor({
@@ -35,8 +36,22 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 			sort: "core",
 			cable: hop.tag,
 			ends: [
-				waitingEnd(fromBox, hop, core, keepApart(homes, run, fromBox, knotFor(from, leaving, core.role, hop)), 0),
-				waitingEnd(toBox, hop, core, keepApart(homes, run, toBox, knotFor(to, arriving, core.role, hop)), 1),
+				waitingEnd(
+					fromBox,
+					hop,
+					core,
+					keepApart(homes, run, fromBox, knotFor(from, leaving, core.role, hop)),
+					0,
+					leavingAt,
+				),
+				waitingEnd(
+					toBox,
+					hop,
+					core,
+					keepApart(homes, run, toBox, knotFor(to, arriving, core.role, hop)),
+					1,
+					arrivingAt,
+				),
 			],
 			span: hop.span,
 		});
@@ -97,6 +112,7 @@ function addLeads(draft: Draft, thing: Thing): void {
 			ends: [end(undefined), end(lead.ownerKnot)],
 			span: thing.span,
 		});
+		draft.leads.set(terminal.name, conductor);
 		draft.land(conductor, 0, point, false, "bare", thing.span);
 		waitInKnot(draft, conductor, conductor.ends[1]);
 	}
@@ -112,6 +128,7 @@ function waitingEnd(
 	core: Core,
 	knot: string | undefined,
 	which: 0 | 1,
+	at: string | undefined,
 ): DraftEnd {
 	const marked = hop.markings.find((marking) => marking.core === core.colour && marksEnd(marking, hop, which));
 	return {
@@ -122,7 +139,19 @@ function waitingEnd(
 		span: spanOfEnd(hop, which),
 		knot,
 		...(marked === undefined ? {} : { marked: marked.colour }),
+		...(at === undefined ? {} : { at }),
 	};
+}
+
+/** What tells the two ends of a cable apart within one enclosure: the things they are at, or the sides of the one thing. */
+function namesOfEnds(
+	from: Thing,
+	leaving: SideSpec | undefined,
+	to: Thing,
+	arriving: SideSpec | undefined,
+): readonly [string, string] {
+	if (from !== to) return [from.name, to.name];
+	return [`${from.name}.${leaving?.name ?? ""}`, `${to.name}.${arriving?.name ?? ""}`];
 }
 
 function marksEnd(marking: CoreMarking, hop: Hop, which: 0 | 1): boolean {

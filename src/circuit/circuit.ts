@@ -130,6 +130,8 @@ export interface End {
 	readonly termination: Termination;
 	/** The colour it is re-marked with at this end. */
 	readonly marked?: string;
+	/** What a plan names it by, where both ends of its cable are in one enclosure: the `r1` of `bunks-1@r1.black`, `inv.in`. */
+	readonly at?: string;
 	/** Said by the builder, or inferred by the trade's convention. */
 	readonly said: boolean;
 	readonly span: Span;

@@ -40,6 +40,8 @@ export class Draft {
 	readonly conductorByName = new Map<string, number>();
 	readonly partByName = new Map<string, Part>();
 	readonly enclosureOfThing = new Map<string, Enclosure>();
+	/** Leads that come with devices, by their terminals. */
+	readonly leads = new Map<string, DraftConductor>();
 	/** Terminals that an `at` line joins into a splice. */
 	readonly joinedByHand = new Set<number>();
 	private readonly intoEnclosure = new Map<string, DraftConductor[]>();
