@@ -2,6 +2,7 @@
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import type { Span } from "../base/span.ts";
+import type { Termination } from "../kinds/kind.ts";
 import { planFinding } from "../plan/codes.ts";
 import { foldName, resolveName } from "../plan/names.ts";
 import type { BoxLandings, SaidLanding } from "../plan/plan.ts";
@@ -98,8 +99,9 @@ class BoxWiring {
 			span: landing.span,
 		});
 		for (const { name, end, point } of members) {
-			if (end !== undefined) this.draft.land(end.conductor, end.which, splice, true, undefined, name.span);
-			else if (point !== undefined) this.pigtail(like, point, splice, name.span);
+			const termination = landing.terminations.get(name);
+			if (end !== undefined) this.draft.land(end.conductor, end.which, splice, true, termination, name.span);
+			else if (point !== undefined) this.pigtail(like, point, splice, termination, name.span);
 		}
 	}
 
@@ -115,10 +117,18 @@ class BoxWiring {
 		}
 	}
 
-	private pigtail(like: DraftConductor, point: number, splice: number, span: Span): void {
+	private pigtail(
+		like: DraftConductor,
+		point: number,
+		splice: number,
+		termination: Termination | undefined,
+		span: Span,
+	): void {
 		const target = this.draft.points[point];
 		const name = target?.kind === "terminal" ? `${target.part}~${target.terminal}` : `${this.enclosure.name}~case`;
-		this.draft.addPigtail(name, like, this.enclosure, point, splice, true, span);
+		const pigtail = this.draft.addPigtail(name, like, this.enclosure, point, splice, true, span);
+		const [end] = pigtail.ends;
+		end.termination = termination ?? end.termination;
 		this.draft.joinedByHand.add(point);
 	}
 

@@ -69,6 +69,12 @@ function readLanding(landing: Landing, cables: CableWords, findings: Finding[]):
 			return {
 				sort: "join",
 				members: landing.members,
+				terminations: new Map(
+					landing.terminations.flatMap(({ of, termination }) => {
+						const read = readTermination(termination, findings);
+						return read === undefined ? [] : [[of, read] as const];
+					}),
+				),
 				...(connector === undefined ? {} : { connector }),
 				...(ports?.kind === "number" ? { ports: ports.value } : {}),
 				span: landing.span,

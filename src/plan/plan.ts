@@ -146,6 +146,8 @@ export type SaidLanding =
 	| {
 			readonly sort: "join";
 			readonly members: readonly (readonly NameTerm[])[];
+			/** How members' ends are made up, where that is said; of a terminal, the end of its pigtail there. */
+			readonly terminations: ReadonlyMap<NameTerm, Termination>;
 			readonly connector?: string;
 			readonly ports?: number;
 			readonly span: Span;

@@ -28,26 +28,31 @@ export type LineRule =
 
 /** Reads single lines. Get the one of the program with `lineParser()`: building it is what costs. */
 export class LineParser extends StatementParser {
-	/** `join A, B, (C D) by lever 3`. */
+	/** `join A, B fork, (C D) by lever 3`. */
 	private readonly join = this.RULE("join", () => {
-		const members: NameTerm[][] = [];
+		const ports: Port[] = [];
 		this.CONSUME(tokens.Join);
-		this.MANY(() =>
+		this.MANY(() => {
+			const isListed = this.ACTION(() => this.hasCommaBefore());
 			this.OR([
-				{ ALT: () => members.push([this.SUBRULE(this.name, { ARGS: ["What is joined"] })]) },
+				{ ALT: () => ports.push({ names: [this.SUBRULE(this.name, { ARGS: ["What is joined"] })], isListed }) },
 				{
 					ALT: () => {
 						this.CONSUME(tokens.Opening);
-						members.push(this.SUBRULE(this.names, { ARGS: ["What shares the port", () => true] }));
+						ports.push({
+							names: this.SUBRULE(this.names, { ARGS: ["What shares the port", () => true] }),
+							isListed: true,
+						});
 						this.CONSUME(tokens.Closing, { ERR_MSG: "word-missing `)`" });
 					},
 				},
-			]),
-		);
+			]);
+		});
 		const connector = this.OPTION(() => this.SUBRULE(this.cable)) ?? [];
 		return this.ACTION((): Landing[] => {
-			if (members.flat().length < 2) this.#reportTooFew("join", "bunks-1.black, bunks-2.black, b1.hot by lever 3");
-			return [{ kind: "join", members, connector, span: this.line.whole }];
+			if (ports.flatMap((port) => port.names).length < 2)
+				this.#reportTooFew("join", "bunks-1.black, bunks-2.black, b1.hot by lever 3");
+			return [{ kind: "join", ...withTerminations(ports), connector, span: this.line.whole }];
 		});
 	});
 
@@ -168,6 +173,29 @@ export class LineParser extends StatementParser {
 		);
 		return [];
 	}
+}
+
+/** What goes into one port of a joint. `isListed`: a comma stands before it, or it is in brackets. */
+interface Port {
+	readonly names: readonly NameTerm[];
+	readonly isListed: boolean;
+}
+
+/** A plain word right behind a member, without a comma, is how its end is made up, as long as two members are left. */
+function withTerminations(ports: readonly Port[]): Pick<Landing & { kind: "join" }, "members" | "terminations"> {
+	const members: (readonly NameTerm[])[] = [];
+	const terminations: { of: NameTerm; termination: NameTerm }[] = [];
+	for (const [index, { names, isListed }] of ports.entries()) {
+		const [name] = names;
+		const before = ports[index - 1]?.names;
+		const of = before?.length === 1 && members.at(-1) === before ? before[0] : undefined;
+		const isTermination = !isListed && of !== undefined && of.text !== of.head && name?.text === name?.head;
+		if (isTermination && name !== undefined) terminations.push({ of, termination: name });
+		else members.push(names);
+	}
+	return members.length < 2
+		? { members: ports.map((port) => port.names), terminations: [] }
+		: { members, terminations };
 }
 
 /** The one line parser, built when the first line is read. */

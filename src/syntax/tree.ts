@@ -232,10 +232,12 @@ export type Landing =
 			readonly on: NameTerm;
 			readonly span: Span;
 	  }
-	/** `join A, B, (C D) by lever 3`: each member is one port; a group shares a port. */
+	/** `join A, B fork, (C D) by lever 3`: each member is one port; a group shares a port. */
 	| {
 			readonly kind: "join";
 			readonly members: readonly (readonly NameTerm[])[];
+			/** How the ends of members are made up, where that is said. */
+			readonly terminations: readonly { readonly of: NameTerm; readonly termination: NameTerm }[];
 			readonly connector: readonly Term[];
 			readonly span: Span;
 	  }

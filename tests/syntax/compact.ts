@@ -96,8 +96,11 @@ function landing(node: Landing): string[] {
 					`on ${name(node.on)}`,
 				),
 			];
-		case "join":
-			return [line("join", node.members.map((port) => names("", port)).join(" | "), cable("by", node.connector))];
+		case "join": {
+			const made = new Map(node.terminations.map(({ of, termination }) => [of, `with ${name(termination)}`]));
+			const ports = node.members.map((port) => port.map((entry) => line(name(entry), made.get(entry))).join(", "));
+			return [line("join", ports.join(" | "), cable("by", node.connector))];
+		}
 		case "link":
 			return [line("link", names("", node.between), cable("by", node.cable))];
 		case "free":
