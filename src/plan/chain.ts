@@ -4,7 +4,7 @@ import { didYouMean } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import { joinSpans, type Span } from "../base/span.ts";
 import type { Said } from "../kinds/kind.ts";
-import type { HopStatement, Link, Marking, NameTerm, QuantityTerm, UnknownTerm } from "../syntax/tree.ts";
+import type { HopStatement, Link, Marking, NameTerm, NewName, QuantityTerm, UnknownTerm } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
 import { markedRole } from "./marked-role.ts";
 import { namesOf } from "./name-rows.ts";
@@ -142,6 +142,16 @@ export class Flattener {
 		this.register.report(problem);
 	}
 
+	private reportUnusedTags(tags: NewName, cables: number): void {
+		this.register.report(
+			planFinding("tags-too-many", {
+				title: `${tags.first.text}..${tags.last?.text ?? ""} are more tags than the hop has cables: ${cables}`,
+				span: tags.span,
+				label: "too many",
+			}),
+		);
+	}
+
 	private takeHop(hop: HopStatement, start: Position): Position {
 		let position: Position =
 			hop.cable.length === 0 ? start : { ...start, cable: this.register.readCable(hop.cable, hop.span, false) };
@@ -162,7 +172,10 @@ export class Flattener {
 					span: joinSpans(first.span, last.span),
 				}),
 			);
-		for (const name of namesOf(hop.name)) {
+		const names = namesOf(hop.name);
+		const tags = hop.tag === undefined ? [] : namesOf(hop.tag);
+		if (hop.tag !== undefined && tags.length > names.length) this.reportUnusedTags(hop.tag, names.length);
+		for (const [index, name] of names.entries()) {
 			const to = this.register.arrive(hop, name, this.run, arrivingBy(position.cable, hop.markings));
 			if (to === undefined) {
 				this.register.incomplete = true;
@@ -171,7 +184,7 @@ export class Flattener {
 			}
 			this.add(position, to, {
 				length: hop.length,
-				tag: hop.tag,
+				tag: tags[index] ?? tags.at(-1),
 				through: hop.through,
 				markings: hop.markings,
 				span: name.span,

@@ -211,6 +211,13 @@ export const planCodes = [
 		help: "Use a cable tag and colour that enter the box.",
 	},
 	{
+		code: "tags-too-many",
+		level: "error",
+		meaning: "A hop has a row of tags with more tags than the hop has cables.",
+		why: "A tag that is on no cable will be looked for in vain.",
+		help: "Write one tag for each thing the hop arrives at: `as bunks-1..bunks-3 to l1..l3: light 2 W each`.",
+	},
+	{
 		code: "terminal-unknown",
 		level: "error",
 		meaning: "A landing names a terminal that the box does not have.",

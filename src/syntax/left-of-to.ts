@@ -3,7 +3,7 @@ import type { Finding } from "../base/finding.ts";
 import { findUnit } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
 import { problem, quoted } from "./problem.ts";
-import type { HopStatement, Marking, NameTerm, QuantityTerm, Term, UnknownTerm } from "./tree.ts";
+import type { HopStatement, Marking, NewName, QuantityTerm, Term, UnknownTerm } from "./tree.ts";
 import { rounded } from "./units.ts";
 
 type Length = QuantityTerm | UnknownTerm;
@@ -16,7 +16,7 @@ export class LeftOfTo {
 	readonly #report: (finding: Finding) => void;
 	#length: { readonly length: Length | undefined; readonly span: Span } | undefined;
 	#within: { readonly length: Length | undefined; readonly span: Span } | undefined;
-	#tag: NameTerm | undefined;
+	#tag: NewName | undefined;
 	#cable: readonly Term[] = [];
 
 	constructor(report: (finding: Finding) => void) {
@@ -40,7 +40,7 @@ export class LeftOfTo {
 		else this.#within = { length: this.#positive(length), span };
 	}
 
-	setTag(tag: NameTerm): void {
+	setTag(tag: NewName): void {
 		if (this.#tag) this.#reportWord(tag.span, "A hop has one tag, and this is a second one");
 		else this.#tag = tag;
 	}

@@ -79,7 +79,7 @@ export class HopParser extends TermParser {
 			{
 				ALT: () => {
 					this.CONSUME(tokens.As);
-					const tag = this.SUBRULE(this.name, { ARGS: ["The tag behind `as`"] });
+					const tag = this.SUBRULE(this.row, { ARGS: ["The tag behind `as`"] });
 					this.ACTION(() => left.setTag(tag));
 				},
 			},

@@ -181,7 +181,8 @@ export interface HopStatement {
 	readonly kind: "hop";
 	readonly manner: "to" | "via" | "bolted" | "within";
 	readonly length?: QuantityTerm | UnknownTerm;
-	readonly tag?: NameTerm;
+	/** A row of tags for a hop to a row of things. */
+	readonly tag?: NewName;
 	/** The cable from this hop on; empty when it stays the same. */
 	readonly cable: readonly Term[];
 	/** `2 ft through engine-bay`. */

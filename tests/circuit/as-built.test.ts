@@ -56,6 +56,53 @@ describe("a landing", () => {
 		expect(told).toEqual(["7:one-1@LC.white core-unknown"]);
 	});
 
+	test("of a cable that meets a box twice is told apart by the things, or by the sides of the one thing", () => {
+		const ring = `${supply}circuit one from LC breaker 20 A by 12-2
+  14 ft to j1: box
+    r1: receptacle
+    g1: gfci 20 A
+  from r1
+    1 ft to g1
+at j1
+  one-2@g1.black loose
+  one-2@r1.white loose
+`;
+		const ends = endsIn(wireRight(ring), "j1").filter((line) => /one-2[.](black|white)/.test(line));
+		expect(ends).toEqual([
+			"one-2.black on j1/hot",
+			"one-2.black loose",
+			"one-2.white loose",
+			"one-2.white on j1/neutral",
+		]);
+		const round = `${supply}inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A
+feed round from inv.out by 10-2
+  3 ft to inv.in
+at inv
+  round-1@inv.in.white capped
+`;
+		expect(endsIn(wireRight(round), "inv").slice(2, 4)).toEqual([
+			"round-1.white on inv.out.neutral",
+			"round-1.white capped",
+		]);
+	});
+
+	test("of a device's own lead", () => {
+		const wired = wireRight(
+			`${supply}circuit one from LC ground-fault-breaker 20 A by 12-2\n  9 ft to b1: receptacle\nat LC\n  LC.1.tail on LC.neutral.7\n`,
+		);
+		expect(endsIn(wired, "LC")).toContain("LC.1~tail on LC.neutral.7");
+		expect(
+			endsIn(
+				wireRight(`${supply}circuit one from LC ground-fault-breaker 20 A by 12-2
+  9 ft to b1: receptacle
+at LC
+  LC.1.tail.white loose
+`),
+				"LC",
+			),
+		).toContain("LC.1~tail loose");
+	});
+
 	test("in a panel lands on its breakers, main, bus and bars", () => {
 		const wired = wireRight(
 			`${end}at LC\n  one-1.black on LC.main.line\n  one-1.white on LC.neutral\n  one-1.bare on LC.ground.7\n`,
@@ -113,6 +160,16 @@ describe("what is joined by hand", () => {
 			connector: "push-in",
 			ports: 4,
 		});
+	});
+
+	test("says how the ends of its members are made up", () => {
+		const wired = wireRight(
+			`${two.replace("12-2", "12-2 stranded")}at b1\n  join one-1.black ferrule, one-2.black, b1.hot ring\n`,
+		);
+		expect(endOf(wired, "one-1.black", "b1")?.termination).toBe("ferrule");
+		expect(endOf(wired, "one-2.black", "b1")?.termination).toBe("bare");
+		expect(endOf(wired, "b1~hot", "b1")?.termination).toBe("ring");
+		expect(endOf(wired, "b1~ground", "b1")?.termination).toBe("fork");
 	});
 
 	test("with brackets shares a port", () => {

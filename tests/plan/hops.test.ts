@@ -126,6 +126,16 @@ describe("tags", () => {
 		]);
 	});
 
+	test("a row of them for a row of things", () => {
+		const { hops, told } = follow("  4 ft as a-1..a-3 to l1..l3: light 2 W each\n");
+		expect([hops.map((hop) => hop.split(":")[0]), told]).toEqual([["a-1", "a-2", "a-3"], []]);
+	});
+
+	test("more or fewer of them than cables", () => {
+		expect(follow("  4 ft as a-1..a-3 to l1..l2: light 2 W each\n").told).toEqual(["4:a-1..a-3 tags-too-many"]);
+		expect(follow("  4 ft as a-1..a-2 to l1..l3: light 2 W each\n").told).toEqual(["4:a-1 tag-twice"]);
+	});
+
 	test("a tag that an automatic one has", () => {
 		expect(follow("  4 ft to b1: receptacle\n  4 ft as one-1 to b2: receptacle\n").told).toEqual(["5:one-1 tag-twice"]);
 	});

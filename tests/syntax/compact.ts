@@ -76,7 +76,7 @@ function link(node: Link): string[] {
 		line(name(entry.core), "marked", name(entry.colour), `at ${entry.at ? name(entry.at) : "both ends"}`),
 	);
 	const far = node.length && `${node.manner === "within" ? "within" : "length"} ${term(node.length)}`;
-	const head = line("hop", far, node.tag && `tag ${name(node.tag)}`, cable("by", node.cable), ...through, ...marked);
+	const head = line("hop", far, node.tag && `tag ${newName(node.tag)}`, cable("by", node.cable), ...through, ...marked);
 	const arrival = { to: "to", via: "via", bolted: "bolted to", within: "to" }[node.manner];
 	const arrived = node.type ? `${newName(node.name)}: ${name(node.type)}` : newName(node.name);
 	return [
