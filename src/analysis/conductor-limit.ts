@@ -35,6 +35,21 @@ export interface ConductorLimit {
 
 /** The limit of a conductor, in its cable if it has one; undefined where no table knows its material. */
 export function conductorLimit(circuit: Circuit, conductor: Conductor): ConductorLimit | undefined {
+	// On boats it is a matter of the cable and where it runs; ashore all of one make are alike.
+	if (circuit.plan.settings.rules === "boat") return findLimit(circuit, conductor);
+	const limits = limitsOf.get(circuit) ?? new Map<string, { readonly limit: ConductorLimit | undefined }>();
+	limitsOf.set(circuit, limits);
+	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
+	const cord = cable?.flexible === true ? cable.conductors.length : 0;
+	const make = `${conductor.material} ${conductor.gauge.label} ${conductor.gauge.system} ${conductor.insulation} ${cord}`;
+	const known = limits.get(make) ?? { limit: findLimit(circuit, conductor) };
+	limits.set(make, known);
+	return known.limit;
+}
+
+const limitsOf = new WeakMap<Circuit, Map<string, { readonly limit: ConductorLimit | undefined }>>();
+
+function findLimit(circuit: Circuit, conductor: Conductor): ConductorLimit | undefined {
 	if (conductor.material !== "copper") return undefined;
 	const own = limitOf(circuit, conductor, conductor.gauge);
 	if (own !== undefined) return own;

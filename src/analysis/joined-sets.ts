@@ -5,7 +5,8 @@ export class JoinedSets {
 	private readonly parents: Int32Array;
 
 	constructor(count: number) {
-		this.parents = Int32Array.from({ length: count }, (_, index) => index);
+		this.parents = new Int32Array(count);
+		for (let index = 1; index < count; index++) this.parents[index] = index;
 	}
 
 	/** The point that stands for all that are joined with this one. */

@@ -44,7 +44,8 @@ export function sortLandings(circuit: Circuit): Landings {
 		for (const which of bothEnds) {
 			const { point } = conductor.ends[which];
 			if (point === undefined) continue;
-			const [carries, lands] = [carriedBy(conductor, which), sorts[point] ?? "hot"];
+			const carries = carriedBy(conductor, which);
+			const lands = sorts[point] ?? "hot";
 			if (carries !== lands) found.push({ conductor: conductor.index, which, point, carries, lands });
 		}
 	const roots = nameRoots(circuit, found);
@@ -85,12 +86,11 @@ function carried(circuit: Circuit, conductor: Conductor, which: 0 | 1): PoleSort
 	const { marked } = conductor.ends[which];
 	if (marked !== undefined) return sortOfMark(circuit, marked, own);
 	// A pigtail's colour is that of the first wire of its joint; what it is for is what the terminal on it is for.
+	if (conductor.sort !== "pigtail") return own;
 	const [first, second] = conductor.ends.map((end) =>
 		end.point === undefined ? undefined : circuit.points[end.point],
 	);
-	if (conductor.sort === "pigtail" && first !== undefined && first.kind !== "splice" && second?.kind === "splice")
-		return sortOfRole(first.role);
-	return own;
+	return first !== undefined && first.kind !== "splice" && second?.kind === "splice" ? sortOfRole(first.role) : own;
 }
 
 /** What a re-marking says: the end's own sort where the colour suits it, else the first that it suits. */
@@ -116,16 +116,15 @@ interface Vote {
  * box decide: the member that completes one is the one that is misplaced.
  */
 function sortPoints(circuit: Circuit, carriedBy: Landings["carriedBy"]): PoleSort[] {
+	const sorts = circuit.points.map((point) => sortOfRole(point.role));
 	const votes = new Map<number, Vote[]>();
+	for (const point of disagreeing(circuit, carriedBy, sorts)) votes.set(point, []);
+	if (votes.size === 0) return sorts;
 	for (const conductor of circuit.conductors)
 		for (const which of bothEnds) {
 			const { point } = conductor.ends[which];
-			if (point === undefined || circuit.points[point]?.kind !== "splice") continue;
-			const here = votes.get(point) ?? [];
-			votes.set(point, here);
-			here.push({ sort: carriedBy(conductor, which), conductor });
+			if (point !== undefined) votes.get(point)?.push({ sort: carriedBy(conductor, which), conductor });
 		}
-	const sorts = circuit.points.map((point) => sortOfRole(point.role));
 	const open: number[] = [];
 	for (const [point, here] of votes) {
 		const [first, second] = rankSorts(here);
@@ -135,6 +134,22 @@ function sortPoints(circuit: Circuit, carriedBy: Landings["carriedBy"]): PoleSor
 	}
 	if (open.length > 0) settleTies(circuit, carriedBy, votes, open, sorts);
 	return sorts;
+}
+
+/** The splices of which not all members are for the same; where all are, that is written to `sorts`. In the order they are met. */
+function disagreeing(circuit: Circuit, carriedBy: Landings["carriedBy"], sorts: PoleSort[]): ReadonlySet<number> {
+	const found = new Set<number>();
+	const asked = new Uint8Array(sorts.length);
+	for (const conductor of circuit.conductors)
+		for (const which of bothEnds) {
+			const { point } = conductor.ends[which];
+			if (point === undefined || circuit.points[point]?.kind !== "splice") continue;
+			const sort = carriedBy(conductor, which);
+			if (asked[point] === 1 && sorts[point] !== sort) found.add(point);
+			asked[point] = 1;
+			sorts[point] = sort;
+		}
+	return found;
 }
 
 /** Sorts by how many members say them; as many: first those of pigtails, whose terminals are sure, then in the circuit's order. */

@@ -68,39 +68,39 @@ function closedIn(link: Link): Edge["closed"] | "never" {
 
 /** Every point that can be reached from `starts` over edges that `allow` lets pass; breadth first, so ways are shortest. */
 export function reachFrom(network: Network, starts: Iterable<number>, allow: (edge: Edge) => boolean): Reach {
-	const cameBy = new Map<number, Edge | undefined>();
-	const distances = new Map<number, number>();
+	const cameBy: (Edge | undefined)[] = new Array(network.edges.length);
+	// One more than the steps from the start; 0 where not reached.
+	const depths = new Int32Array(network.edges.length);
 	const points: number[] = [];
 	for (const start of starts) {
-		if (cameBy.has(start)) continue;
-		cameBy.set(start, undefined);
-		distances.set(start, 0);
+		if (depths[start] !== 0) continue;
+		depths[start] = 1;
 		points.push(start);
 	}
-	for (let next = 0; next < points.length; next++) {
-		const point = points[next] ?? 0;
-		const distance = distances.get(point) ?? 0;
+	for (const point of points) {
+		const depth = (depths[point] ?? 0) + 1;
 		for (const edge of network.edges[point] ?? []) {
-			if (cameBy.has(edge.to) || !allow(edge)) continue;
-			cameBy.set(edge.to, edge);
-			distances.set(edge.to, distance + 1);
+			if (depths[edge.to] !== 0 || !allow(edge)) continue;
+			cameBy[edge.to] = edge;
+			depths[edge.to] = depth;
 			points.push(edge.to);
 		}
 	}
+	const has = (point: number): boolean => (depths[point] ?? 0) > 0;
 	const edgesTo = (point: number): Edge[] => {
 		const way: Edge[] = [];
-		for (let edge = cameBy.get(point); edge !== undefined; edge = cameBy.get(edge.from)) way.push(edge);
+		for (let edge = cameBy[point]; edge !== undefined; edge = cameBy[edge.from]) way.push(edge);
 		return way.reverse();
 	};
 	return {
 		network,
 		points,
-		has: (point) => cameBy.has(point),
-		distance: (point) => distances.get(point),
-		cameBy: (point) => cameBy.get(point),
-		startOf: (point) => (cameBy.has(point) ? (edgesTo(point)[0]?.from ?? point) : undefined),
+		has,
+		distance: (point) => (has(point) ? (depths[point] ?? 1) - 1 : undefined),
+		cameBy: (point) => cameBy[point],
+		startOf: (point) => (has(point) ? (edgesTo(point)[0]?.from ?? point) : undefined),
 		edgesTo,
-		pathTo: (point) => (cameBy.has(point) ? tellWay(network.circuit, edgesTo(point), point) : []),
+		pathTo: (point) => (has(point) ? tellWay(network.circuit, edgesTo(point), point) : []),
 	};
 }
 

@@ -1,4 +1,5 @@
 // Which poles of the live sources each point can be joined to in a mode, with every intended bond taken away.
+import { certain } from "../base/certain.ts";
 import type { Role } from "../kinds/kind.ts";
 import { reachPossible } from "./choices.ts";
 import type { Edge, Network, Reach } from "./network.ts";
@@ -53,22 +54,26 @@ export function tracePoles(network: Network, allow: (edge: Edge) => boolean = no
 		if (source.ground !== undefined) poles.push({ source: source.name, role: "ground", points: [source.ground] });
 	}
 	const reaches = poles.map((pole) => reachPossible(network, pole.points, allow));
-	const roles = new Map<number, Set<Role>>();
-	const sorts = new Map<number, Set<PoleSort>>();
-	const counts = new Map<number, number>();
+	// Points are many and the roles that come together few: a point has a number that stands for its set of them.
+	const roles = new SetNumbers<Role>();
+	const sorts = new SetNumbers<PoleSort>();
+	const roleSets = new Uint8Array(network.edges.length);
+	const sortSets = new Uint8Array(network.edges.length);
+	const counts = new Uint16Array(network.edges.length);
 	poles.forEach((pole, index) => {
+		const sort = sortOfRole(pole.role);
 		for (const point of reaches[index]?.points ?? []) {
-			addTo(roles, point, pole.role);
-			addTo(sorts, point, sortOfRole(pole.role));
-			counts.set(point, (counts.get(point) ?? 0) + 1);
+			roleSets[point] = roles.add(roleSets[point], pole.role);
+			sortSets[point] = sorts.add(sortSets[point], sort);
+			counts[point] = (counts[point] ?? 0) + 1;
 		}
 	});
 	return {
 		poles,
 		reaches,
-		rolesAt: (point) => roles.get(point) ?? none,
-		countAt: (point) => counts.get(point) ?? 0,
-		sortsAt: (point) => sorts.get(point) ?? noSort,
+		rolesAt: (point) => roles.setOf(roleSets[point]),
+		countAt: (point) => counts[point] ?? 0,
+		sortsAt: (point) => sorts.setOf(sortSets[point]),
 		reachAt: (point, role) => reaches.find((reach, index) => poles[index]?.role === role && reach.has(point)),
 		reachOf: (point, sort) =>
 			reaches.find((reach, index) => {
@@ -88,11 +93,25 @@ export function isHot(role: Role): boolean {
 	return sortOfRole(role) === "hot";
 }
 
-function addTo<Value>(sets: Map<number, Set<Value>>, point: number, value: Value): void {
-	const here = sets.get(point);
-	if (here === undefined) sets.set(point, new Set([value]));
-	else here.add(value);
-}
+/** Numbers for sets, in the order in which values are added to them; 0 is the empty one. */
+class SetNumbers<Value> {
+	private readonly sets: ReadonlySet<Value>[] = [new Set()];
+	private readonly next = new Map<Value, number[]>();
 
-const none: ReadonlySet<Role> = new Set();
-const noSort: ReadonlySet<PoleSort> = new Set();
+	/** The number of a set with one value more. */
+	add(number: number | undefined, value: Value): number {
+		const from = number ?? 0;
+		const known = this.next.get(value) ?? [];
+		this.next.set(value, known);
+		const there = known[from];
+		if (there !== undefined) return there;
+		const set = this.setOf(from);
+		const added = set.has(value) ? from : this.sets.push(new Set([...set, value])) - 1;
+		known[from] = added;
+		return added;
+	}
+
+	setOf(number: number | undefined): ReadonlySet<Value> {
+		return certain(this.sets[number ?? 0], "a set");
+	}
+}

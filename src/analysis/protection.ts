@@ -82,7 +82,16 @@ function isWider(one: Exposure, other: Exposure): boolean {
 function narrow(here: Exposure, edge: Edge, protections: readonly Protection[]): Exposure {
 	const link = edge.by.kind === "link" ? edge.by.link : undefined;
 	const device = link?.protection === undefined ? undefined : protections[link.protection];
-	if (link === undefined || device === undefined) return { ...here, by: edge };
+	// Written out: this is done for every edge, and a spread is slow.
+	if (link === undefined || device === undefined)
+		return {
+			amperes: here.amperes,
+			device: here.device,
+			nearest: here.nearest,
+			unrated: here.unrated,
+			source: here.source,
+			by: edge,
+		};
 	const nearest: Passage = { device, pole: link.index };
 	if (device.rating === undefined) return { ...here, nearest, unrated: device, by: edge };
 	if (device.rating > here.amperes) return { ...here, nearest, by: edge };

@@ -11,8 +11,16 @@ export interface Switch {
 	readonly opensNeutral: boolean;
 }
 
-/** Every switch of a circuit. */
+/** Every switch of a circuit. Worked out once for a circuit. */
 export function findSwitches(circuit: Circuit): readonly Switch[] {
+	const known = switchesOf.get(circuit) ?? gatherSwitches(circuit);
+	switchesOf.set(circuit, known);
+	return known;
+}
+
+const switchesOf = new WeakMap<Circuit, readonly Switch[]>();
+
+function gatherSwitches(circuit: Circuit): readonly Switch[] {
 	const tripping = new Set([
 		...circuit.protections.map((protection) => protection.part),
 		...circuit.groundFaults.map((device) => device.part),

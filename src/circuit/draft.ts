@@ -108,13 +108,17 @@ export class Draft {
 		for (let copy = 2; this.conductorByName.has(name); copy++) name = `${conductor.name}(${copy})`;
 		const kept: DraftConductor = { ...conductor, name, index: this.conductors.length };
 		this.conductors.push(kept);
-		for (const enclosure of new Set(kept.ends.map((end) => end.enclosure.name))) {
-			const here = this.intoEnclosure.get(enclosure);
-			if (here === undefined) this.intoEnclosure.set(enclosure, [kept]);
-			else here.push(kept);
-		}
+		const [one, other] = kept.ends;
+		this.noteInto(one.enclosure, kept);
+		if (other.enclosure !== one.enclosure) this.noteInto(other.enclosure, kept);
 		this.conductorByName.set(name, kept.index);
 		return kept;
+	}
+
+	private noteInto(enclosure: Enclosure, conductor: DraftConductor): void {
+		const here = this.intoEnclosure.get(enclosure.name);
+		if (here === undefined) this.intoEnclosure.set(enclosure.name, [conductor]);
+		else here.push(conductor);
 	}
 
 	/** A short conductor inside a box: a pigtail from a terminal to a splice, a jumper from one terminal to another. */
@@ -177,10 +181,12 @@ export class Draft {
 	}
 
 	knot(enclosure: Enclosure, name: string): Knot {
-		const here = this.knots.get(enclosure.name) ?? new Map<string, Knot>();
-		this.knots.set(enclosure.name, here);
-		const knot = here.get(name) ?? { name, ends: [], members: [] };
-		here.set(name, knot);
+		const here = this.knots.get(enclosure.name);
+		const known = here?.get(name);
+		if (known !== undefined) return known;
+		const knot: Knot = { name, ends: [], members: [] };
+		if (here === undefined) this.knots.set(enclosure.name, new Map([[name, knot]]));
+		else here.set(name, knot);
 		return knot;
 	}
 

@@ -80,11 +80,12 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	const { circuit } = analysis;
 	const { crossings } = state;
 	const bridges = new Set(crossings.bridges.map((bridge) => bridge.conductor));
+	const suits = rememberSuits(circuit.plan.settings);
 	const found = circuit.conductors.flatMap((conductor): Misleading[] => {
 		// A pigtail has no colour of its own to mislead with, and a conductor that joins two poles is told as that.
 		if (conductor.sort === "pigtail" || bridges.has(conductor.index)) return [];
 		const carries = carriedBy(state, conductor);
-		return carries === undefined || suits(circuit.plan.settings, conductor, carries)
+		return carries === undefined || suits(conductor, carries)
 			? []
 			: [{ conductor, carries, root: rootOf(analysis, state, conductor, carries) }];
 	});
@@ -102,7 +103,19 @@ function carriedBy({ crossings }: ModeState, { ends }: Conductor): PoleSort | un
 	return undefined;
 }
 
-function suits(settings: Settings, conductor: Conductor, carries: PoleSort): boolean {
+/** The same question, asked once for each colour and what it carries. */
+function rememberSuits(settings: Settings): (conductor: Conductor, carries: PoleSort) => boolean {
+	const known = new Map<string, boolean>();
+	return (conductor, carries) => {
+		const [one, other] = conductor.ends;
+		const key = `${conductor.colour} ${one.marked ?? "-"} ${other.marked ?? "-"} ${carries}`;
+		const there = known.get(key) ?? suitsColour(settings, conductor, carries);
+		known.set(key, there);
+		return there;
+	};
+}
+
+function suitsColour(settings: Settings, conductor: Conductor, carries: PoleSort): boolean {
 	// Green and bare cannot be made anything else by a mark.
 	if (carries !== "ground" && isGroundColour(conductor)) return false;
 	return conductor.ends.every(({ marked }) => colourFits(settings, marked ?? conductor.colour, carries));

@@ -67,9 +67,11 @@ interface Shortage {
 type Lacks = Partial<Record<Needed, { readonly cable: Cable; readonly box: string }>>;
 
 function findShortages(circuit: Circuit, state: ModeState, shortages: Map<string, Shortage>): void {
+	const wanting = wants(circuit, state);
+	if (wanting.length === 0) return;
 	const lacks = traceLacks(circuit, state);
 	const arriving = rolesArriving(circuit, state);
-	for (const { point, need, from } of wants(circuit, state)) {
+	for (const { point, need, from } of wanting) {
 		const lack = lacks.get(from)?.[need];
 		// Where the conductor comes in by another cable, it is there and only not joined: that is told elsewhere.
 		if (lack === undefined || arriving.get(lack.box)?.has(need) === true) continue;

@@ -91,22 +91,37 @@ function exposedIn(analysis: Analysis, conductor: Conductor): ExposedConductor |
 	const { circuit } = analysis;
 	// A lead that comes with a device is its maker's to size.
 	if (conductor.ends.some((end) => isLead(pointAt(analysis, end.point)))) return undefined;
+	if (!analysis.states.some((state) => carriesAny(state, conductor))) return undefined;
 	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
 	const limit = conductorLimit(circuit, conductor);
 	const careful = limit === undefined ? 0 : carefulLimit(limit);
 	let worst: Pick<ExposedConductor, "exposure" | "carries" | "state"> | undefined;
-	const modes = new Set<string>();
+	const modes: string[] = [];
 	for (const state of analysis.states) {
 		const hot = hotAt(state, conductor);
 		const exposure = hot ?? state.waysBack.neutral.get(conductor.index);
 		if (exposure === undefined || (exposure.amperes <= careful && limit?.beyondTable !== true)) continue;
-		modes.add(state.mode.name);
+		modes.push(state.mode.name);
 		if (worst === undefined || exposure.amperes > worst.exposure.amperes)
 			worst = { exposure, carries: hot === undefined ? "return" : "hot", state };
 	}
 	if (worst === undefined) return undefined;
 	const device = blamedDevice(worst.exposure, limit);
-	return { ...worst, device, conductor, cable, limit, modes, distance: distanceOf(worst.state, conductor) };
+	return {
+		...worst,
+		device,
+		conductor,
+		cable,
+		limit,
+		modes: new Set(modes),
+		distance: distanceOf(worst.state, conductor),
+	};
+}
+
+/** Whether anything may come to a conductor at all: most grounds are done with here. */
+function carriesAny(state: ModeState, { index, ends }: Conductor): boolean {
+	if (state.waysBack.neutral.has(index)) return true;
+	return ends.some(({ point }) => point !== undefined && state.exposure.has(point));
 }
 
 /** The exposure of a conductor that a hot reaches; one that its own pole reaches too is part of a short circuit, told elsewhere. */

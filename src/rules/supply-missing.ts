@@ -37,16 +37,13 @@ circuit bunks from LC breaker 20 A by 12-2
 		const roughedIn = new Set(circuit.plan.runs.filter((run) => run.roughedIn).map((run) => run.name));
 		const isFed = (point: number): boolean =>
 			states.some(({ poles }) => poles.sortsAt(point).has("hot") || poles.sortsAt(point).has("neutral"));
+		const canBeDead = (part: Part): boolean =>
+			part.points.length > 0 && !part.face.traits.includes("source") && !roughedIn.has(part.run ?? "");
+		if (!circuit.parts.some((part) => canBeDead(part) && !part.points.some(isFed))) return [];
 		const islands = joinAll(analysis);
 		// What a cable joins to something that is fed is dead for a reason that other rules tell.
 		const fed = new Set(circuit.points.filter(({ index }) => isFed(index)).map(({ index }) => islands.find(index)));
-		const dead = circuit.parts.filter(
-			({ points, face, run }) =>
-				points[0] !== undefined &&
-				!fed.has(islands.find(points[0])) &&
-				!face.traits.includes("source") &&
-				!roughedIn.has(run ?? ""),
-		);
+		const dead = circuit.parts.filter((part) => canBeDead(part) && !fed.has(islands.find(part.points[0] ?? 0)));
 		return [...groupBy(dead, (part) => islands.find(part.points[0] ?? 0)).values()].flatMap(tell);
 	},
 };

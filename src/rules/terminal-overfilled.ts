@@ -49,11 +49,12 @@ at b1
 `,
 	],
 	check: (analysis) => {
-		const landed = landedOn(analysis.circuit);
-		return analysis.circuit.points.flatMap((point) => {
-			const ends = landed.get(point.index) ?? [];
-			if (point.kind === "terminal") return [...tellTerminal(analysis, point, ends), ...tellThickness(point, ends)];
-			return point.kind === "splice" ? tellSplice(point, ends) : [];
+		const landed = landedOn(analysis.circuit, findFull(analysis.circuit));
+		return [...landed.keys()].toSorted(byNumber).flatMap((index) => {
+			const ends = landed.get(index) ?? [];
+			const point = analysis.circuit.points[index];
+			if (point?.kind === "terminal") return [...tellTerminal(analysis, point, ends), ...tellThickness(point, ends)];
+			return point?.kind === "splice" ? tellSplice(point, ends) : [];
 		});
 	},
 };
@@ -64,12 +65,28 @@ interface Landed {
 	readonly end: End;
 }
 
-/** What is on each point, what the builder said last: the end that is too many is one that somebody put there. */
-function landedOn(circuit: Circuit): ReadonlyMap<number, readonly Landed[]> {
+/** The points with more on them, or something thicker, than they take: few or none, so that only these are looked at closely. */
+function findFull({ points, conductors }: Circuit): ReadonlySet<number> {
+	const counts = new Uint32Array(points.length);
+	const full = new Set<number>();
+	for (const { ends, gauge } of conductors)
+		for (const { point } of ends) {
+			const target = point === undefined ? undefined : points[point];
+			if (point === undefined || target === undefined || target.kind === "body") continue;
+			const count = (counts[point] ?? 0) + 1;
+			counts[point] = count;
+			if (count > (target.kind === "splice" ? target.ports : target.capacity)) full.add(point);
+			if (target.kind === "terminal" && compareGauges(gauge, target.largest) > 0) full.add(point);
+		}
+	return full;
+}
+
+/** What is on each of the points, what the builder said last: the end that is too many is one that somebody put there. */
+function landedOn(circuit: Circuit, points: ReadonlySet<number>): ReadonlyMap<number, readonly Landed[]> {
 	const landed = new Map<number, Landed[]>();
 	for (const conductor of circuit.conductors)
 		for (const end of conductor.ends) {
-			if (end.point === undefined) continue;
+			if (end.point === undefined || !points.has(end.point)) continue;
 			const here = landed.get(end.point);
 			if (here === undefined) landed.set(end.point, [{ conductor, end }]);
 			else here.push({ conductor, end });
@@ -78,6 +95,10 @@ function landedOn(circuit: Circuit): ReadonlyMap<number, readonly Landed[]> {
 		if (ends.length > 1)
 			landed.set(point, [...ends.filter(({ end }) => !end.said), ...ends.filter(({ end }) => end.said)]);
 	return landed;
+}
+
+function byNumber(one: number, other: number): number {
+	return one - other;
 }
 
 function tellTerminal(analysis: Analysis, terminal: Terminal, ends: readonly Landed[]): Finding[] {
