@@ -25,14 +25,15 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 	const conductors = hop.cable.cores.map((bought) => {
 		const core = { ...bought, role: markedRole(bought, hop.cable, hop.markings) };
 		const conductor = draft.addConductor({
-			name: `${hop.tag}.${core.colour}`,
+			index: draft.conductors.length,
+			name: draft.conductorName(`${hop.tag}.${core.colour}`),
 			colour: core.colour,
 			role: core.role,
 			gauge: core.gauge,
 			material: hop.cable.material,
 			stranded: core.stranded,
 			insulation: hop.cable.insulation,
-			...(hop.length === undefined ? {} : { length: hop.length.value }),
+			length: hop.length?.value,
 			sort: "core",
 			cable: hop.tag,
 			ends: [
@@ -93,22 +94,28 @@ function addLeads(draft: Draft, thing: Thing): void {
 		const point = certain(draft.pointByName.get(`${thing.name}.${lead.mine}`), `${thing.name}.${lead.mine}`);
 		const terminal = certain(draft.points[point], "the lead's terminal");
 		const end = (knot: string | undefined): DraftEnd => ({
+			point: undefined,
 			state: "loose",
 			enclosure,
 			termination: "bare",
+			marked: undefined,
+			at: undefined,
 			said: false,
 			span: thing.span,
 			knot,
 		});
 		const conductor = draft.addConductor({
-			name: `${thing.name}~${lead.mine}`,
+			index: draft.conductors.length,
+			name: draft.conductorName(`${thing.name}~${lead.mine}`),
 			colour: lead.colour,
 			role: terminal.role,
 			gauge: lead.gauge,
 			material: "copper",
 			stranded: true,
 			insulation: 90,
+			length: undefined,
 			sort: "pigtail",
+			cable: undefined,
 			ends: [end(undefined), end(lead.ownerKnot)],
 			span: thing.span,
 		});
@@ -130,16 +137,20 @@ function waitingEnd(
 	which: 0 | 1,
 	at: string | undefined,
 ): DraftEnd {
-	const marked = hop.markings.find((marking) => marking.core === core.colour && marksEnd(marking, hop, which));
+	const marked =
+		hop.markings.length === 0
+			? undefined
+			: hop.markings.find((marking) => marking.core === core.colour && marksEnd(marking, hop, which));
 	return {
+		point: undefined,
 		state: knot === undefined ? "capped" : "loose",
 		enclosure,
 		termination: core.stranded ? "bare" : "solid",
+		marked: marked?.colour,
 		said: false,
 		span: spanOfEnd(hop, which),
 		knot,
-		...(marked === undefined ? {} : { marked: marked.colour }),
-		...(at === undefined ? {} : { at }),
+		at,
 	};
 }
 

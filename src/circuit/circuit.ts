@@ -53,9 +53,9 @@ export interface Part {
 	/** What a drawing or a list says of it. */
 	readonly face: PartFace;
 	/** The part it sits in (a breaker in its panel). */
-	readonly owner?: string;
+	readonly owner: string | undefined;
 	/** The run on which it was declared; undefined for sources and panels. */
-	readonly run?: string;
+	readonly run: string | undefined;
 	readonly span: Span;
 }
 
@@ -75,14 +75,14 @@ export interface Terminal extends AnyPoint {
 	/** Its name inside the part: `hot`, `line.hot`, `3`. */
 	readonly terminal: string;
 	readonly role: Role;
-	readonly side?: Side;
+	readonly side: Side | undefined;
 	readonly clamp: Clamp;
 	/** Conductors it takes. */
 	readonly capacity: number;
 	readonly smallest: Gauge;
 	readonly largest: Gauge;
 	/** Colour of the screw as the hand finds it: `brass`, `silver`, `green`, `dark`. */
-	readonly screw?: string;
+	readonly screw: string | undefined;
 }
 /** A joint of conductors in a box. */
 export interface Splice extends AnyPoint {
@@ -114,9 +114,10 @@ export interface Conductor {
 	/** Insulation temperature rating, degrees Celsius. */
 	readonly insulation: number;
 	/** Metres; undefined when the length is not known. */
-	readonly length?: number;
+	readonly length: number | undefined;
 	readonly sort: "core" | "pigtail" | "jumper";
-	readonly cable?: string;
+	/** Undefined for a pigtail or jumper. */
+	readonly cable: string | undefined;
 	/** `ends[0]` is the end toward `from` of its cable. */
 	readonly ends: readonly [End, End];
 	readonly span: Span;
@@ -124,14 +125,14 @@ export interface Conductor {
 /** One end of a conductor. */
 export interface End {
 	/** The point it is on; undefined for an end that is on none. */
-	readonly point?: number;
+	readonly point: number | undefined;
 	readonly state: "landed" | "loose" | "capped";
 	readonly enclosure: Enclosure;
 	readonly termination: Termination;
 	/** The colour it is re-marked with at this end. */
-	readonly marked?: string;
+	readonly marked: string | undefined;
 	/** What a plan names it by, where both ends of its cable are in one enclosure: the `r1` of `bunks-1@r1.black`, `inv.in`. */
-	readonly at?: string;
+	readonly at: string | undefined;
 	/** Said by the builder, or inferred by the trade's convention. */
 	readonly said: boolean;
 	readonly span: Span;
@@ -163,11 +164,11 @@ export interface Link {
 	/** `solid` never opens; a `contact` may; a `bond` joins neutral and ground on purpose. */
 	readonly nature: "solid" | "contact" | "bond";
 	/** For a contact: its part's switch or trip, and the positions in which it is closed. Contacts of one group move together. */
-	readonly contact?: Contact;
+	readonly contact: Contact | undefined;
 	/** The modes in which it exists (a transfer, a bonding relay, the bond at a pedestal); undefined: in all. */
-	readonly modes?: ReadonlySet<string>;
+	readonly modes: ReadonlySet<string> | undefined;
 	/** Set where the contact is that of a protective device: its position in `protections`. */
-	readonly protection?: number;
+	readonly protection: number | undefined;
 	readonly span: Span;
 }
 export interface Contact {

@@ -39,8 +39,8 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment): void {
 		enclosure,
 		points,
 		face: blueprint.face,
-		...(thing.owner === undefined ? {} : { owner: thing.owner }),
-		...(thing.run === undefined ? {} : { run: thing.run }),
+		owner: thing.owner,
+		run: thing.run,
 		span: thing.span,
 	};
 	draft.parts.push(part);
@@ -58,10 +58,13 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment): void {
 			between: [from, to],
 			part: thing.name,
 			nature: spec.nature,
-			...(spec.contact === undefined
-				? {}
-				: { contact: { ...spec.contact, group: `${thing.name}:${spec.contact.group}` } }),
-			...(spec.protects === true && protection !== undefined ? { protection } : {}),
+			contact: spec.contact && {
+				group: `${thing.name}:${spec.contact.group}`,
+				positions: spec.contact.positions,
+				closed: spec.contact.closed,
+			},
+			modes: undefined,
+			protection: spec.protects === true ? protection : undefined,
 			span: thing.span,
 		};
 		if (link.protection !== undefined) protecting.push(link.index);
@@ -182,6 +185,9 @@ function plugIn(draft: Draft, thing: Thing): void {
 			between: [to, from],
 			part: thing.name,
 			nature: "solid",
+			contact: undefined,
+			modes: undefined,
+			protection: undefined,
 			span: thing.span,
 		});
 	}

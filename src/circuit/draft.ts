@@ -76,12 +76,12 @@ export class Draft {
 			part: thing.name,
 			terminal: spec.name,
 			role: spec.role,
-			...(spec.side === undefined ? {} : { side: spec.side }),
+			side: spec.side,
 			clamp: spec.clamp,
 			capacity: spec.capacity,
 			smallest: spec.smallest,
 			largest: spec.largest,
-			...(spec.screw === undefined ? {} : { screw: spec.screw }),
+			screw: spec.screw,
 			span: thing.span,
 		});
 		for (const other of spec.also ?? []) this.pointByName.set(`${thing.name}.${other}`, index);
@@ -102,17 +102,21 @@ export class Draft {
 		return index;
 	}
 
-	/** A conductor between two ends; its name is made unique by a running number. */
-	addConductor(conductor: Omit<DraftConductor, "index" | "name"> & { readonly name: string }): DraftConductor {
-		let name = conductor.name;
-		for (let copy = 2; this.conductorByName.has(name); copy++) name = `${conductor.name}(${copy})`;
-		const kept: DraftConductor = { ...conductor, name, index: this.conductors.length };
-		this.conductors.push(kept);
-		const [one, other] = kept.ends;
-		this.noteInto(one.enclosure, kept);
-		if (other.enclosure !== one.enclosure) this.noteInto(other.enclosure, kept);
-		this.conductorByName.set(name, kept.index);
-		return kept;
+	/** The name that the next conductor gets: made unique by a running number. */
+	conductorName(wish: string): string {
+		let name = wish;
+		for (let copy = 2; this.conductorByName.has(name); copy++) name = `${wish}(${copy})`;
+		return name;
+	}
+
+	/** Takes in the next conductor. */
+	addConductor(conductor: DraftConductor): DraftConductor {
+		this.conductors.push(conductor);
+		const [one, other] = conductor.ends;
+		this.noteInto(one.enclosure, conductor);
+		if (other.enclosure !== one.enclosure) this.noteInto(other.enclosure, conductor);
+		this.conductorByName.set(conductor.name, conductor.index);
+		return conductor;
 	}
 
 	private noteInto(enclosure: Enclosure, conductor: DraftConductor): void {
@@ -132,22 +136,27 @@ export class Draft {
 		span: Span,
 	): DraftConductor {
 		const end = (point: number): DraftEnd => ({
+			point,
 			state: "loose",
 			enclosure,
 			termination: "bare",
+			marked: undefined,
+			at: undefined,
 			said,
 			span,
 			knot: undefined,
-			point,
 		});
 		const pigtail = this.addConductor({
-			name,
+			index: this.conductors.length,
+			name: this.conductorName(name),
 			colour: core.colour,
 			role: core.role,
 			gauge: core.gauge,
 			material: "copper",
 			stranded: core.stranded,
 			insulation: 90,
+			length: undefined,
+			cable: undefined,
 			sort: this.points[to]?.kind === "splice" ? "pigtail" : "jumper",
 			ends: [end(from), end(to)],
 			span,

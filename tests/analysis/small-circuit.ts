@@ -38,7 +38,16 @@ export function smallCircuit(
 		})),
 		conductors: wires.map(([from, to], index): Conductor => {
 			const end = (point: number) =>
-				({ point, state: "landed", enclosure, termination: "solid", said: true, span }) as const;
+				({
+					point,
+					state: "landed",
+					enclosure,
+					termination: "solid",
+					marked: undefined,
+					at: undefined,
+					said: true,
+					span,
+				}) as const;
 			return {
 				index,
 				name: `w${index}`,
@@ -48,13 +57,24 @@ export function smallCircuit(
 				material: "copper",
 				stranded: false,
 				insulation: 60,
+				length: undefined,
 				sort: "core",
+				cable: undefined,
 				ends: [end(from), end(to)],
 				span,
 			};
 		}),
 		links: contacts.map(
-			({ between, ...contact }, index): Link => ({ index, between, part: "k", nature: "contact", contact, span }),
+			({ between, ...contact }, index): Link => ({
+				index,
+				between,
+				part: "k",
+				nature: "contact",
+				contact,
+				modes: undefined,
+				protection: undefined,
+				span,
+			}),
 		),
 	};
 }
