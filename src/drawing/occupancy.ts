@@ -102,6 +102,33 @@ export class Occupancy {
 		return boxes;
 	}
 
+	/** The largest upright rectangle of free squares; of no size where all is taken. */
+	largestFree(): Box {
+		let best: Box = { x: this.area.x, y: this.area.y, width: 0, height: 0 };
+		/** Free squares above and with each square of the row at hand. */
+		const heights = new Uint32Array(this.columns + 1);
+		for (let row = 0; row < this.rows; row++) {
+			// Columns whose heights rise: each reaches left to the one before it, and right to the next lower one.
+			const rising: { readonly from: number; readonly height: number }[] = [];
+			for (let column = 0; column <= this.columns; column++) {
+				const isTaken = column === this.columns || this.taken[row * this.columns + column] === 1;
+				const height = isTaken ? 0 : (heights[column] ?? 0) + 1;
+				heights[column] = height;
+				let from = column;
+				for (let last = rising.at(-1); last !== undefined && last.height >= height; last = rising.at(-1)) {
+					rising.pop();
+					from = last.from;
+					const [width, high] = [(column - from) * this.cell, last.height * this.cell];
+					if (width * high <= best.width * best.height) continue;
+					const bottom = this.area.y + (row + 1) * this.cell;
+					best = { x: this.area.x + from * this.cell, y: bottom - high, width, height: high };
+				}
+				rising.push({ from, height });
+			}
+		}
+		return best;
+	}
+
 	/** The same squares taken, to go on from. */
 	copy(): Occupancy {
 		const copy = new Occupancy(this.area, this.cell);
@@ -150,6 +177,13 @@ export function inkBoxes(mark: Mark): Box[] {
 		const before = mark.points[index];
 		return growBox(boundsOfPoints(before === undefined ? [point] : [before, point]), width / 2);
 	});
+}
+
+/** The largest rectangle of `area` in which nothing of `groups` is drawn. */
+export function largestEmpty(groups: readonly Group[], area: Box): Box {
+	const occupancy = new Occupancy(area, fineCell);
+	for (const group of groups) for (const mark of marksInPlace(group)) for (const box of inkBoxes(mark)) occupancy.take(box);
+	return occupancy.largestFree();
 }
 
 /** The part of `area` that is further than `air` from anything drawn in `groups`, 0 to 1. */

@@ -82,6 +82,8 @@ const paints: Readonly<Record<Pigment, Tone>> = {
 	silver: ["#dfe4e9", "#c4cbd3"],
 	green: ["#2f9a58", "#37a862"],
 	dark: ["#4a515b", "#7d8791"],
+	// On what is bright in both themes: screws, the yellow of a warning.
+	engraving: ["#1b1e22", "#14181d"],
 	"hot-bus": ["#c98d50", "#8c5e31"],
 	"neutral-bar": ["#e1e6eb", "#3a4450"],
 	"ground-bar": ["#bfe2ca", "#22513a"],

@@ -148,6 +148,7 @@ export type Paint =
 	| "silver"
 	| "green"
 	| "dark"
+	| "engraving"
 	| "hot-bus"
 	| "neutral-bar"
 	| "ground-bar"

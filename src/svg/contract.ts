@@ -55,7 +55,7 @@ const attributes: readonly (readonly [name: string, value: string])[] = [
 	["height", "[\\d.]+(?:mm)?"],
 	["aria-labelledby", "[A-Za-z0-9_ -]+"],
 	["lang", "en"],
-	["class", "fe-sheet"],
+	["class", "fe-sheet|fe-symbol"],
 	["stroke-linecap", "round"],
 	["stroke-linejoin", "round"],
 	["font-family", "Arial, Helvetica, 'Liberation Sans', Arimo, sans-serif"],
@@ -70,7 +70,7 @@ const attributeTwice = / ([A-Za-z-]+)="[^"]*"(?: [A-Za-z-]+="[^"]*")* \1="/;
 
 /** The whole of a style sheet: one dark colour for each light one, and dark only on a screen. */
 const styleSheet =
-	/^\.fe-sheet\{print-color-adjust:exact;forced-color-adjust:none\}@media screen and \(prefers-color-scheme:dark\)\{\.fe-sheet\{color:#[0-9a-f]{6}\}(?:\.fe-sheet \[(?:fill|stroke|color)=\\#[0-9a-f]{6}\]\{(?:fill|stroke|color):#[0-9a-f]{6}\})*\}$/;
+	/^\.fe-sheet\{print-color-adjust:exact;forced-color-adjust:none\}@media screen and \(prefers-color-scheme:dark\)\{\.fe-sheet\{color:#[0-9a-f]{6}\}(?:\.fe-sheet \[(?:fill|stroke|color)=\\#[0-9a-f]{6}\](?:,\.fe-symbol \[fill=\\#[0-9a-f]{6}\])?\{(?:fill|stroke|color):#[0-9a-f]{6}\})*\}$/;
 
 function readText(text: string, from: number, open: readonly string[]): number {
 	const inside = open.at(-1);

@@ -6,6 +6,8 @@ import type { Attributes } from "./canvas.ts";
 /** Gives paint attributes and remembers what the dark theme must restate. */
 export interface InkPot {
 	fill(paint: Pigment): Attributes;
+	/** A fill inside a symbol's definition. */
+	symbolFill(paint: Pigment): Attributes;
 	stroke(paint: Pigment): Attributes;
 	/** Both on one element; none where there is neither. */
 	fillAndStroke(fill: Pigment | undefined, stroke: Pigment | undefined): Attributes;
@@ -22,6 +24,7 @@ export interface InkPot {
 /** An ink pot from which nothing has been taken. */
 export function openInkPot(): InkPot {
 	const darks = new Map<string, string>();
+	const inSymbols = new Set<string>();
 	const take = (property: "fill" | "stroke" | "color", [light, dark]: Tone): Attributes => {
 		const key = `${property}=\\${light}`;
 		const known = darks.get(key);
@@ -31,9 +34,14 @@ export function openInkPot(): InkPot {
 		return { [property]: light };
 	};
 	const fill = (paint: Pigment): Attributes => take("fill", paintTone(paint));
+	const symbolFill = (paint: Pigment): Attributes => {
+		inSymbols.add(`fill=\\${paintTone(paint)[0]}`);
+		return fill(paint);
+	};
 	const stroke = (paint: Pigment): Attributes => take("stroke", paintTone(paint));
 	return {
 		fill,
+		symbolFill,
 		stroke,
 		fillAndStroke: (inside, edge) => ({
 			...(inside === undefined ? {} : fill(inside)),
@@ -47,7 +55,11 @@ export function openInkPot(): InkPot {
 			// Sorted, so that the order of painting does not show in it.
 			const rules = [...darks]
 				.sort(([one], [other]) => (one < other ? -1 : 1))
-				.map(([key, rule]) => `.fe-sheet [${key}]{${rule}}`);
+				.map(([key, rule]) => {
+					// What is used lives in a tree of its own, where nothing stands inside the sheet.
+					const symbols = inSymbols.has(key) ? `,.fe-symbol [${key}]` : "";
+					return `.fe-sheet [${key}]${symbols}{${rule}}`;
+				});
 			const ink = `.fe-sheet{color:${paintTone("ink")[1]}}`;
 			return `.fe-sheet{print-color-adjust:exact;forced-color-adjust:none}@media screen and (prefers-color-scheme:dark){${ink}${rules.join("")}}`;
 		},

@@ -120,8 +120,8 @@ function sort<Item>(marks: readonly Item[], by: (mark: Item) => string): Item[][
 	return [...sorted.values()];
 }
 
-function slotPaint(mark: CircleMark): "ink" | "paper" {
-	return mark.fill === "dark" ? "paper" : "ink";
+function slotPaint(mark: CircleMark): "engraving" | "paper" {
+	return mark.fill === "dark" ? "paper" : "engraving";
 }
 
 function slot(mark: CircleMark): string {

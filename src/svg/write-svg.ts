@@ -101,6 +101,7 @@ function defineSymbol(definitions: Canvas, design: SymbolDesign, id: string, ink
 	const { x, y } = design.origin;
 	const group = definitions.add("g", {
 		id,
+		class: "fe-symbol",
 		stroke: "currentColor",
 		"stroke-width": "1.5",
 		"stroke-linecap": "round",
@@ -145,5 +146,5 @@ function isSolid(shape: Shape): boolean {
 function shapeFill(shape: Shape, inks: InkPot): Attributes {
 	if (shape.fill === undefined) return {};
 	if (shape.fill === "ink") return { fill: "currentColor", stroke: shape.weight === undefined ? "none" : undefined };
-	return inks.fill(shape.fill === "plate" ? "item" : shape.fill);
+	return inks.symbolFill(shape.fill === "plate" ? "item" : shape.fill);
 }

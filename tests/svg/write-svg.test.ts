@@ -30,6 +30,7 @@ const paints = [
 	"silver",
 	"green",
 	"dark",
+	"engraving",
 	"hot-bus",
 	"neutral-bar",
 	"ground-bar",
@@ -89,6 +90,26 @@ describe("a drawing", () => {
 				expect(darks.get(`${property} ${value}`), `${part.name} ${property}`).toMatch(/^#[0-9a-f]{6}$/);
 			}
 		expect(darks.get(`fill ${paintValue("neutral-bar", "light")}`)).toBe(paintValue("neutral-bar", "dark"));
+	});
+
+	test("turns dark inside what is used too, where no rule reaches that begins at the sheet", async () => {
+		const symbols: Mark[] = ["receptacle-duplex-face", "splice-lever", "caution"].map((symbol, index) => ({
+			kind: "symbol",
+			symbol,
+			x: 40 + index * 80,
+			y: 40,
+			scale: 1,
+			paint: "ink",
+		}));
+		const root = readSvg(await writeSvg(sheet(symbols), "van"));
+		const reached = new Set(
+			[...styleOf(root).matchAll(/\.fe-symbol \[fill=\\(#\w+)\]\{fill:#\w+\}/g)].map(([, light]) => light),
+		);
+		const definitions = walk(root).filter(({ attributes: { id } }) => id?.includes("_symbol_") === true);
+		expect(definitions.map(({ attributes }) => attributes["class"])).toEqual(symbols.map(() => "fe-symbol"));
+		const fills = definitions.flatMap(walk).flatMap(({ attributes: { fill } }) => (fill?.startsWith("#") ? [fill] : []));
+		expect(new Set(fills).size).toBe(3);
+		for (const fill of fills) expect(reached, fill).toContain(fill);
 	});
 
 	test("has one dark value for each light one, whatever is on it", () => {
@@ -318,7 +339,7 @@ function wire(colour: string, y: number) {
 
 /** The dark value of each light one: `fill #ffffff`. */
 function darksOf(root: ReadElement): Map<string, string> {
-	const rules = styleOf(root).matchAll(/\.fe-sheet \[(\w+)=\\(#\w+)\]\{(\w+):(#\w+)\}/g);
+	const rules = styleOf(root).matchAll(/\.fe-sheet \[(\w+)=\\(#\w+)\](?:,[^{]+)?\{(\w+):(#\w+)\}/g);
 	return new Map(
 		[...rules].map(([, selected, light, property, dark]) => {
 			expect(property).toBe(selected);

@@ -39,7 +39,7 @@ export function cautionBlock(more: readonly string[], width: number): CautionBlo
 					stroke: "caution-line",
 					strokeWidth: 1.6,
 				},
-				{ kind: "symbol", symbol: "caution", x: corner.x + 26, y: corner.y + 24, scale: 0.8, paint: "ink" },
+				{ kind: "symbol", symbol: "caution", x: corner.x + 26, y: corner.y + 24, scale: 0.8, paint: "engraving" },
 				text("CAUTION", corner, 0, true),
 				...lines.map((line, index) => text(line, corner, index + 1, false)),
 			],
