@@ -122,12 +122,19 @@ function supply(
 		enclosure: { sort: "equipment", metal: false },
 		face: {
 			text: `${sort === "shore" ? "shore inlet" : "generator"}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs ? `${volts}/${volts * 2}` : volts} V`,
-			wiring: sort === "shore" ? "shore-inlet-face" : "generator-face",
+			wiring: sort === "shore" ? inletFace(said, rating, twoLegs) : "generator-face",
 			oneLine: sort === "shore" ? "shore-inlet" : "generator",
 			traits: ["source"],
 			...(rating === undefined ? {} : { rating }),
 		},
 	};
+}
+
+/** As inlets are sold (common practice): round pins in IEC countries; elsewhere straight blades up to 15 A, above that a lock by a turn. */
+function inletFace(said: Said, rating: number | undefined, twoLegs: boolean): string {
+	if (said.region === "iec") return "shore-inlet-pins-face";
+	if (twoLegs) return "shore-inlet-two-legs-face";
+	return rating !== undefined && rating <= 15 ? "shore-inlet-blades-face" : "shore-inlet-face";
 }
 
 /** A pedestal's bond goes with its cord; that in a generator stays where the generator is wired in, be it on or off. */

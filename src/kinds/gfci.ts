@@ -70,7 +70,7 @@ circuit galley from LC breaker 20 A by 12-2
 			onward: "load",
 			face: {
 				text: `${rating} A ground-fault receptacle`,
-				wiring: "receptacle-gfci-face",
+				wiring: said.region === "us" ? "receptacle-gfci-face" : "socket-outlet-protected-face",
 				oneLine: "ground-fault",
 				traits: ["receptacle", "ground-fault"],
 				rating,

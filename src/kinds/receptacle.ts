@@ -57,7 +57,7 @@ circuit bunks from LC breaker 20 A by 12-2
 			onward: "feed",
 			face: {
 				text: split ? `${rating} A duplex, hot tab removed` : `${rating} A ${shape}`,
-				wiring: us ? `receptacle-${shape}-face` : "socket-outlet-face",
+				wiring: us ? `receptacle-${shape}-face` : `socket-outlet-${shape}-face`,
 				oneLine: split ? "receptacle-split" : "receptacle",
 				traits: ["receptacle"],
 				rating,

@@ -2,7 +2,7 @@
 
 import type { Blueprint, Kind, Said } from "./kind.ts";
 import { deviceTerminal } from "./terminals.ts";
-import { travellerSwitch, travellerWords } from "./traveller-switch.ts";
+import { switchFace, travellerSwitch, travellerWords } from "./traveller-switch.ts";
 import { twoPoles, voltageOfPoles } from "./two-poles.ts";
 
 export const wallSwitch: Kind = {
@@ -44,7 +44,7 @@ circuit lights from LC breaker 15 A by 14-2
 		if (ways !== undefined) return travellerSwitch(said, ways);
 		return said.choice("poles") === "two-pole"
 			? bothPoles(said)
-			: hotOnly(said, "single-pole switch", "switch-face", ["switch"]);
+			: hotOnly(said, "single-pole switch", switchFace(said), ["switch"]);
 	},
 };
 
@@ -93,7 +93,7 @@ function bothPoles(said: Said): Blueprint {
 		...twoPoles(said, rating),
 		face: {
 			text: `${rating} A two-pole switch`,
-			wiring: "switch-2p-face",
+			wiring: said.region === "us" ? "switch-2p-face" : switchFace(said),
 			oneLine: "switch-2p",
 			traits: ["switch"],
 			rating,

@@ -15,7 +15,7 @@ export function travellerSwitch(said: Said, word: string): Blueprint {
 	const shared = {
 		face: {
 			text: `${rating} A ${word} switch`,
-			wiring: "switch-face",
+			wiring: switchFace(said),
 			oneLine: between ? "switch-4way" : "switch-3way",
 			traits: ["switch"] as const,
 			rating,
@@ -23,6 +23,11 @@ export function travellerSwitch(said: Said, word: string): Blueprint {
 		onward: "load",
 	};
 	return between ? { ...betweenTravellers(said), ...shared } : { ...atTheEnd(said), ...shared };
+}
+
+/** As wall switches are sold: with a lever, in IEC countries with a rocker (common practice). */
+export function switchFace({ region }: Said): string {
+	return region === "us" ? "switch-face" : "rocker-face";
 }
 
 function atTheEnd(said: Said): Omit<Blueprint, "face" | "onward"> {

@@ -10,6 +10,12 @@ export const deviceFaces: readonly SymbolDesign[] = [
 		[filled(rectangle(-9, -15, 18, 30, 2), "plate"), filled(rectangle(-5, -11, 10, 12, 1.5)), line(-5, 5, 5, 5)],
 	),
 	face(
+		"rocker-face",
+		"Switch with a rocker",
+		[34, 34],
+		[filled(rectangle(-16, -16, 32, 32, 3), "plate"), rectangle(-10.5, -10.5, 21, 21, 1.5), line(-10.5, 2, 10.5, 2)],
+	),
+	face(
 		"switch-2p-face",
 		"Switch, two poles",
 		[40, 32],

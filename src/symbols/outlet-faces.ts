@@ -40,20 +40,49 @@ export const outletFaces: readonly SymbolDesign[] = [
 			filled(rectangle(-12, 2, 24, 7, 1.5), "plate"),
 		],
 	),
+	face("socket-outlet-single-face", "Socket-outlet", [40, 40], socketOutlet(0, 0)),
+	face("socket-outlet-duplex-face", "Two socket-outlets", [84, 40], [...socketOutlet(-22, 0), ...socketOutlet(22, 0)]),
 	face(
-		"socket-outlet-face",
-		"Socket-outlet",
-		[40, 40],
+		"socket-outlet-duplex-face-tall",
+		"Two socket-outlets",
+		[40, 84],
+		[...socketOutlet(0, -22), ...socketOutlet(0, 22)],
+	),
+	face(
+		"socket-outlet-split-face",
+		"Two socket-outlets, fed apart",
+		[84, 40],
+		[...socketOutlet(-22, 0), ...socketOutlet(22, 0), dashed(line(0, -19, 0, 19))],
+	),
+	face(
+		"socket-outlet-split-face-tall",
+		"Two socket-outlets, fed apart",
+		[40, 84],
+		[...socketOutlet(0, -22), ...socketOutlet(0, 22), dashed(line(-19, 0, 19, 0))],
+	),
+	face(
+		"socket-outlet-protected-face",
+		"Socket-outlet with ground-fault protection",
+		[76, 40],
 		[
-			filled(circle(0, 0, 19), "plate"),
-			circle(0, 0, 14),
-			filled(circle(-7, 0, 2.2)),
-			filled(circle(7, 0, 2.2)),
-			weighted(2.4, line(0, -14, 0, -9)),
-			weighted(2.4, line(0, 9, 0, 14)),
+			...socketOutlet(-17, 0),
+			filled(rectangle(12, -9, 24, 7, 1.5), "plate"),
+			filled(rectangle(12, 2, 24, 7, 1.5), "plate"),
 		],
 	),
 ];
+
+/** One socket-outlet around a middle: two round holes and the ground's side clips. */
+function socketOutlet(x: number, y: number): Shape[] {
+	return [
+		filled(circle(x, y, 19), "plate"),
+		circle(x, y, 14),
+		filled(circle(x - 7, y, 2.2)),
+		filled(circle(x + 7, y, 2.2)),
+		weighted(2.4, line(x, y - 14, x, y - 9)),
+		weighted(2.4, line(x, y + 9, x, y + 14)),
+	];
+}
 
 /** One outlet around a middle: two slots and the ground hole. */
 function outlet(x: number, y: number): Shape[] {

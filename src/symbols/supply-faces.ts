@@ -16,6 +16,45 @@ export const supplyFaces: readonly SymbolDesign[] = [
 		],
 	),
 	face(
+		"shore-inlet-two-legs-face",
+		"Shore inlet of two legs, from behind",
+		[56, 56],
+		[
+			filled(circle(0, 0, 27), "plate"),
+			circle(0, 0, 20),
+			weighted(2.4, path("M-12.6 -3A13 13 0 0 0 -10 8.3")),
+			weighted(2.4, path("M12.6 -3A13 13 0 0 1 10 8.3")),
+			weighted(2.4, path("M-5.5 11.8A13 13 0 0 0 5.5 11.8")),
+			weighted(2.4, path("M-5 -12H5V-8")),
+		],
+	),
+	face(
+		"shore-inlet-blades-face",
+		"Shore inlet with straight blades, from behind",
+		[56, 56],
+		[
+			filled(circle(0, 0, 27), "plate"),
+			circle(0, 0, 19),
+			weighted(2.6, line(-7, -9, -7, 2)),
+			weighted(2.6, line(7, -8, 7, 1)),
+			filled(circle(0, 9, 3.2)),
+		],
+	),
+	// The industrial pattern for 230 V: three round pins, the ground pin stouter and at the keyway (IEC 60309, recalled).
+	face(
+		"shore-inlet-pins-face",
+		"Shore inlet with round pins, from behind",
+		[56, 56],
+		[
+			filled(rectangle(-27, -27, 54, 54, 8), "plate"),
+			path("M-4 20.6A21 21 0 1 1 4 20.6V16.5H-4Z"),
+			filled(circle(-8.7, -5, 3)),
+			filled(circle(8.7, -5, 3)),
+			filled(circle(0, 8.5, 4.4)),
+			...[-22, 22].flatMap((x) => [-22, 22].map((y) => circle(x, y, 1.4))),
+		],
+	),
+	face(
 		"generator-face",
 		"Generator",
 		[56, 48],

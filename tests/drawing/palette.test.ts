@@ -25,6 +25,12 @@ describe.each(themes)("%s", (theme) => {
 		expect(contrast(paintValue("paper", theme), paintValue("fault", theme))).toBeGreaterThanOrEqual(4.5);
 	});
 
+	test("a screw's slot and the bolt of a warning can be told from what they stand on", () => {
+		for (const ground of ["brass", "silver", "green", "warning"] as const)
+			expect(contrast(paintValue("engraving", theme), paintValue(ground, theme)), ground).toBeGreaterThanOrEqual(3);
+		expect(contrast(paintValue("paper", theme), paintValue("dark", theme))).toBeGreaterThanOrEqual(3);
+	});
+
 	test("lines stand out from paper", () => {
 		for (const paint of ["ink", "soft", "fault", "casing", "caution-line", "faint"] as const)
 			expect(contrast(paintValue(paint, theme), paintValue("paper", theme)), paint).toBeGreaterThanOrEqual(3);

@@ -107,7 +107,9 @@ describe("a drawing", () => {
 		);
 		const definitions = walk(root).filter(({ attributes: { id } }) => id?.includes("_symbol_") === true);
 		expect(definitions.map(({ attributes }) => attributes["class"])).toEqual(symbols.map(() => "fe-symbol"));
-		const fills = definitions.flatMap(walk).flatMap(({ attributes: { fill } }) => (fill?.startsWith("#") ? [fill] : []));
+		const fills = definitions
+			.flatMap(walk)
+			.flatMap(({ attributes: { fill } }) => (fill?.startsWith("#") ? [fill] : []));
 		expect(new Set(fills).size).toBe(3);
 		for (const fill of fills) expect(reached, fill).toContain(fill);
 	});
