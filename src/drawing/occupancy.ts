@@ -182,7 +182,8 @@ export function inkBoxes(mark: Mark): Box[] {
 /** The largest rectangle of `area` in which nothing of `groups` is drawn. */
 export function largestEmpty(groups: readonly Group[], area: Box): Box {
 	const occupancy = new Occupancy(area, fineCell);
-	for (const group of groups) for (const mark of marksInPlace(group)) for (const box of inkBoxes(mark)) occupancy.take(box);
+	for (const group of groups)
+		for (const mark of marksInPlace(group)) for (const box of inkBoxes(mark)) occupancy.take(box);
 	return occupancy.largestFree();
 }
 

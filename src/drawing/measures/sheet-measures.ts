@@ -1,6 +1,7 @@
 // Measures of the whole sheet: its shape, how much of it stands empty, and whether its things keep apart.
 import { growBox } from "../bounds.ts";
-import { emptyShare } from "../occupancy.ts";
+import { emptyShare, largestEmpty } from "../occupancy.ts";
+import type { Group } from "../scene.ts";
 import { BoxIndex } from "./box-index.ts";
 import { atLeast, atMost, countFaults, type Measure } from "./measure.ts";
 import { type SheetFacts, tell } from "./sheet-facts.ts";
@@ -10,6 +11,7 @@ export function sheetMeasures(facts: SheetFacts): Measure[] {
 	return [
 		...shape(facts),
 		emptiness(facts),
+		emptyPocket(facts),
 		enclosureGap(facts),
 		symbolsOnSymbols(facts),
 		linesThroughSymbols(facts),
@@ -27,10 +29,26 @@ function shape({ frame }: SheetFacts): Measure[] {
 }
 
 /** The part of the space inside the frame that stands empty; asked of sheets with more than five things on them. */
-function emptiness({ sheet, frame, enclosures, symbols }: SheetFacts): Measure {
-	const busy = enclosures.length > 5 || (enclosures.length === 0 && symbols.length > 5);
-	const groups = sheet.groups.filter((group) => group.name !== "frame");
-	return atMost("empty share", busy ? emptyShare(groups, frame) : 0, 0.45);
+function emptiness(facts: SheetFacts): Measure {
+	return atMost("empty share", thingsOn(facts) > 5 ? emptyShare(withoutFrame(facts), facts.frame) : 0, 0.45);
+}
+
+/** The largest rectangle with nothing in it, as a part of the space inside the frame; asked of sheets with more than two things on them. */
+function emptyPocket(facts: SheetFacts): Measure {
+	const { frame } = facts;
+	const empty = thingsOn(facts) > 2 ? largestEmpty(withoutFrame(facts), frame) : { x: 0, y: 0, width: 0, height: 0 };
+	const where = `${empty.width} x ${empty.height} at ${Math.round(empty.x)}, ${Math.round(empty.y)}`;
+	const share = (empty.width * empty.height) / (frame.width * frame.height);
+	return atMost("largest empty rectangle", share, 1 / 6, [where]);
+}
+
+/** Boxes of a wiring sheet, symbols of a one-line sheet. */
+function thingsOn({ enclosures, symbols }: SheetFacts): number {
+	return enclosures.length === 0 ? symbols.length : enclosures.length;
+}
+
+function withoutFrame({ sheet }: SheetFacts): Group[] {
+	return sheet.groups.filter((group) => group.name !== "frame");
 }
 
 function enclosureGap({ enclosures }: SheetFacts): Measure {

@@ -30,21 +30,20 @@ interface Shape {
 export function layOutTree(root: SheetBox): LaneLayout {
 	let shape: Shape = { feed: "left", widest: Number.POSITIVE_INFINITY };
 	let best = layOut(root, shape);
-	let cost = costOf(best);
+	let size = sizeOf(best);
 	const improves = (candidate: Shape): boolean => {
 		const layout = layOut(root, candidate);
-		const next = costOf(layout);
-		if (next >= cost * worthIt) return false;
-		[best, cost, shape] = [layout, next, candidate];
+		const next = sizeOf(layout);
+		if (costOf(next) >= costOf(size) * worthIt && !takesRoomLeft(candidate, next, size)) return false;
+		[best, size, shape] = [layout, next, candidate];
 		return true;
 	};
 	// Left to right reads best: the feed goes below only where a small sheet would not hold the drawing otherwise.
-	const plain = sizeOf(best);
-	const isSmall = plain.width <= smallDrawing.width && plain.height <= smallDrawing.height;
+	const isSmall = size.width <= smallDrawing.width && size.height <= smallDrawing.height;
 	if (!isSmall && root.left.length === 1 && isChain(root.left[0])) improves({ ...shape, feed: "below" });
 	// A lane is broken only where the sheet would otherwise have to be printed too small. The widths to break at are the same
 	// for every plan, so that a device more does not move all others.
-	const { width } = sizeOf(best);
+	const { width } = size;
 	let missed = 0;
 	for (let step = breakWidths.length - 1; step >= 0 && width > widestDrawing && missed < 2; step--) {
 		const widest = breakWidths[step] ?? width;
@@ -117,13 +116,23 @@ function isChain(branch: Branch | undefined): boolean {
 	return branch !== undefined;
 }
 
+/** A feed in a row below its panel, in room that would stand empty beside the lanes: the sheet gets narrower and no higher. */
+function takesRoomLeft({ feed }: Shape, next: Size, { width, height }: Size): boolean {
+	return feed === "below" && next.height <= height && next.width < width && width > leastShape * height;
+}
+
 /** How large the paper must be, and with less weight how much of it is used up. */
-function costOf(layout: LaneLayout): number {
-	const { width, height } = sizeOf(layout);
+function costOf({ width, height }: Size): number {
 	return Math.max(width / goodShape, height) + 0.2 * (width / goodShape + height);
 }
 
-function sizeOf({ boxes, cables }: LaneLayout): { width: number; height: number; top: number } {
+interface Size {
+	readonly width: number;
+	readonly height: number;
+	readonly top: number;
+}
+
+function sizeOf({ boxes, cables }: LaneLayout): Size {
 	let [left, top, right, bottom] = [0, 0, 0, 0];
 	for (const { box, x, y } of boxes) {
 		left = Math.min(left, x);
@@ -143,6 +152,8 @@ function sizeOf({ boxes, cables }: LaneLayout): { width: number; height: number;
 
 /** Width to height of the space for a drawing on a landscape sheet. */
 const goodShape = 1.5;
+/** No sheet is narrower for its height than this. */
+const leastShape = 1.2;
 /** A less plain shape must print at least this much larger. */
 const worthIt = 0.96;
 /** What an A3 sheet holds at full size. */

@@ -106,6 +106,22 @@ describe("of the whole sheet", () => {
 		expect(names(smallSheet(row(40).slice(0, 3), [wide]))).not.toContain("empty share");
 	});
 
+	test("a large empty rectangle counts from three enclosures on, and says where it is", () => {
+		const third: Mark = { ...box, x: 640, y: 150, width: 80, height: 160 };
+		const fillers = [
+			{ y: 60, height: 70 },
+			{ y: 330, height: 170 },
+		].map((place): Mark => ({ ...box, as: "plate", x: 60, width: 660, ...place }));
+		const broken = (marks: readonly Mark[]) =>
+			brokenMeasures(smallSheet(marks)).find(({ name }) => name === "largest empty rectangle");
+		const found = broken([third]);
+		// Below the boxes, 720 wide and 200 high; on a grid of 12 units, of a space of 720 by 480.
+		expect(found?.found).toBeCloseTo((720 * 204) / (720 * 480), 3);
+		expect(found?.where).toEqual(["720 x 204 at 40, 316"]);
+		expect(broken([])).toBeUndefined();
+		expect(broken([third, ...fillers])).toBeUndefined();
+	});
+
 	test("a group name used twice fires", () => {
 		const sheet = smallSheet();
 		expect(names({ ...sheet, groups: [...sheet.groups, { name: "box b1", sort: "object", marks: [] }] })).toContain(

