@@ -85,7 +85,7 @@ function column(set: FurnitureSet, height: number): Arrangement | undefined {
 		place: (inside, paper) => {
 			const x = inside.x + inside.width - title.width;
 			const bottom = inside.y + inside.height;
-			const gap = Math.min(60, (inside.height - need) / (sets.length + 1));
+			const gap = (inside.height - need) / Math.max(1, sets.length);
 			let y = inside.y + padding;
 			const groups: Group[] = [];
 			for (const list of sets) {

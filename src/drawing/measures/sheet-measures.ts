@@ -33,10 +33,12 @@ function emptiness(facts: SheetFacts): Measure {
 	return atMost("empty share", thingsOn(facts) > 5 ? emptyShare(withoutFrame(facts), facts.frame) : 0, 0.45);
 }
 
-/** The largest rectangle with nothing in it, as a part of the space inside the frame; asked of sheets with more than two things on them. */
+/** The largest rectangle with nothing in it, as a part of the space inside the frame; asked of sheets with three boxes or six symbols and more. */
 function emptyPocket(facts: SheetFacts): Measure {
 	const { frame } = facts;
-	const empty = thingsOn(facts) > 2 ? largestEmpty(withoutFrame(facts), frame) : { x: 0, y: 0, width: 0, height: 0 };
+	const least = facts.enclosures.length === 0 ? 6 : 3;
+	const empty =
+		thingsOn(facts) >= least ? largestEmpty(withoutFrame(facts), frame) : { x: 0, y: 0, width: 0, height: 0 };
 	const where = `${empty.width} x ${empty.height} at ${Math.round(empty.x)}, ${Math.round(empty.y)}`;
 	const share = (empty.width * empty.height) / (frame.width * frame.height);
 	return atMost("largest empty rectangle", share, 1 / 6, [where]);
