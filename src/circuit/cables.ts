@@ -1,7 +1,7 @@
 // Second step: every hop becomes a cable, every core of it a conductor with two ends that wait in a knot.
 import { certain } from "../base/certain.ts";
 import type { Span } from "../base/span.ts";
-import type { Role, SideSpec } from "../kinds/kind.ts";
+import type { SideSpec } from "../kinds/kind.ts";
 import { markedRole } from "../plan/marked-role.ts";
 import type { Core, CoreMarking, Hop, HopEnd, Run, Thing } from "../plan/plan.ts";
 import { knotName, thingNamed } from "./devices.ts";
@@ -22,7 +22,12 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 	const leaving = sideOf(from, hop.from, from.blueprint.onward);
 	const arriving = sideOf(to, hop.to, to.blueprint.sides[0]?.name);
 	const [leavingAt, arrivingAt] = fromBox === toBox ? namesOfEnds(from, leaving, to, arriving) : [];
-	const conductors = hop.cable.cores.map((bought) => {
+	const looped = draft.loops.knotsOf(hop);
+	const conductors = hop.cable.cores.map((bought, place) => {
+		const [fromKnot, toKnot] =
+			looped?.[place] === undefined
+				? [knotFor(from, leaving, bought, hop), knotFor(to, arriving, bought, hop)]
+				: [nameKnot(from, looped[place][0]), nameKnot(to, looped[place][1])];
 		const core = { ...bought, role: markedRole(bought, hop.cable, hop.markings) };
 		const conductor = draft.addConductor({
 			index: draft.conductors.length,
@@ -37,19 +42,12 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 			sort: "core",
 			cable: hop.tag,
 			ends: [
-				waitingEnd(
-					fromBox,
-					hop,
-					core,
-					keepApart(homes, run, fromBox, knotFor(from, leaving, core.role, hop)),
-					0,
-					leavingAt,
-				),
+				waitingEnd(fromBox, hop, core, keepApart(homes, run, fromBox, fromKnot), 0, leavingAt),
 				waitingEnd(
 					toBox,
 					hop,
 					core,
-					keepApart(homes, run, toBox, knotFor(to, arriving, core.role, hop)),
+					hop.to.side === undefined ? keepApart(homes, run, toBox, toKnot) : toKnot,
 					1,
 					arrivingAt,
 				),
@@ -178,11 +176,17 @@ function sideOf(thing: Thing, end: HopEnd, usual: string | undefined): SideSpec 
 	return thing.blueprint.sides.find((side) => side.name === name);
 }
 
-/** The knot a core of a role goes to at a side; undefined where it is capped. */
-function knotFor(thing: Thing, side: SideSpec | undefined, role: Role, hop: Hop): string | undefined {
-	const secondHot = hop.cable.cores.some((core) => markedRole(core, hop.cable, hop.markings) === "hot2");
-	const knots = (secondHot ? side?.withSecondHot : undefined) ?? side?.knots;
-	const knot = knots?.[role];
+/** The knot a core goes to at a side; undefined where it is capped. */
+function knotFor(thing: Thing, side: SideSpec | undefined, bought: Core, hop: Hop): string | undefined {
+	const roles = hop.cable.cores.map((core) => markedRole(core, hop.cable, hop.markings));
+	const knots =
+		(roles.includes("hot3") ? side?.withThirdHot : undefined) ??
+		(roles.includes("hot2") ? side?.withSecondHot : undefined) ??
+		side?.knots;
+	return nameKnot(thing, knots?.[markedRole(bought, hop.cable, hop.markings)]);
+}
+
+function nameKnot(thing: Thing, knot: string | undefined): string | undefined {
 	return knot === undefined ? undefined : knotName(thing, knot);
 }
 

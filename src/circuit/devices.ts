@@ -149,9 +149,13 @@ function enclosureFor(draft: Draft, thing: Thing): Enclosure {
 
 /** Puts a device's terminals into the knots of its enclosure; a metal box is one more member of its ground knot. */
 function tieTerminals(draft: Draft, thing: Thing, enclosure: Enclosure, pointOf: (terminal: string) => number): void {
+	const [arrival] = thing.blueprint.sides;
+	const switched = thing.blueprint.sides.find(({ name }) => name === "switched")?.knots.hot;
+	const isSwitched = draft.loops.isSwitched(thing) && thing.blueprint.terminals.every(({ knot }) => knot !== switched);
 	for (const spec of thing.blueprint.terminals) {
 		if (spec.knot === undefined) continue;
-		const knot = draft.knot(enclosure, knotName(thing, spec.knot));
+		const own = isSwitched && spec.knot === arrival?.knots.hot ? (switched ?? spec.knot) : spec.knot;
+		const knot = draft.knot(enclosure, knotName(thing, own));
 		knot.members.push({ point: pointOf(spec.name), gathers: spec.gathers === true });
 	}
 	const isOwner = thing.owner === undefined;

@@ -4,6 +4,7 @@ import type { Span } from "../base/span.ts";
 import type { Role, TerminalSpec, Termination } from "../kinds/kind.ts";
 import type { Core, Plan, Thing } from "../plan/plan.ts";
 import type { Cable, Conductor, Enclosure, End, Link, Part, Point } from "./circuit.ts";
+import { planLoops, type SwitchLoops } from "./switch-loops.ts";
 
 /** An end that can still be moved. */
 export type DraftEnd = { -readonly [Key in keyof End]: End[Key] } & {
@@ -42,12 +43,15 @@ export class Draft {
 	readonly enclosureOfThing = new Map<string, Enclosure>();
 	/** Leads that come with devices, by their terminals. */
 	readonly leads = new Map<string, DraftConductor>();
+	/** What the cores of switch loops are for. */
+	readonly loops: SwitchLoops;
 	/** Terminals that an `at` line joins into a splice. */
 	readonly joinedByHand = new Set<number>();
 	private readonly intoEnclosure = new Map<string, DraftConductor[]>();
 
 	constructor(plan: Plan) {
 		this.plan = plan;
+		this.loops = planLoops(plan);
 	}
 
 	addEnclosure(enclosure: Omit<Enclosure, "body">): Enclosure {

@@ -1,7 +1,7 @@
 // What uses power and passes nothing on but the feed itself: lights, fans, pumps, heaters, and any other load.
 
 import type { Kind, Trait } from "./kind.ts";
-import { deviceTerminal } from "./terminals.ts";
+import { deviceTerminal, switchedSide } from "./terminals.ts";
 
 /** One row a kind: its word, what it is, its marks, and what the rules take it for. */
 const rows: readonly {
@@ -48,17 +48,20 @@ circuit one from LC breaker 15 A by 14-2
 			most: 250,
 			summary: "240 V for one fed by two hots",
 		},
+		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120/240 V` for one on two hots and a neutral" },
 		{ name: "continuous", takes: "flag", summary: "may run for three hours or more" },
 		{ name: "neutral", takes: "flag", summary: "`no neutral` for one fed by hots alone" },
 	],
 	build: (said) => {
 		const us = said.region === "us";
-		const volts = said.quantity("voltage")?.value ?? (us ? (said.flag("neutral") === false ? 240 : 120) : 230);
+		const legs = said.pair("legs");
+		const volts =
+			legs?.[1].value ?? said.quantity("voltage")?.value ?? (us ? (said.flag("neutral") === false ? 240 : 120) : 230);
 		const twoHots = us && volts > 200;
 		const amperes = said.quantity("current")?.value;
 		const watts = said.quantity("power")?.value ?? (amperes === undefined ? undefined : amperes * volts);
 		// What is fed by one hot cannot do without a neutral, whatever is said.
-		const neutral = !twoHots || said.flag("neutral") === true;
+		const neutral = !twoHots || legs !== undefined || said.flag("neutral") === true;
 		const screw = (name: string, role: "hot" | "hot2" | "neutral" | "ground", ...also: string[]) =>
 			deviceTerminal(said.region, (watts ?? 0) / volts, name, role, role, { also });
 		return {
@@ -77,7 +80,10 @@ circuit one from LC breaker 15 A by 14-2
 					outlet: false,
 				},
 			],
-			sides: [{ name: "feed", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } }],
+			sides: [
+				{ name: "feed", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } },
+				...(twoHots ? [] : [switchedSide]),
+			],
 			onward: "feed",
 			face: {
 				text: `${row.what}${watts === undefined ? "" : ` ${Math.round(watts)} W`}${twoHots ? ` ${volts} V` : ""}`,

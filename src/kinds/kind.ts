@@ -72,7 +72,7 @@ export interface Said {
 	readonly region: Region;
 	readonly rules: RuleSet;
 	/** What the cable that arrives carries; undefined where none arrives. */
-	readonly arriving?: { readonly secondHot: boolean; readonly neutral: boolean };
+	readonly arriving?: { readonly secondHot: boolean; readonly thirdHot: boolean; readonly neutral: boolean };
 	/** For a device in a panel: its slot, and the panel's bus terminals it plugs on to, one a pole. */
 	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
 	quantity(attribute: string): Quantity | undefined;
@@ -99,6 +99,8 @@ export interface Blueprint {
 	 * The first side is where an arriving cable lands; `onward` names the one a chain goes on from.
 	 */
 	readonly sides: readonly SideSpec[];
+	/** For a switch: where the wires of a switch loop land. */
+	readonly loop?: LoopSpec;
 	readonly onward: string;
 	/** The thing's own case, where it brings one; a device without one sits in a box. */
 	readonly enclosure?: { readonly sort: "panel" | "equipment" | "box" | "open"; readonly metal: boolean };
@@ -150,7 +152,14 @@ export interface SideSpec {
 	readonly knots: Partial<Record<Role, string>>;
 	/** Used instead when the cable carries a second hot. */
 	readonly withSecondHot?: Partial<Record<Role, string>>;
+	/** The same for a cable that carries a third hot. */
+	readonly withThirdHot?: Partial<Record<Role, string>>;
 }
+/** The knots that a switch loop meets on a switch: with two contacts, with a common and travellers, or with travellers on both sides. */
+export type LoopSpec =
+	| { readonly sort: "plain"; readonly supply: string; readonly back: string }
+	| { readonly sort: "end"; readonly common: string; readonly travellers: readonly [string, string] }
+	| { readonly sort: "between"; readonly line: readonly [string, string]; readonly load: readonly [string, string] };
 /** A way between two of its terminals; `^case` is the metal of the enclosure it sits in, where that is metal. */
 export interface LinkSpec {
 	readonly between: readonly [string, string];

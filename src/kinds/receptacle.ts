@@ -1,7 +1,7 @@
 // A receptacle: single, duplex or split. Fed in parallel: hot, neutral and ground come in and go on.
 
-import type { Kind, TerminalSpec } from "./kind.ts";
-import { deviceTerminal } from "./terminals.ts";
+import type { Blueprint, Kind, LoadSpec, Role, Said, SideSpec, TerminalSpec } from "./kind.ts";
+import { deviceTerminal, switchedSide } from "./terminals.ts";
 
 export const receptacle: Kind = {
 	name: "receptacle",
@@ -25,10 +25,31 @@ circuit bunks from LC breaker 20 A by 12-2
 			summary: "what it is rated for; 15 A, or 16 A in IEC countries, if not said",
 		},
 		{
+			name: "voltage",
+			takes: "quantity",
+			dimension: "voltage",
+			least: 100,
+			most: 250,
+			summary: "240 V for one on two hots, without a neutral",
+		},
+		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120/240 V` for one on two hots and a neutral" },
+		{
 			name: "shape",
 			takes: "choice",
 			words: ["duplex", "single", "split"],
 			summary: "how many outlets, and whether the hot tab is removed",
+		},
+		{
+			name: "hot tab",
+			takes: "phrase",
+			phrases: ["no hot tab", "no brass tab"],
+			summary: "the tab between the brass screws is broken off, as with `split`",
+		},
+		{
+			name: "neutral tab",
+			takes: "phrase",
+			phrases: ["no neutral tab", "no silver tab"],
+			summary: "the tab between the silver screws is broken off: each half has its own neutral",
 		},
 		{ name: "weatherproof", takes: "flag", summary: "has a cover for wet places" },
 		{ name: "dedicated", takes: "flag", summary: "meant to be alone on its circuit" },
@@ -36,29 +57,24 @@ circuit bunks from LC breaker 20 A by 12-2
 	build: (said) => {
 		const us = said.region === "us";
 		const rating = said.quantity("rating")?.value ?? (us ? 15 : 16);
-		const shape = said.choice("shape") ?? (us ? "duplex" : "single");
-		const split = shape === "split";
-		const screws = shape === "single" ? 1 : 2;
-		const hots: TerminalSpec[] = split
-			? [
-					deviceTerminal(said.region, rating, "hot.lower", "hot", "hot", { also: ["brass.lower"] }),
-					deviceTerminal(said.region, rating, "hot.upper", "hot2", "hot2", { also: ["brass.upper"] }),
-				]
-			: [deviceTerminal(said.region, rating, "hot", "hot", "hot", { also: ["brass"], capacity: screws })];
-		const outlets = split ? ["hot.lower", "hot.upper"] : ["hot"];
+		const isWhole = said.choice("hot tab") === undefined && said.choice("neutral tab") === undefined;
+		const shape = said.choice("shape") ?? (us && twoHotsOf(said) === undefined ? "duplex" : "single");
+		if (twoHotsOf(said) !== undefined) return onTwoHots(said, rating, twoHotsOf(said) === "with neutral");
+		if (shape !== "single" && (shape === "split" || !isWhole)) return withoutTabs(said, rating);
+		const capacity = shape === "single" ? 1 : 2;
 		return {
 			terminals: [
-				...hots,
-				deviceTerminal(said.region, rating, "neutral", "neutral", "neutral", { also: ["silver"], capacity: screws }),
+				deviceTerminal(said.region, rating, "hot", "hot", "hot", { also: ["brass"], capacity }),
+				deviceTerminal(said.region, rating, "neutral", "neutral", "neutral", { also: ["silver"], capacity }),
 				deviceTerminal(said.region, rating, "ground", "ground", "ground", { also: ["green"] }),
 			],
-			loads: outlets.map((hot) => ({ between: [hot, "neutral"], continuous: false, outlet: true })),
-			sides: [{ name: "feed", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } }],
+			loads: [outlet("hot", "neutral")],
+			sides: [feedSide, switchedSide],
 			onward: "feed",
 			face: {
-				text: split ? `${rating} A duplex, hot tab removed` : `${rating} A ${shape}`,
+				text: `${rating} A ${shape}`,
 				wiring: us ? `receptacle-${shape}-face` : `socket-outlet-${shape}-face`,
-				oneLine: split ? "receptacle-split" : "receptacle",
+				oneLine: "receptacle",
 				traits: ["receptacle"],
 				rating,
 				outlets: shape === "single" ? 1 : 2,
@@ -66,3 +82,91 @@ circuit bunks from LC breaker 20 A by 12-2
 		};
 	},
 };
+
+const feedSide = {
+	name: "feed",
+	knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" },
+} as const satisfies SideSpec;
+
+/** A duplex with tabs broken off: its halves have hots of their own, neutrals of their own, or both. */
+function withoutTabs(said: Said, rating: number): Blueprint {
+	const hotTab = said.choice("shape") !== "split" && said.choice("hot tab") === undefined;
+	const neutralTab = said.choice("neutral tab") === undefined;
+	const screw = (name: string, role: Role, knot: string, capacity: number, ...also: string[]): TerminalSpec =>
+		deviceTerminal(said.region, rating, name, role, knot, { also, capacity });
+	const [lowerHot, upperHot] = hotTab ? (["hot", "hot"] as const) : (["hot.lower", "hot.upper"] as const);
+	const [lowerNeutral, upperNeutral] = neutralTab
+		? (["neutral", "neutral"] as const)
+		: (["neutral.lower", "neutral.upper"] as const);
+	const upper = { hot: hotTab ? "hot" : "hot2", neutral: neutralTab ? "neutral" : "neutral-upper" };
+	return {
+		terminals: [
+			...(hotTab
+				? [screw("hot", "hot", "hot", 2, "brass")]
+				: [screw("hot.lower", "hot", "hot", 1, "brass.lower"), screw("hot.upper", "hot2", "hot2", 1, "brass.upper")]),
+			...(neutralTab
+				? [screw("neutral", "neutral", "neutral", 2, "silver")]
+				: [
+						screw("neutral.lower", "neutral", "neutral", 1, "silver.lower"),
+						screw("neutral.upper", "neutral", "neutral-upper", 1, "silver.upper"),
+					]),
+			deviceTerminal(said.region, rating, "ground", "ground", "ground", { also: ["green"] }),
+		],
+		loads: [outlet(lowerHot, lowerNeutral), outlet(upperHot, upperNeutral)],
+		sides: [
+			feedSide,
+			{ name: "upper", knots: { ...upper, ground: "ground" } },
+			// What comes back from a switch feeds the upper half; the lower one is always on.
+			hotTab ? switchedSide : { ...switchedSide, knots: { ...switchedSide.knots, hot: "hot2" } },
+		],
+		onward: "feed",
+		face: {
+			text: `${rating} A duplex, ${tabText(hotTab, neutralTab)} removed`,
+			wiring: said.region === "us" ? "receptacle-split-face" : "socket-outlet-split-face",
+			oneLine: hotTab ? "receptacle" : "receptacle-split",
+			traits: ["receptacle"],
+			rating,
+			outlets: 2,
+		},
+	};
+}
+
+function tabText(hotTab: boolean, neutralTab: boolean): string {
+	return hotTab ? "neutral tab" : neutralTab ? "hot tab" : "both tabs";
+}
+
+/** Whether it is for two hots, by the voltage it is said to be for; in IEC countries 230 V stand between one hot and neutral. */
+function twoHotsOf(said: Said): "with neutral" | "alone" | undefined {
+	if (said.region !== "us") return undefined;
+	if (said.pair("legs") !== undefined) return "with neutral";
+	return (said.quantity("voltage")?.value ?? 0) > 200 ? "alone" : undefined;
+}
+
+/** One outlet on two hots, as for a welder, or with a neutral, as for a range or another vehicle's cord. */
+function onTwoHots(said: Said, rating: number, withNeutral: boolean): Blueprint {
+	const screw = (name: string, role: Role, ...also: string[]): TerminalSpec =>
+		deviceTerminal(said.region, rating, name, role, name, { also });
+	return {
+		terminals: [
+			screw("hot", "hot", "brass"),
+			screw("hot2", "hot2", "brass2"),
+			...(withNeutral ? [screw("neutral", "neutral", "silver")] : []),
+			screw("ground", "ground", "green"),
+		],
+		loads: [outlet("hot", "hot2"), ...(withNeutral ? [outlet("hot", "neutral"), outlet("hot2", "neutral")] : [])],
+		sides: [feedSide],
+		onward: "feed",
+		face: {
+			text: `${rating} A single, ${withNeutral ? "120/240" : "240"} V`,
+			wiring: "receptacle-single-face",
+			oneLine: "receptacle",
+			traits: ["receptacle"],
+			rating,
+			outlets: 1,
+		},
+	};
+}
+
+function outlet(from: string, to: string): LoadSpec {
+	return { between: [from, to], continuous: false, outlet: true };
+}

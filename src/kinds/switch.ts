@@ -66,6 +66,8 @@ circuit lights from LC breaker 15 A by 14-2
 
 function hotOnly(said: Said, text: string, wiring: string, traits: Blueprint["face"]["traits"]): Blueprint {
 	const rating = said.quantity("rating")?.value ?? usualRating(said);
+	// Two hots without a neutral are the legs of one feed: the second one passes by.
+	const isTwoLegs = said.arriving?.secondHot === true && !said.arriving.neutral;
 	return {
 		terminals: [
 			deviceTerminal(said.region, rating, "line", "hot", "line-hot", { side: "line", also: ["1", "feed"] }),
@@ -79,10 +81,13 @@ function hotOnly(said: Said, text: string, wiring: string, traits: Blueprint["fa
 				name: "load",
 				knots: { hot: "load-hot", neutral: "^neutral", ground: "ground" },
 				// A three-conductor cable onward carries the always-live hot on black and the switched hot on red.
-				withSecondHot: { hot: "line-hot", hot2: "load-hot", neutral: "^neutral", ground: "ground" },
+				withSecondHot: isTwoLegs
+					? { hot: "load-hot", hot2: "^hot2", ground: "ground" }
+					: { hot: "line-hot", hot2: "load-hot", neutral: "^neutral", ground: "ground" },
 			},
 		],
 		onward: "load",
+		loop: { sort: "plain", supply: "line-hot", back: "load-hot" },
 		face: { text: `${rating} A ${text}`, wiring, oneLine: "switch", traits, rating },
 	};
 }

@@ -76,6 +76,12 @@ export function passSide(name: string): SideSpec {
 	return { name, knots: { hot: "^hot", hot2: "^hot2", neutral: "^neutral", ground: "^ground" } };
 }
 
+/** The side of what a switch loop leaves that is switched with it: what hangs there goes on and off with the thing itself. */
+export const switchedSide: SideSpec = {
+	name: "switched",
+	knots: { hot: "switched", neutral: "^neutral", ground: "^ground" },
+};
+
 function sizes(
 	region: Region,
 	thin: Gauge,

@@ -34,6 +34,15 @@ function atTheEnd(said: Said): Omit<Blueprint, "face" | "onward"> {
 	const traveller = (number: "1" | "2", role: "hot" | "hot2") =>
 		deviceScrew(said.region, `traveller.${number}`, role, `traveller-${number}`, { also: [`t${number}`] });
 	const travellers = { hot: "traveller-1", hot2: "traveller-2", neutral: "^neutral", ground: "ground" };
+	// Four conductors bring a hot that stays live on black besides the travellers on red and blue.
+	const passesHot = said.arriving?.thirdHot === true;
+	const amongThree = (hot: string) => ({
+		hot,
+		hot2: "traveller-1",
+		hot3: "traveller-2",
+		neutral: "^neutral",
+		ground: "ground",
+	});
 	const common = { hot: "common", neutral: "^neutral", ground: "ground" };
 	return {
 		terminals: [
@@ -49,10 +58,22 @@ function atTheEnd(said: Said): Omit<Blueprint, "face" | "onward"> {
 			deviceScrew(said.region, "ground", "ground", "ground", { also: ["green"] }),
 		],
 		links: [way("common", "traveller.1", [0]), way("common", "traveller.2", [1])],
-		sides: [
-			{ name: "line", knots: common, withSecondHot: travellers },
-			{ name: "load", knots: common, withSecondHot: travellers },
-		],
+		sides: passesHot
+			? [
+					{ name: "line", knots: { ...common, hot: "live" }, withThirdHot: amongThree("live") },
+					{
+						name: "load",
+						knots: common,
+						// Behind the last of a pair a live hot goes on on black, the switched one on red.
+						withSecondHot: { hot: "live", hot2: "common", neutral: "^neutral", ground: "ground" },
+						withThirdHot: amongThree("live"),
+					},
+				]
+			: [
+					{ name: "line", knots: common, withSecondHot: travellers, withThirdHot: amongThree("common") },
+					{ name: "load", knots: common, withSecondHot: travellers, withThirdHot: amongThree("common") },
+				],
+		loop: { sort: "end", common: "common", travellers: ["traveller-1", "traveller-2"] },
 	};
 }
 
@@ -62,12 +83,15 @@ function betweenTravellers(said: Said): Omit<Blueprint, "face" | "onward"> {
 			side,
 			also: [`${side === "line" ? "a" : "b"}${number}`],
 		});
-	const travellers = (side: "line" | "load") => ({
-		hot: `${side}-1`,
-		hot2: `${side}-2`,
-		neutral: "^neutral",
-		ground: "ground",
-	});
+	const sideOf = (name: "line" | "load") => {
+		const others = { neutral: "^neutral", ground: "ground" };
+		return {
+			name,
+			knots: others,
+			withSecondHot: { ...others, hot: `${name}-1`, hot2: `${name}-2` },
+			withThirdHot: { ...others, hot: "live", hot2: `${name}-1`, hot3: `${name}-2` },
+		};
+	};
 	return {
 		terminals: [
 			screw("line", "1", "hot"),
@@ -82,10 +106,8 @@ function betweenTravellers(said: Said): Omit<Blueprint, "face" | "onward"> {
 			way("line.1", "load.2", [1]),
 			way("line.2", "load.1", [1]),
 		],
-		sides: [
-			{ name: "line", knots: { neutral: "^neutral", ground: "ground" }, withSecondHot: travellers("line") },
-			{ name: "load", knots: { neutral: "^neutral", ground: "ground" }, withSecondHot: travellers("load") },
-		],
+		sides: [sideOf("line"), sideOf("load")],
+		loop: { sort: "between", line: ["line-1", "line-2"], load: ["load-1", "load-2"] },
 	};
 }
 

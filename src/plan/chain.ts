@@ -4,7 +4,16 @@ import { didYouMean } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import { joinSpans, type Span } from "../base/span.ts";
 import type { Said } from "../kinds/kind.ts";
-import type { HopStatement, Link, Marking, NameTerm, NewName, QuantityTerm, UnknownTerm } from "../syntax/tree.ts";
+import type {
+	HopStatement,
+	Link,
+	Marking,
+	NameTerm,
+	NewName,
+	QuantityTerm,
+	Term,
+	UnknownTerm,
+} from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
 import { markedRole } from "./marked-role.ts";
 import { namesOf } from "./name-rows.ts";
@@ -23,6 +32,7 @@ interface Way {
 	readonly tag: NameTerm | undefined;
 	readonly through: HopStatement["through"];
 	readonly markings: HopStatement["markings"];
+	readonly loop: boolean;
 	readonly span: Span;
 }
 
@@ -86,8 +96,28 @@ export class Flattener {
 					: [{ place, ...(part.length === undefined ? {} : { length: part.length.quantity }) }];
 			}),
 			markings: way.markings.flatMap((marking) => this.readMarking(marking, position.cable, [position.from, to]) ?? []),
+			loop: way.loop && this.isLoop(position.from, to, way.span),
 			span: way.span,
 		});
+	}
+
+	/** Whether a loop can go there: from what is switched, or on from a switch of it, to a switch. Else it is a finding, and a plain cable. */
+	private isLoop(from: HopEnd, to: HopEnd, span: Span): boolean {
+		const misplaced = !this.register.canLoopFrom(from)
+			? from.thing
+			: this.register.canLoopTo(to)
+				? undefined
+				: to.thing;
+		if (misplaced !== undefined)
+			this.reportOnce(
+				planFinding("loop-misplaced", {
+					title: `A loop cannot go ${misplaced === from.thing ? "from" : "to"} ${misplaced}`,
+					span,
+					label: "no loop here",
+					marks: [misplaced],
+				}),
+			);
+		return misplaced === undefined;
 	}
 
 	/** A length that a cable can have; any other is a finding and not known. */
@@ -164,7 +194,9 @@ export class Flattener {
 				}),
 			);
 		}
-		const [first, last] = [hop.terms[0], hop.terms.at(-1)];
+		const isLoop = hop.terms.some((term) => isLoopWord(term));
+		const others = hop.terms.filter((term) => !isLoopWord(term));
+		const [first, last] = [others[0], others.at(-1)];
 		if (first !== undefined && last !== undefined)
 			this.register.report(
 				planFinding("not-understood-yet", {
@@ -176,7 +208,12 @@ export class Flattener {
 		const tags = hop.tag === undefined ? [] : namesOf(hop.tag);
 		if (hop.tag !== undefined && tags.length > names.length) this.reportUnusedTags(hop.tag, names.length);
 		for (const [index, name] of names.entries()) {
-			const to = this.register.arrive(hop, name, this.run, arrivingBy(position.cable, hop.markings));
+			const to = this.register.arrive(
+				hop,
+				name,
+				this.run,
+				isLoop ? undefined : arrivingBy(position.cable, hop.markings),
+			);
 			if (to === undefined) {
 				this.register.incomplete = true;
 				position = { ...position, from: undefined };
@@ -187,12 +224,17 @@ export class Flattener {
 				tag: tags[index] ?? tags.at(-1),
 				through: hop.through,
 				markings: hop.markings,
+				loop: isLoop,
 				span: name.span,
 			});
 			position = { ...position, from: { thing: to.thing, span: name.span } };
 		}
 		return position;
 	}
+}
+
+function isLoopWord(term: Term): boolean {
+	return term.kind === "name" && term.text === "loop";
 }
 
 /** What a cable brings with it, re-marked cores counted by their new colours. */
@@ -202,5 +244,9 @@ function arrivingBy(cable: CableMake | undefined, markings: readonly Marking[]):
 		.filter((marking) => marking.at === undefined)
 		.map(({ core, colour }) => ({ core: core.text, colour: colour.text }));
 	const roles = cable.cores.map((core) => markedRole(core, cable, marked));
-	return { secondHot: roles.includes("hot2"), neutral: roles.includes("neutral") };
+	return {
+		secondHot: roles.includes("hot2"),
+		thirdHot: roles.includes("hot3"),
+		neutral: roles.includes("neutral"),
+	};
 }

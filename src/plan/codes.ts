@@ -190,6 +190,13 @@ export const planCodes = [
 		help: "Name the thing it really goes to.",
 	},
 	{
+		code: "loop-misplaced",
+		level: "error",
+		meaning: "A `loop` does not go from what is switched to its switch.",
+		why: "Which of its wires brings the hot and which takes it back cannot be told.",
+		help: "Begin it at the light, receptacle or box that is switched, and end it at a switch; a plain run needs no `loop`.",
+	},
+	{
 		code: "tag-twice",
 		level: "error",
 		meaning: "Two cables have the same tag.",

@@ -95,6 +95,8 @@ export interface Hop {
 	readonly lengthText: string;
 	readonly through: readonly { readonly place: Place; readonly length?: Quantity }[];
 	readonly markings: readonly CoreMarking[];
+	/** Said with `loop`: it takes the hot to a switch and brings it back. */
+	readonly loop: boolean;
 	readonly span: Span;
 }
 /** A thing and the side of it that the cable meets: `line`, `load`, `in`, `out`; undefined is the kind's own choice. */

@@ -72,7 +72,7 @@ export class RunRegister {
 		flattener.add(
 			{ from, cable },
 			{ thing: thing.name, span: supply.span },
-			{ length: supply.length, tag: undefined, through: [], markings: [], span: supply.span },
+			{ length: supply.length, tag: undefined, through: [], markings: [], loop: false, span: supply.span },
 		);
 		this.names.set(foldName(thing.name), statement.name.span);
 		this.runs.push({
@@ -180,6 +180,18 @@ export class RunRegister {
 			...(arriving === undefined ? {} : { arriving }),
 		});
 		return thing === undefined ? undefined : { thing: thing.name, span: name.span };
+	}
+
+	/** Whether a switch loop can leave a thing: one that can be switched, or a switch that a loop has reached. */
+	canLoopFrom({ thing }: HopEnd): boolean {
+		const blueprint = this.register.byName.get(foldName(thing))?.blueprint;
+		return blueprint?.loop !== undefined || blueprint?.sides.some(({ name }) => name === "switched") === true;
+	}
+
+	/** Whether a switch loop can arrive at a thing: a switch, or a box on the way to one. */
+	canLoopTo({ thing }: HopEnd): boolean {
+		const blueprint = this.register.byName.get(foldName(thing))?.blueprint;
+		return blueprint?.loop !== undefined || blueprint?.face.traits.includes("junction") === true;
 	}
 
 	/** Whether a name stands for the thing a cable ends at, or for what that sits in. */

@@ -28,7 +28,7 @@ export interface Declaration {
 	readonly row?: number;
 	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
 	/** What the cable that arrives carries. */
-	readonly arriving?: { readonly secondHot: boolean; readonly neutral: boolean };
+	readonly arriving?: { readonly secondHot: boolean; readonly thirdHot: boolean; readonly neutral: boolean };
 }
 
 /** Takes in declarations and keeps the things, in the order of the text. */

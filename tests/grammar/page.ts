@@ -8,8 +8,10 @@ export interface Example {
 	readonly plan: string;
 	/** Findings that the example shows, by code; empty for one without. */
 	readonly finds: readonly string[];
-	/** Is it a whole plan that checks clean, is it read without a meaning yet, or does it show findings of reading? */
-	readonly says: "whole" | "later" | "finds" | "nothing";
+	/** Findings that its wiring shows, by code; empty for one without. */
+	readonly shows: readonly string[];
+	/** Is it a whole plan that checks clean, is it read without a meaning yet, or does it show findings of reading or of wiring? */
+	readonly says: "whole" | "later" | "finds" | "shows" | "nothing";
 	readonly readAs?: string;
 }
 
@@ -26,9 +28,11 @@ export function examples(): Example[] {
 		if (language !== "ferrule") return [];
 		const next = blocks[index + 1];
 		const finds = info.find((word) => word.startsWith("finds="))?.slice("finds=".length) ?? "";
+		const shows = info.find((word) => word.startsWith("shows="))?.slice("shows=".length) ?? "";
 		const readAs = next?.language === "text" ? { readAs: next.text.trimEnd() } : {};
 		const said = (["whole", "later"] as const).find((word) => info.includes(word));
-		const says = said ?? (finds === "" ? "nothing" : "finds");
-		return [{ line, plan: text, finds: finds.split(",").filter(Boolean), says, ...readAs }];
+		const says = said ?? (finds !== "" ? "finds" : shows !== "" ? "shows" : "nothing");
+		const codesOf = (codes: string): string[] => codes.split(",").filter(Boolean);
+		return [{ line, plan: text, finds: codesOf(finds), shows: codesOf(shows), says, ...readAs }];
 	});
 }

@@ -33,6 +33,11 @@ describe("the reference page", () => {
 		expect(open(plan).map(({ code, title }) => `${code}: ${title}`)).toEqual([]);
 	});
 
+	it.each(all.filter(({ says }) => says === "shows"))("line $line: shows what it names", ({ plan, shows }) => {
+		const codes = open(plan).map(({ code }) => code);
+		expect([...new Set(codes)].sort()).toEqual([...shows].sort());
+	});
+
 	it.each(all.filter(({ says }) => says === "later"))("line $line: is read, and has no meaning yet", ({ plan }) => {
 		const codes = new Set(open(plan).map(({ code }) => code));
 		expect(codes).toContain("not-understood-yet");
