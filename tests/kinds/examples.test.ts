@@ -60,8 +60,9 @@ describe("blueprints", () => {
 		];
 		expect(named.filter((name) => !terminals.has(name))).toEqual([]);
 		expect(blueprint.sides.map((side) => side.name)).toContain(blueprint.onward);
-		// A side may pass a role on to the box's own knot of that name; any other knot has a terminal in it.
-		const knots = new Set([...roles, ...blueprint.terminals.map((terminal) => terminal.knot)]);
+		// A side may pass a role on to the box's own knot of that name; any other knot has a terminal in it, or gets the device's
+		// own hot where a switch loop leaves it.
+		const knots = new Set([...roles, "switched", ...blueprint.terminals.map((terminal) => terminal.knot)]);
 		const own = blueprint.sides.flatMap((side) => Object.values(side.knots)).filter((knot) => !knot.startsWith("^"));
 		expect(own.filter((knot) => !knots.has(knot))).toEqual([]);
 	});
