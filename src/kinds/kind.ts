@@ -127,21 +127,21 @@ export interface Brought {
 export interface TerminalSpec {
 	readonly name: string;
 	/** Other names read and printed back as `name`: `brass`. */
-	readonly also?: readonly string[];
+	readonly also?: readonly string[] | undefined;
 	readonly role: Role;
-	readonly side?: Side;
+	readonly side?: Side | undefined;
 	readonly clamp: Clamp;
 	readonly capacity: number;
 	readonly smallest: Gauge;
 	readonly largest: Gauge;
-	readonly screw?: string;
+	readonly screw?: string | undefined;
 	/**
 	 * The knot it belongs to: terminals and cores of one knot are joined in the box. Undefined: nothing lands by itself.
 	 * Knots that the first side names become the box's own, by role, shared by all its devices; the others stay the device's.
 	 */
-	readonly knot?: string;
+	readonly knot?: string | undefined;
 	/** On a bar, bus or stud: each core lands here by itself, and no splice is made for several. */
-	readonly gathers?: boolean;
+	readonly gathers?: boolean | undefined;
 }
 /**
  * Where the cores of a cable that meets a side go: to the knot named for each role. A role left out is capped.

@@ -17,27 +17,26 @@ export function deviceScrew(
 	extra: Extra = {},
 ): TerminalSpec {
 	const screw = role === "neutral" ? "silver" : role === "ground" ? "green" : "brass";
-	const letters = {
-		hot: "L",
-		hot2: "L2",
-		hot3: "L3",
-		neutral: "N",
-		ground: "PE",
-		positive: "+",
-		negative: "-",
-	} as const;
-	const also = [...(extra.also ?? []), ...(region === "iec" && !name.includes(".") ? [letters[role]] : [])];
-	return {
-		name,
-		role,
-		...(knot === undefined ? {} : { knot }),
-		...sizes(region, awg(14), awg(10), 1, 6),
-		capacity: 1,
-		...(region === "us" ? { clamp: "screw", screw } : { clamp: "cage" }),
+	const isMetric = region === "iec";
+	const { also = [] } = extra;
+	return terminal(name, role, knot, screwSizes[region], {
+		clamp: isMetric ? "cage" : "screw",
+		screw: isMetric ? undefined : screw,
 		...extra,
-		also,
-	};
+		also: isMetric && !name.includes(".") ? [...also, letters[role]] : also,
+	});
 }
+
+/** Letters of terminals in IEC countries (IEC 60445, recalled). */
+const letters = {
+	hot: "L",
+	hot2: "L2",
+	hot3: "L3",
+	neutral: "N",
+	ground: "PE",
+	positive: "+",
+	negative: "-",
+} as const;
 
 /** A device's terminal by what it is rated for: a binding screw up to 20 A, a pressure terminal above (common practice). */
 export function deviceTerminal(
@@ -60,14 +59,29 @@ export function cage(
 	knot: string | undefined,
 	extra: Extra = {},
 ): TerminalSpec {
+	return terminal(name, role, knot, cageSizes[region], extra);
+}
+
+/** A terminal for one conductor in a cage where nothing else is said. Written out, so that all terminals are of one shape: they are many. */
+function terminal(
+	name: string,
+	role: Role,
+	knot: string | undefined,
+	{ smallest, largest }: Sizes,
+	extra: Extra,
+): TerminalSpec {
 	return {
 		name,
+		also: extra.also,
 		role,
-		...(knot === undefined ? {} : { knot }),
-		...sizes(region, awg(14), awg(4), 1, 25),
-		clamp: "cage",
-		capacity: 1,
-		...extra,
+		side: extra.side,
+		clamp: extra.clamp ?? "cage",
+		capacity: extra.capacity ?? 1,
+		smallest: extra.smallest ?? smallest,
+		largest: extra.largest ?? largest,
+		screw: extra.screw,
+		knot,
+		gathers: extra.gathers,
 	};
 }
 
@@ -82,14 +96,15 @@ export const switchedSide: SideSpec = {
 	knots: { hot: "switched", neutral: "^neutral", ground: "^ground" },
 };
 
-function sizes(
-	region: Region,
-	thin: Gauge,
-	thick: Gauge,
-	thinMetric: number,
-	thickMetric: number,
-): { smallest: Gauge; largest: Gauge } {
-	return region === "us"
-		? { smallest: thin, largest: thick }
-		: { smallest: squareMillimetres(thinMetric), largest: squareMillimetres(thickMetric) };
+interface Sizes {
+	readonly smallest: Gauge;
+	readonly largest: Gauge;
 }
+const screwSizes: Readonly<Record<Region, Sizes>> = {
+	us: { smallest: awg(14), largest: awg(10) },
+	iec: { smallest: squareMillimetres(1), largest: squareMillimetres(6) },
+};
+const cageSizes: Readonly<Record<Region, Sizes>> = {
+	us: { smallest: awg(14), largest: awg(4) },
+	iec: { smallest: squareMillimetres(1), largest: squareMillimetres(25) },
+};

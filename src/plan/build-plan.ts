@@ -118,7 +118,9 @@ function reportSelfFeeding(plan: Plan, findings: Finding[]): void {
 		for (const hop of run.hops) {
 			if (run.sort === "bond") continue;
 			const from = panelOf(hop.from.thing);
-			feeds.set(from, [...(feeds.get(from) ?? []), { to: panelOf(hop.to.thing), hop }]);
+			const others = feeds.get(from) ?? [];
+			feeds.set(from, others);
+			others.push({ to: panelOf(hop.to.thing), hop });
 		}
 	for (const panel of plan.things.filter((thing) => thing.blueprint.face.traits.includes("panel"))) {
 		const seen = new Set<string>([panel.name]);

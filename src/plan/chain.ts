@@ -87,7 +87,7 @@ export class Flattener {
 			from: this.register.leave(position.from),
 			to,
 			cable: position.cable,
-			...(length === undefined ? {} : { length }),
+			length,
 			lengthText: length === undefined || way.length?.kind !== "quantity" ? "" : way.length.text,
 			through: way.through.flatMap((part) => {
 				const place = this.register.findPlace(part.place);

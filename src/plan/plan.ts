@@ -58,12 +58,12 @@ export interface Thing {
 	readonly kind: Kind;
 	readonly said: Said;
 	readonly blueprint: Blueprint;
-	readonly place?: Place;
+	readonly place: Place | undefined;
 	/** The panel or box it sits in. */
-	readonly owner?: string;
-	readonly box?: BoxFacts;
+	readonly owner: string | undefined;
+	readonly box: BoxFacts | undefined;
 	/** The run it was declared on. */
-	readonly run?: string;
+	readonly run: string | undefined;
 	readonly span: Span;
 }
 /** What was said of the box around a device. */
@@ -91,7 +91,7 @@ export interface Hop {
 	readonly from: HopEnd;
 	readonly to: HopEnd;
 	readonly cable: CableMake;
-	readonly length?: Quantity;
+	readonly length: Quantity | undefined;
 	readonly lengthText: string;
 	readonly through: readonly { readonly place: Place; readonly length?: Quantity }[];
 	readonly markings: readonly CoreMarking[];
@@ -102,7 +102,7 @@ export interface Hop {
 /** A thing and the side of it that the cable meets: `line`, `load`, `in`, `out`; undefined is the kind's own choice. */
 export interface HopEnd {
 	readonly thing: string;
-	readonly side?: string;
+	readonly side?: string | undefined;
 	readonly span: Span;
 }
 /** A core re-marked with another colour. `at` names one end; undefined is both. */

@@ -10,7 +10,7 @@ import { statementWords } from "../syntax/vocabulary.ts";
 import { type AttributeValue, readAttributes, type SharedAttributes } from "./attributes.ts";
 import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
-import type { Place, Settings, Thing } from "./plan.ts";
+import type { BoxFacts, Place, Settings, Thing } from "./plan.ts";
 
 /** A thing about to be made. */
 export interface Declaration {
@@ -62,10 +62,10 @@ export class ThingRegister {
 			kind,
 			said,
 			blueprint: kind.build(said),
-			...this.locate(shared, declaration),
-			...(declaration.owner === undefined ? {} : { owner: declaration.owner.name }),
-			...boxFacts(shared.metal, shared.volume ?? said.quantity("volume")),
-			...(declaration.run === undefined ? {} : { run: declaration.run }),
+			place: this.locate(shared, declaration),
+			owner: declaration.owner?.name,
+			box: boxFacts(shared.metal, shared.volume ?? said.quantity("volume")),
+			run: declaration.run,
 			span: declaration.name.span,
 		};
 		this.keep(thing);
@@ -122,8 +122,7 @@ export class ThingRegister {
 	nextFreeSlot(panel: Thing): string | undefined {
 		const spaces = panel.said.count("spaces") ?? usualSpaces;
 		const taken = new Set<number>();
-		for (const thing of this.things) {
-			if (thing.owner !== panel.name) continue;
+		for (const thing of this.membersOf(panel)) {
 			const number = Number.parseInt(thing.name.slice(panel.name.length + 1), 10);
 			if (Number.isNaN(number)) continue;
 			taken.add(number);
@@ -180,8 +179,10 @@ export class ThingRegister {
 			kind,
 			said,
 			blueprint: kind.build(said),
-			...(owner.place === undefined ? {} : { place: owner.place }),
+			place: owner.place,
 			owner: owner.name,
+			box: undefined,
+			run: undefined,
 			span: owner.span,
 		});
 	}
@@ -189,8 +190,10 @@ export class ThingRegister {
 	private keep(thing: Thing): void {
 		this.things.push(thing);
 		this.byName.set(foldName(thing.name), thing);
-		if (thing.owner !== undefined)
-			this.membersByOwner.set(thing.owner, [...(this.membersByOwner.get(thing.owner) ?? []), thing]);
+		if (thing.owner === undefined) return;
+		const members = this.membersByOwner.get(thing.owner);
+		if (members === undefined) this.membersByOwner.set(thing.owner, [thing]);
+		else members.push(thing);
 	}
 
 	private findKind(declaration: Declaration): Kind | undefined {
@@ -248,11 +251,10 @@ export class ThingRegister {
 		return false;
 	}
 
-	private locate(shared: SharedAttributes, declaration: Declaration): { place?: Place } {
-		if (shared.place === undefined)
-			return declaration.owner?.place === undefined ? {} : { place: declaration.owner.place };
+	private locate(shared: SharedAttributes, declaration: Declaration): Place | undefined {
+		if (shared.place === undefined) return declaration.owner?.place;
 		const place = this.places.get(foldName(shared.place.text));
-		if (place !== undefined) return { place };
+		if (place !== undefined) return place;
 		this.findings.push(
 			planFinding("place-unknown", {
 				title: `${declaration.name.text} is in ${shared.place.text}, which is no place of this plan`,
@@ -263,7 +265,7 @@ export class ThingRegister {
 				)} Declare it: \`place ${shared.place.text}\`.`.trim(),
 			}),
 		);
-		return {};
+		return undefined;
 	}
 
 	/** In a row of things a power is that of `each`, or of all `together`; a row that does not say which is not clear. */
@@ -316,9 +318,9 @@ export class ThingRegister {
 const usualSpaces = 12;
 
 /** What was said of the box around a thing, or of a box itself; nothing where nothing was. */
-function boxFacts(metal: boolean | undefined, volume: Quantity | undefined): Pick<Thing, "box"> {
-	if (metal === undefined && volume === undefined) return {};
-	return { box: { metal: metal ?? false, ...(volume === undefined ? {} : { volume }) } };
+function boxFacts(metal: boolean | undefined, volume: Quantity | undefined): BoxFacts | undefined {
+	if (metal === undefined && volume === undefined) return undefined;
+	return { metal: metal ?? false, ...(volume === undefined ? {} : { volume }) };
 }
 
 /** Everything said of a thing: behind its name, and on lines below it that name no part: `bonding screw`. */
