@@ -9,7 +9,7 @@ import type { Chain, PartingStep, Step } from "./steps.ts";
 /** What a layout is made with. One setting serves several tries: pieces that do not change are kept. */
 export interface Setting {
 	readonly findingsOf: FindingsOf;
-	readonly known: Map<Step, Piece>;
+	readonly known: Map<Step | Chain, Piece>;
 }
 
 /** All chains side by side; where they are many, and each long bus, in at most `rows` rows. */
@@ -62,7 +62,19 @@ interface Context extends Setting {
 }
 
 function layOutChain(chain: Chain, context: Context): Piece {
-	return stack(straighten(chain).map((step) => layOutStep(step, context)));
+	const known = context.known.get(chain);
+	if (known !== undefined) return known;
+	const piece = stack(straighten(chain).map((step) => layOutStep(step, context)));
+	if (isSteady(chain, context)) context.known.set(chain, piece);
+	return piece;
+}
+
+/** Whether a chain that was laid out comes out the same in any number of rows: no bus on it or behind it is set in rows. */
+function isSteady(chain: Chain, { known }: Context): boolean {
+	return chain.every(
+		(step) =>
+			!("branches" in step) || (step.branches.length < many && step.branches.every((branch) => known.has(branch))),
+	);
 }
 
 /** A bus with one branch is passed on the way: the branch is part of the same line. */
@@ -80,7 +92,7 @@ function layOutStep(step: Step, context: Context): Piece {
 		);
 		const findings = context.findingsOf(step.names);
 		if (step.kind === "split") return splitPiece(step, branches, findings, `parting ${context.path}`);
-		return busPiece(step, branches, findings, branches.length >= 6 ? context.rows : 1);
+		return busPiece(step, branches, findings, branches.length >= many ? context.rows : 1);
 	}
 	const known = context.known.get(step);
 	if (known !== undefined) return known;
