@@ -106,7 +106,7 @@ describe("a drawing", () => {
 			[...styleOf(root).matchAll(/\.fe-symbol \[fill=\\(#\w+)\]\{fill:#\w+\}/g)].map(([, light]) => light),
 		);
 		const definitions = walk(root).filter(({ attributes: { id } }) => id?.includes("_symbol_") === true);
-		expect(definitions.map(({ attributes }) => attributes["class"])).toEqual(symbols.map(() => "fe-symbol"));
+		expect(definitions.map(({ attributes: { class: look } }) => look)).toEqual(symbols.map(() => "fe-symbol"));
 		const fills = definitions
 			.flatMap(walk)
 			.flatMap(({ attributes: { fill } }) => (fill?.startsWith("#") ? [fill] : []));

@@ -3,7 +3,7 @@ import type { Circuit } from "../../circuit/circuit.ts";
 import { findSymbol } from "../../symbols/index.ts";
 import type { Mark, TextMark, WireMark, XY } from "../scene.ts";
 import { type BoxContent, isCore } from "./box-content.ts";
-import type { BoxPlan, Gland, Joint, PanelWork, Plate, PlateText, Route, Stub } from "./box-plan.ts";
+import type { Bar, BoxPlan, Gland, Joint, PanelWork, Plate, PlateText, Route, Stub } from "./box-plan.ts";
 import { headerHeight, screwRadius, spliceReach, strandPitch, type, wireRadius, wireWidth } from "./dimensions.ts";
 import { isRoughedIn } from "./roughed-in.ts";
 
@@ -76,20 +76,18 @@ function panelMarks(content: BoxContent, panel: PanelWork): Mark[] {
 				strokeWidth: 1,
 			},
 		]),
-		...panel.bars.map(
-			({ box, paint, of: part }): Mark => ({
-				kind: "rectangle",
-				as: "bar",
-				of: part,
-				...box,
-				radius: 2,
-				fill: paint,
-				stroke: "ink",
-				strokeWidth: 1,
-			}),
+		...panel.bars.filter(({ over }) => over === undefined).map(barMark),
+		// A gap in what is passed over, as wires leave one.
+		...panel.bars.flatMap(({ over }): Mark[] =>
+			over === undefined ? [] : [{ kind: "rectangle", as: "plate", of, ...over, fill: "panel" }],
 		),
+		...panel.bars.filter(({ over }) => over !== undefined).map(barMark),
 		...panel.texts.map((text) => textMark(text, of)),
 	];
+}
+
+function barMark({ box, paint, of }: Bar): Mark {
+	return { kind: "rectangle", as: "bar", of, ...box, radius: 2, fill: paint, stroke: "ink", strokeWidth: 1 };
 }
 
 /** A device that is yet to come has a broken, lighter edge. */
@@ -146,7 +144,7 @@ function plateDetails(circuit: Circuit, plate: Plate): Mark[] {
 	const marks: Mark[] = [];
 	const paint = isRoughedIn(circuit, circuit.partByName.get(plate.of)) ? "soft" : "ink";
 	for (const points of plate.leads)
-		marks.push({ kind: "line", as: "rule", of: plate.of, points, stroke: paint, strokeWidth: 1.3 });
+		marks.push({ kind: "line", as: "rule", of: plate.of, points, stroke: paint, strokeWidth: contactWidth });
 	for (const { symbol, at, turn } of plate.symbols)
 		marks.push({
 			kind: "symbol",
@@ -308,5 +306,7 @@ function textMark(text: PlateText, of: string): TextMark {
 }
 
 const lever = "splice-lever";
+/** What contacts are drawn with. */
+const contactWidth = 1.5;
 /** Half the width of a gland: how far it stands out of the wall. */
 export const glandReach = 5;

@@ -81,6 +81,8 @@ export interface PanelWork {
 export interface Bar {
 	readonly box: Box;
 	readonly paint: "hot-bus" | "neutral-bar" | "ground-bar";
+	/** Where it passes over other bars without touching them. */
+	readonly over?: Box;
 	/** The part it is. */
 	readonly of: string;
 }

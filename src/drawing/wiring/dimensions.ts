@@ -34,6 +34,8 @@ export const shortestCable = 78;
 export const returnChannel = 70;
 /** The widest drawing before lanes wrap: an A3 sheet at scale 0.8, its margins taken off. */
 export const widestDrawing = 1980;
+/** From one leg of a panel's bus to the next. */
+export const busStep = 24;
 /** Circuits of one panel on one sheet. */
 export const circuitsPerSheet = 12;
 

@@ -1,11 +1,13 @@
 // The conducting bars of a panel: the hot bus with a stub to each breaker, neutral and ground rails, and how they are bonded.
 import type { Part } from "../../circuit/circuit.ts";
+import { growBox } from "../bounds.ts";
 import type { XY } from "../scene.ts";
 import { type BoxContent, pointOf } from "./box-content.ts";
 import type { Bar, PlateText, Route } from "./box-plan.ts";
+import { busStep } from "./dimensions.ts";
 import type { PanelParts } from "./panel-parts.ts";
 import type { PanelRows, PoleRows } from "./panel-rows.ts";
-import { busStep, busWidth, type PanelWidths } from "./panel-widths.ts";
+import { busWidth, type PanelWidths } from "./panel-widths.ts";
 
 /** What is written over a bar, and whether it is joined to the case. */
 export interface BarState {
@@ -102,18 +104,17 @@ export function placeBus(
 		for (const { leg, y } of stabsOf(content, bus, pole)) {
 			bottoms[leg] = Math.max(bottoms[leg] ?? 0, y + stubReach);
 			const from = legX(leg) + busWidth / 2 - 1;
-			stubs.push({
-				box: { x: from, y: y - stubReach, width: frame.poleX - from, height: 2 * stubReach },
-				paint: "hot-bus",
-				of: bus.name,
-			});
+			const box = { x: from, y: y - stubReach, width: frame.poleX - from, height: 2 * stubReach };
+			const nearer = legX(leg - 1) - busWidth / 2 - stubGap;
+			const over = { ...growBox(box, stubGap), x: nearer, width: legX(0) + busWidth / 2 + stubGap - nearer };
+			stubs.push({ box, paint: "hot-bus", of: bus.name, ...(leg === 0 ? {} : { over }) });
 		}
 	for (const [leg] of bus.points.entries()) {
 		const feed = head?.targets[leg]?.y ?? rows.firstRow - 20;
 		const x = legX(leg);
 		const top = feed - stubReach;
 		if (head !== undefined) {
-			const from = head.part === bus ? frame.mainX + 40 : frame.mainX + frame.poleWidth - 34;
+			const from = head.part === bus ? frame.mainX : x - 10;
 			if (from < x)
 				bars.push({ box: { x: from, y: top, width: x - from, height: 2 * stubReach }, paint: "hot-bus", of: bus.name });
 		}
@@ -154,3 +155,5 @@ function stabsOf(content: BoxContent, bus: Part, pole: PoleRows): { leg: number;
 
 const railWidth = 20;
 const stubReach = 4;
+/** Between a stub and a leg that it passes over. */
+const stubGap = 2.5;

@@ -36,7 +36,7 @@ export function layOutPanel(original: BoxContent, leastWidth: number): BoxPlan |
 		leastWidth,
 	);
 	barX.push(...widths.barX);
-	const { total, mainX, poleX, poleWidth } = widths;
+	const { total, mainX, mainWidth, poleX, poleWidth } = widths;
 	const glands = panelGlands(content, rows, total);
 	const floor = rows.lastRow + 36;
 	const { routes, stubs, studs } = routePanel(makeFrame(content, rows, widths, glands, endOf, floor));
@@ -47,7 +47,7 @@ export function layOutPanel(original: BoxContent, leastWidth: number): BoxPlan |
 
 	const poles = rows.poles.map((pole) => placePole(content, pole, poleX, poleWidth, "right"));
 	const heads = [rows.main, rows.lugs].flatMap((pole) =>
-		pole === undefined ? [] : [placePole(content, pole, mainX, poleWidth, "left")],
+		pole === undefined ? [] : [placePole(content, pole, mainX, mainWidth, "left")],
 	);
 	const stud = studPlate(content, studs, floor);
 	const bars = placeBars(parts.bars, states, barX, rows, routes);

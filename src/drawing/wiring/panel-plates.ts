@@ -4,7 +4,7 @@ import { findSymbol } from "../../symbols/index.ts";
 import { shortenText, textWidth } from "../text-metrics.ts";
 import type { BoxContent } from "./box-content.ts";
 import type { Plate, PlateText, TerminalSpot } from "./box-plan.ts";
-import { screwRadius, type } from "./dimensions.ts";
+import { busStep, screwRadius, type } from "./dimensions.ts";
 import { type PanelParts, slotName } from "./panel-parts.ts";
 import type { PoleRows } from "./panel-rows.ts";
 
@@ -44,23 +44,24 @@ export function placePole(
 		return point?.kind === "terminal" && point.clamp !== "lead" && point.role !== "neutral";
 	});
 	const reach = (findSymbol(contact)?.box.width ?? 0) / 2;
-	const middle = faces === "left" ? x + width - reach - 30 : x + 4 + reach;
+	// In a main each contact ends at the leg of the bus that it feeds, the first at the one furthest in.
+	const middleOf = (leg: number): number => (faces === "left" ? x + width - reach - 30 - leg * busStep : x + 4 + reach);
 	const isBus = pole.part.face.traits.includes("panel");
 	return {
 		of: pole.part.name,
 		box: { x, y: pole.top, width, height: pole.bottom - pole.top },
 		terminals,
-		symbols: isBus ? [] : hots.map(({ y }) => ({ symbol: contact, at: { x: middle, y } })),
+		symbols: isBus ? [] : hots.map(({ y }, leg) => ({ symbol: contact, at: { x: middleOf(leg), y } })),
 		leads: isBus
 			? []
-			: hots.map(({ y }) =>
+			: hots.map(({ y }, leg) =>
 					faces === "left"
 						? [
 								{ x: edge + screwRadius, y },
-								{ x: middle - reach, y },
+								{ x: middleOf(leg) - reach, y },
 							]
 						: [
-								{ x: middle + reach, y },
+								{ x: middleOf(leg) + reach, y },
 								{ x: edge - screwRadius, y },
 							],
 				),

@@ -2,7 +2,7 @@
 import { textWidth } from "../text-metrics.ts";
 import type { BoxContent } from "./box-content.ts";
 import { codeRoom, hasFreeEnd, stubRoom } from "./box-frame.ts";
-import { fanDepth, innerMargin, spliceReach, type } from "./dimensions.ts";
+import { busStep, fanDepth, innerMargin, spliceReach, type } from "./dimensions.ts";
 import type { BarState } from "./panel-bars.ts";
 import type { PanelParts } from "./panel-parts.ts";
 import { poleWidth } from "./panel-plates.ts";
@@ -15,6 +15,8 @@ export interface PanelWidths {
 	/** Width of every breaker, and the edge its load screws are on. */
 	readonly poleWidth: number;
 	readonly poleEdge: number;
+	/** Width of the main, in which each leg starts behind a contact of its own. */
+	readonly mainWidth: number;
 	readonly busX: number;
 	/** The middle of each bar. */
 	readonly barX: readonly number[];
@@ -50,8 +52,9 @@ export function setPanelWidths(
 	const mainX = left + columns.left * columnStep + (columns.left > 0 ? 14 : 0);
 	const legs = Math.max(1, parts.bus?.points.length ?? 1);
 	const width = poleWidth(content.circuit, parts);
-	const busX = mainX + width - 24 - (legs - 1) * busStep;
-	const poleX = busX + (legs - 1) * busStep + busWidth / 2 + poleGap;
+	const busX = mainX + width - 24;
+	const mainWidth = width + (legs - 1) * busStep;
+	const poleX = mainX + mainWidth - 24 + busWidth / 2 + poleGap;
 	const poleEdge = poleX + width;
 	const barX: number[] = [];
 	let x = poleEdge + Math.max(room + 14, 34 + columns.middle * columnStep);
@@ -69,6 +72,7 @@ export function setPanelWidths(
 		poleX,
 		poleWidth: width,
 		poleEdge,
+		mainWidth,
 		busX,
 		barX,
 		channels: { left, middle: poleEdge + 22, right: railEdge + rightLead },
@@ -80,9 +84,8 @@ export function setPanelWidths(
 
 /** Between upright wires of a channel. */
 export const columnStep = 24;
-/** Width of a leg of the bus, and from one leg to the next. */
+/** Width of a leg of the bus. */
 export const busWidth = 12;
-export const busStep = 24;
 /** From the bars to the first column beyond them. */
 const rightLead = 26;
 const barPitch = 54;

@@ -1,6 +1,6 @@
 // What a builder looks for on a wiring sheet: each terminal by its own letters, contacts as the switch has them, codes, numbers.
 import { describe, expect, test } from "vitest";
-import { type Box, boundsOfMark, boxHolds, marksInPlace } from "../../../src/drawing/bounds.ts";
+import { type Box, boundsOfMark, boxesMeet, boxHolds, marksInPlace } from "../../../src/drawing/bounds.ts";
 import type { Mark, Sheet } from "../../../src/drawing/scene.ts";
 import { draw, panel } from "./drawn.ts";
 
@@ -149,4 +149,44 @@ ${panel}circuit a from LC.1 by 12-2
 	expect(symbolsOf(marks)).not.toContain("splice-lever");
 	expect(marks.some((mark) => mark.kind === "circle" && mark.as === "dot")).toBe(false);
 	expect(wordsOf(marksOf(sheets[0], "legend"))).not.toContain("splice, lever");
+});
+
+test("a leg of the bus is met only by what it feeds and what feeds it", async () => {
+	const { sheets } = await draw(`plan "Two legs"
+  rules building
+inlet pole 50 A, 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+  slot 1: breaker 20 A
+  slot 2: breaker 20 A two-pole
+circuit a from LC.1 by 12-2
+  9 ft to r1: receptacle
+circuit h from LC.2 by 12-2
+  9 ft to h1: heater 2000 W 240 V
+`);
+	const marks = marksOf(sheets[0], "box LC");
+	const bars = marks.flatMap((mark) => (mark.kind === "rectangle" && mark.fill === "hot-bus" ? [mark] : []));
+	const legs = bars.filter(({ width, height }) => height > width);
+	const stubs = bars.filter(({ width, height }) => width > height && width > 15);
+	expect(legs).toHaveLength(2);
+	expect(stubs).toHaveLength(3);
+	// A stub that passes the other leg comes after it and over a gap in it.
+	const gaps = marks.filter((mark) => mark.kind === "rectangle" && mark.as === "plate" && mark.fill === "panel");
+	const crossing = stubs.filter((stub) =>
+		legs.some((leg) => stub.x < leg.x && stub.x + stub.width > leg.x + leg.width),
+	);
+	expect(crossing).toHaveLength(1);
+	for (const stub of crossing) {
+		const [gap] = gaps.filter((mark) => boxesMeet(boundsOfMark(mark), stub));
+		expect(gap).toBeDefined();
+		if (gap === undefined) continue;
+		expect(marks.indexOf(gap)).toBeLessThan(marks.indexOf(stub));
+		for (const leg of legs) expect(marks.indexOf(leg)).toBeLessThan(marks.indexOf(gap));
+	}
+	// Each contact of the main ends at a leg of its own.
+	const ends = marks
+		.filter((mark) => mark.kind === "symbol" && mark.of === "LC.main")
+		.map((mark) => boundsOfMark(mark).x + boundsOfMark(mark).width);
+	expect(ends.toSorted((one, other) => one - other)).toEqual(
+		legs.map(({ x }) => x).toSorted((one, other) => one - other),
+	);
 });
