@@ -79,21 +79,24 @@ function devicesOfCables(circuit: Circuit, feeders: ReadonlyMap<number, Feeder>)
 		if (cable === undefined) continue;
 		for (const { point } of ends) {
 			const feeder = point === undefined ? undefined : feeders.get(point);
-			if (feeder !== undefined) found.set(cable, (found.get(cable) ?? new Set()).add(nameDevice(feeder.protection)));
+			if (feeder !== undefined)
+				found.set(cable, (found.get(cable) ?? new Set()).add(nameDevice(circuit, feeder.protection)));
 		}
 	}
 	return found;
 }
 
-/** A device by its part; what nothing protects by an empty name. */
-function nameDevice(protection: Protection | undefined): string {
-	return protection?.part ?? "";
+/** A device by its part, several whose handles are tied by the first of them; what nothing protects by an empty name. */
+function nameDevice({ links }: Circuit, protection: Protection | undefined): string {
+	const group = links[protection?.links[0] ?? -1]?.contact?.group;
+	const first = group === undefined ? undefined : links.find(({ contact }) => contact?.group === group)?.part;
+	return first ?? protection?.part ?? "";
 }
 
 function judgeReturn(circuit: Circuit, shared: Return, devicesOf: CableDevices): Borrowing[] {
 	const loads = shared.loads.filter(({ feeder }) => feeder !== undefined);
 	if (loads.length === 0) return [];
-	const ownOf = ({ feeder }: ReturningLoad): string => nameDevice(feeder?.protection);
+	const ownOf = ({ feeder }: ReturningLoad): string => nameDevice(circuit, feeder?.protection);
 	const devices = [...groupBy(loads, ownOf).keys()];
 	const home = shared.home.flatMap((index) => [...(devicesOfConductor(circuit, index, devicesOf) ?? [])]);
 	// The neutral is that of the circuit whose cable takes it home; where several do, that of the first.

@@ -19,8 +19,9 @@ export function findBypassedMains(circuit: Circuit, poles: PoleMap): readonly By
 	return mains.flatMap((main): BypassedMain[] => {
 		const [line, bus] = main.between;
 		const past = hots.find((reach) => {
-			const by = reach.cameBy(bus)?.by;
-			return by !== undefined && !(by.kind === "link" && by.link === main);
+			// A bus that its other pole feeds across a bridge is not passed by.
+			const way = reach.edgesTo(bus);
+			return way.length > 0 && !way.some(({ by }) => by.kind === "link" && by.link.protection === main.protection);
 		});
 		return past === undefined ? [] : [{ main, line, bus, past }];
 	});

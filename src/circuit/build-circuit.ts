@@ -15,7 +15,7 @@ import { type ModePlan, planModes } from "./modes.ts";
 export function buildCircuit(plan: Plan): { readonly circuit: Circuit; readonly findings: readonly Finding[] } {
 	const findings: Finding[] = [];
 	const draft = new Draft(plan);
-	const equipment = placeDevices(draft);
+	const equipment = placeDevices(draft, findings);
 	pullCables(draft);
 	landAsBuilt(draft, findings);
 	tieKnots(draft);

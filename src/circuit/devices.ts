@@ -1,10 +1,12 @@
 // First step: every thing becomes a part with terminals in an enclosure, its internal ways become links.
 import { certain } from "../base/certain.ts";
+import type { Finding } from "../base/finding.ts";
 import type { Role } from "../kinds/kind.ts";
 import { foldName } from "../plan/names.ts";
 import type { Thing } from "../plan/plan.ts";
 import type { Enclosure, GroundFaultDevice, Link, Load, Part, Protection, Source } from "./circuit.ts";
 import type { Draft } from "./draft.ts";
+import { tieHandles } from "./handle-ties.ts";
 
 /** What the devices bring besides points and links. */
 export interface Equipment {
@@ -20,14 +22,15 @@ export interface Equipment {
 }
 
 /** Adds every thing of the plan to the draft. */
-export function placeDevices(draft: Draft): Equipment {
+export function placeDevices(draft: Draft, findings: Finding[]): Equipment {
 	const equipment: Equipment = { loads: [], sources: [], protections: [], groundFaults: [], conditions: new Map() };
-	for (const thing of draft.plan.things) placeDevice(draft, thing, equipment);
+	const ties = tieHandles(draft.plan, findings);
+	for (const thing of draft.plan.things) placeDevice(draft, thing, equipment, ties);
 	for (const thing of draft.plan.things) plugIn(draft, thing);
 	return equipment;
 }
 
-function placeDevice(draft: Draft, thing: Thing, equipment: Equipment): void {
+function placeDevice(draft: Draft, thing: Thing, equipment: Equipment, ties: ReadonlyMap<string, string>): void {
 	const enclosure = enclosureFor(draft, thing);
 	draft.enclosureOfThing.set(thing.name, enclosure);
 	const { blueprint } = thing;
@@ -59,7 +62,7 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment): void {
 			part: thing.name,
 			nature: spec.nature,
 			contact: spec.contact && {
-				group: `${thing.name}:${spec.contact.group}`,
+				group: `${ties.get(thing.name) ?? thing.name}:${spec.contact.group}`,
 				positions: spec.contact.positions,
 				closed: spec.contact.closed,
 			},

@@ -24,6 +24,12 @@ const shared: readonly AttributeSpec[] = [
 		summary: "the fault current it can open",
 	},
 	{ name: "poles", takes: "choice", words: ["single-pole", "two-pole"], summary: "one hot, or two that open together" },
+	{
+		name: "tied",
+		takes: "name",
+		word: "tied",
+		summary: "the breaker whose handle is tied to its own, so that both open together",
+	},
 ];
 
 export const breaker: Kind = {

@@ -48,7 +48,7 @@ circuit one from LC breaker 15 A by 14-2
 			most: 250,
 			summary: "240 V for one fed by two hots",
 		},
-		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120/240 V` for one on two hots and a neutral" },
+		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for one on two hots and a neutral" },
 		{ name: "continuous", takes: "flag", summary: "may run for three hours or more" },
 		{ name: "neutral", takes: "flag", summary: "`no neutral` for one fed by hots alone" },
 	],

@@ -32,9 +32,18 @@ circuit bunks from LC breaker 20 A by 12-2
 			summary: "between hot and neutral; 120 V, or 230 V in IEC countries, if not said",
 		},
 		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for two hot legs" },
+		{
+			name: "adapter",
+			takes: "quantity",
+			dimension: "current",
+			word: "adapter",
+			least: 5,
+			most: 50,
+			summary: "for an inlet with two hot legs on an adapter from a pedestal with one: that pedestal's breaker",
+		},
 		{ name: "floating", takes: "flag", summary: "the far supply does not join neutral to ground" },
 	],
-	build: (said) => supply(said, "shore", said.flag("floating") === true, said.quantity("rating")?.value, true),
+	build: (said) => supply(said, "shore", said.flag("floating") === true, ratingOf(said), true),
 };
 
 export const generator: Kind = {
@@ -97,6 +106,8 @@ function supply(
 	supplyProtects: boolean,
 ): Blueprint {
 	const twoLegs = said.pair("legs") !== undefined;
+	// An adapter from a pedestal with one hot joins both legs of the inlet to it.
+	const isBridged = twoLegs && sort === "shore" && said.quantity("adapter") !== undefined;
 	const volts = voltsOf(said);
 	return {
 		terminals: [
@@ -105,12 +116,15 @@ function supply(
 			cage(said.region, "neutral", "neutral", "neutral", { also: ["silver"], screw: "silver" }),
 			cage(said.region, "ground", "ground", "ground", { also: ["green", "case"], screw: "green" }),
 		],
-		links: floating ? [] : [bondOf(sort)],
+		links: [
+			...(floating ? [] : [bondOf(sort)]),
+			...(isBridged ? [{ between: ["hot", "hot2"], nature: "solid" } as const] : []),
+		],
 		source: {
 			sort,
 			system: "ac",
 			volts,
-			hot: twoLegs ? ["hot", "hot2"] : ["hot"],
+			hot: twoLegs && !isBridged ? ["hot", "hot2"] : ["hot"],
 			neutral: "neutral",
 			ground: "ground",
 			...(rating === undefined ? {} : { limit: rating }),
@@ -121,7 +135,7 @@ function supply(
 		onward: "out",
 		enclosure: { sort: "equipment", metal: false },
 		face: {
-			text: `${sort === "shore" ? "shore inlet" : "generator"}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs ? `${volts}/${volts * 2}` : volts} V`,
+			text: `${sort === "shore" ? "shore inlet" : "generator"}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs && !isBridged ? `${volts}/${volts * 2}` : volts} V${isBridged ? " on an adapter" : ""}`,
 			wiring: sort === "shore" ? inletFace(said, rating, twoLegs) : "generator-face",
 			oneLine: sort === "shore" ? "shore-inlet" : "generator",
 			traits: ["source"],
@@ -141,6 +155,11 @@ function inletFace(said: Said, rating: number | undefined, twoLegs: boolean): st
 function bondOf(sort: "shore" | "generator"): LinkSpec {
 	const bond = { between: ["neutral", "ground"], nature: "bond" } as const;
 	return sort === "shore" ? { ...bond, when: "source-live" } : bond;
+}
+
+/** What the pedestal's breaker lets through: an adapter stands for a smaller pedestal. */
+function ratingOf(said: Said): number | undefined {
+	return (said.quantity("adapter") ?? said.quantity("rating"))?.value;
 }
 
 /** Volts between hot and neutral: as said, else the region's nominal voltage. */

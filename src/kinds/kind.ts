@@ -62,6 +62,8 @@ export type AttributeSpec =
 			readonly most: number;
 			readonly summary: string;
 	  }
+	/** The name of another thing behind a word: `tied LC.3`. */
+	| { readonly name: string; readonly takes: "name"; readonly word: string; readonly summary: string }
 	/** Two figures with a slash: `12 V / 120 V`. */
 	| { readonly name: string; readonly takes: "pair"; readonly dimension: Dimension; readonly summary: string };
 

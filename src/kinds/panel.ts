@@ -37,6 +37,13 @@ circuit bunks from LC.1A by 12-2
 			summary: "how many slots it has; 12 if not said",
 		},
 		{ name: "legs", takes: "count", word: "legs", least: 1, most: 2, summary: "hot legs on its bus; 1 if not said" },
+		{ name: "voltages", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for two hot legs, as `legs 2`" },
+		{
+			name: "bridge",
+			takes: "phrase",
+			phrases: ["bridged legs"],
+			summary: "both legs are joined on the bus, for a supply with one hot",
+		},
 		{
 			name: "bond",
 			takes: "phrase",
@@ -48,7 +55,10 @@ circuit bunks from LC.1A by 12-2
 	],
 	build: (said) => {
 		const main = said.quantity("main");
-		const legs = said.count("legs") === 2 ? (["bus.A", "bus.B"] as const) : (["bus.A"] as const);
+		const legs =
+			said.count("legs") === 2 || said.pair("voltages") !== undefined
+				? (["bus.A", "bus.B"] as const)
+				: (["bus.A"] as const);
 		const lugs = main === undefined;
 		const bonded = said.flag("bonded") === true || said.choice("bond")?.startsWith("bonding") === true;
 		return {
@@ -58,6 +68,9 @@ circuit bunks from LC.1A by 12-2
 					screw: "brass",
 				}),
 			),
+			...(legs.length === 2 && said.choice("bridge") !== undefined
+				? { links: [{ between: ["bus.A", "bus.B"], nature: "solid" }] }
+				: {}),
 			sides: [
 				lugs
 					? {

@@ -177,6 +177,7 @@ class AttributeReader implements ReadAttributes {
 			if (spec.takes === "choice" && spec.words.includes(word)) return this.set(spec, { sort: "word", word }, term);
 			if (spec.takes === "quantity" && spec.word === word) return this.readWordedQuantity(spec, term);
 			if (spec.takes === "count" && spec.word === word) return this.readCount(spec, term);
+			if (spec.takes === "name" && spec.word === word) return this.readName(spec, term);
 		}
 		if (word === "no") return this.readNegation(term);
 		this.refuse(this.unknown(term, word));
@@ -261,6 +262,21 @@ class AttributeReader implements ReadAttributes {
 				help: `Write \`${term.text}\` and the figure: ${spec.summary}.`,
 			}),
 		);
+	}
+
+	/** The name behind a word; that of a slot may be a number. */
+	private readName(spec: AttributeSpec & { takes: "name" }, term: NameTerm): void {
+		const next = this.peek();
+		if (next?.kind !== "name" && next?.kind !== "number")
+			return this.refuse(
+				planFinding("quantity-missing", {
+					title: `\`${term.text}\` does not say what with`,
+					span: term.span,
+					help: `Write \`${term.text}\` and ${spec.summary}.`,
+				}),
+			);
+		this.position++;
+		this.set(spec, { sort: "word", word: next.text }, next);
 	}
 
 	private readCount(spec: AttributeSpec & { takes: "count" }, term: Term & { readonly text: string }): void {

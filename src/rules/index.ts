@@ -16,6 +16,7 @@ import { groundBroken } from "./ground-broken.ts";
 import { groundFaultMissing } from "./ground-fault-missing.ts";
 import { groundUndersized } from "./ground-undersized.ts";
 import { inletLive } from "./inlet-live.ts";
+import { legLeftLive } from "./leg-left-live.ts";
 import { legMissing } from "./leg-missing.ts";
 import { lineLoadReversed } from "./line-load-reversed.ts";
 import { loadVoltageWrong } from "./load-voltage-wrong.ts";
@@ -50,6 +51,7 @@ export const rules: readonly Rule[] = [
 	polarityReversed,
 	switchInNeutral,
 	switchWithoutEffect,
+	legLeftLive,
 	inletLive,
 	// neutral
 	neutralNotIsolated,

@@ -60,11 +60,13 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 
 function tell(analysis: Analysis, state: ModeState, bridge: Bridge): Finding {
 	const { root, between } = bridge;
-	const isTwoSources = between.every((pole) => isHot(pole.role)) && between[0].source !== between[1].source;
+	const areHots = between.every((pole) => isHot(pole.role));
+	const isTwoSources = areHots && between[0].source !== between[1].source;
+	const bridged = areHots && !isTwoSources ? findLegBridge(analysis, root.enclosure) : undefined;
 	return finding({
 		code: polesJoined.code,
 		level: "danger",
-		title: `${tellWhat(bridge, isTwoSources)} in ${root.enclosure}: ${tellRoot(analysis, root)}`,
+		title: `${tellWhat(bridge, isTwoSources)} in ${root.enclosure}: ${bridged === undefined ? tellRoot(analysis, root) : "its legs are bridged"}`,
 		label: isTwoSources ? "two sources meet" : "short circuit",
 		...placeMistake(analysis, state, root, []),
 		...(isTwoSources
@@ -73,9 +75,24 @@ function tell(analysis: Analysis, state: ModeState, bridge: Bridge): Finding {
 					help: `Let only one of ${between[0].source} and ${between[1].source} feed at a time: through an inverter-charger that passes shore power through, or by a circuit of its own for each.`,
 				}
 			: { why: polesJoined.why }),
+		...(bridged === undefined
+			? {}
+			: { help: `Take the bridge out of ${bridged}: it is for a supply with one hot, and this one has two.` }),
 		basis: polesJoined.basis,
 		...followsWorse(state.crossings, root, "shorted"),
 	});
+}
+
+/** The part in a box that joins two legs on purpose, as for a supply with one hot. */
+function findLegBridge({ circuit }: Analysis, enclosure: string): string | undefined {
+	const roleOf = (point: number): string => circuit.points[point]?.role ?? "";
+	return circuit.links.find(
+		({ nature, part, between: [one, other] }) =>
+			nature === "solid" &&
+			roleOf(one) === "hot" &&
+			roleOf(other) === "hot2" &&
+			circuit.partByName.get(part)?.enclosure.name === enclosure,
+	)?.part;
 }
 
 function tellWhat({ between: [one, other] }: Bridge, isTwoSources: boolean): string {

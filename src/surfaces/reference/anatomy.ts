@@ -76,6 +76,7 @@ function formsBy(attribute: AttributeSpec): Form[] {
 			return [form(words.replaceAll("`", ""), [quantity(Number(first), volt), quantity(Number(second), volt)])];
 		}
 		case "quantity":
+		case "name":
 			return [];
 	}
 }

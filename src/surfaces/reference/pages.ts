@@ -127,6 +127,8 @@ function tellAttribute(kind: Kind, attribute: AttributeSpec): string {
 			return attribute.phrases.join(" or ");
 		case "count":
 			return `${attribute.word} ... (${attribute.least} to ${attribute.most}${attribute.bare === true ? `; \`${attribute.word}\` may be left out` : ""})`;
+		case "name":
+			return `${attribute.word} NAME`;
 		case "pair": {
 			const unit = unitsOf(attribute.dimension)[0] ?? "";
 			return `... ${unit} / ... ${unit}`;
