@@ -93,7 +93,7 @@ export interface WireMark {
 	readonly radius: number;
 	readonly run: "run" | "pigtail" | "bond" | "strand";
 	/** Set where a finding's path lights it up: its number. */
-	readonly finding?: number;
+	readonly finding?: number | undefined;
 }
 /** A cable's sheath around its strands. */
 export interface JacketMark {
@@ -128,7 +128,7 @@ export interface SymbolMark {
 	readonly x: number;
 	readonly y: number;
 	readonly scale: number;
-	readonly turn?: 0 | 90 | 180 | 270;
+	readonly turn?: 0 | 90 | 180 | 270 | undefined;
 	/** Its accessible name. */
 	readonly label?: string;
 	readonly paint: Paint;

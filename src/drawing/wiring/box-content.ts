@@ -94,7 +94,7 @@ export function fillBox(
 				end: approach.end,
 			}),
 		);
-		return { ...approach, wires };
+		return { cable: approach.cable, end: approach.end, side: approach.side, wires };
 	});
 	const inner = stock.inner.map(
 		(conductor): Wire => ({ conductor, from: tieOf(conductor.ends[0]), to: tieOf(conductor.ends[1]), end: 1 }),

@@ -121,7 +121,7 @@ function wireMarks(routes: readonly Route[], lit: ReadonlyMap<string, number>): 
 				width: wireWidth,
 				radius: wireRadius,
 				run: conductor.sort === "core" ? "run" : "pigtail",
-				...(finding === undefined ? {} : { finding }),
+				finding,
 			};
 			const { marked } = conductor.ends[end];
 			return marked === undefined ? [mark] : [mark, { ...mark, points: sleeve(points), colour: marked, run: "strand" }];
@@ -150,9 +150,10 @@ function plateDetails(circuit: Circuit, plate: Plate): Mark[] {
 			kind: "symbol",
 			symbol,
 			of: plate.of,
-			...at,
+			x: at.x,
+			y: at.y,
 			scale: 1,
-			...(turn === undefined ? {} : { turn }),
+			turn,
 			paint,
 		});
 	for (const { point, screws, letter, letterAt, anchor } of plate.terminals) {

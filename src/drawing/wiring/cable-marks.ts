@@ -38,7 +38,7 @@ export function cableMarks(
 				width: strandWidth,
 				radius: Math.max(3, jacketRadius),
 				run: "strand",
-				...(finding === undefined ? {} : { finding }),
+				finding,
 			};
 		}),
 	];
