@@ -28,6 +28,8 @@ export interface CircuitRecord {
 		readonly kind: string;
 		readonly role: string;
 		readonly enclosure: string;
+		/** Of a splice: what joins, and how many ports it has. */
+		readonly connector?: string;
 		readonly ports?: number;
 	}[];
 	readonly cables: readonly {
@@ -45,6 +47,12 @@ export interface CircuitRecord {
 		readonly colour: string;
 		readonly role: string;
 		readonly size: string;
+		readonly material: string;
+		readonly stranded: boolean;
+		/** Degrees Celsius that its insulation stands. */
+		readonly insulation: number;
+		/** Metres; left out where it is not known. */
+		readonly length?: number;
 		readonly cable?: string;
 		readonly ends: readonly EndRecord[];
 	}[];
@@ -104,6 +112,10 @@ export function recordCircuit(circuit: Circuit): CircuitRecord {
 			colour: conductor.colour,
 			role: conductor.role,
 			size: formatGauge(conductor.gauge),
+			material: conductor.material,
+			stranded: conductor.stranded,
+			insulation: conductor.insulation,
+			...(conductor.length === undefined ? {} : { length: conductor.length }),
 			...(conductor.cable === undefined ? {} : { cable: conductor.cable }),
 			ends: conductor.ends.map((end) => recordEnd(end, nameOf)),
 		})),
@@ -116,13 +128,25 @@ export function recordCircuit(circuit: Circuit): CircuitRecord {
 	};
 }
 
+/**
+ * The record as one text that is equal for equal circuits, however their plans say them: without what was said and what inferred,
+ * without lines of the plan, and with points, conductors and links in the order of their names.
+ */
+export function canonicalCircuit(circuit: Circuit): string {
+	const { points, conductors, links, ...rest } = recordCircuit(circuit);
+	const byName = <Named extends { readonly name: string }>(list: readonly Named[]): Named[] =>
+		list.toSorted((one, other) => (one.name < other.name ? -1 : 1));
+	const sorted = { ...rest, points: byName(points), conductors: byName(conductors), links };
+	return JSON.stringify(sorted, (key, value: unknown) => (key === "said" || key === "line" ? undefined : value), 1);
+}
+
 function recordPoint(point: Point): CircuitRecord["points"][number] {
 	return {
 		name: point.name,
 		kind: point.kind,
 		role: point.role,
 		enclosure: point.enclosure.name,
-		...(point.kind === "splice" ? { ports: point.ports } : {}),
+		...(point.kind === "splice" ? { connector: point.connector, ports: point.ports } : {}),
 	};
 }
 

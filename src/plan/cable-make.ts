@@ -4,6 +4,7 @@ import { awg, formatGauge, type Gauge, squareMillimetres } from "../base/gauge.t
 import { didYouMean } from "../base/nearest.ts";
 import { joinSpans, type Span } from "../base/span.ts";
 import type { Region, Role, System } from "../kinds/kind.ts";
+import { spellTerm } from "../syntax/spelling.ts";
 import type { Term } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
@@ -103,7 +104,7 @@ export function readCableMake(
 	}
 	const base = {
 		region,
-		text: terms.map((term) => ("text" in term ? term.text : "")).join(" "),
+		text: terms.map((term) => (term.kind === "unknown" ? "" : spellTerm(term))).join(" "),
 		flexible: words.has("cord"),
 		material: words.has("aluminium") ? ("aluminium" as const) : ("copper" as const),
 	};

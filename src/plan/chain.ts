@@ -4,6 +4,7 @@ import { didYouMean } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import { joinSpans, type Span } from "../base/span.ts";
 import type { Said } from "../kinds/kind.ts";
+import { spellTerm } from "../syntax/spelling.ts";
 import type {
 	HopStatement,
 	Link,
@@ -88,7 +89,7 @@ export class Flattener {
 			to,
 			cable: position.cable,
 			length,
-			lengthText: length === undefined || way.length?.kind !== "quantity" ? "" : way.length.text,
+			lengthText: length === undefined || way.length === undefined ? "" : spellTerm(way.length),
 			through: way.through.flatMap((part) => {
 				const place = this.register.findPlace(part.place);
 				return place === undefined

@@ -26,6 +26,8 @@ export interface Frame {
 	/** The columns in which the lines below it begin, and in which the first numbers of its hops end. */
 	readonly starts: Set<number>;
 	readonly numberEnds: Set<number>;
+	/** The columns in which those of its hops and branches begin that begin with a word. */
+	readonly wordStarts: Set<number>;
 	/** Something below it was reported as misplaced: the lines that follow need not say so again. */
 	isReported: boolean;
 }
@@ -76,7 +78,8 @@ export class Outline {
 		const chains = this.#frames.filter((frame) => takesLinks(frame) && frame.column < column);
 		const innermost = chains.at(-1);
 		if (innermost === undefined) return this.#placeOutdentedLink(line);
-		const end = numberEnd(line);
+		const width = numberWidth(line.words);
+		const end = width < 0 ? -1 : column + width;
 		const beginning = chains.findLast((frame) => frame.starts.has(column));
 		const ending = chains.filter((frame) => frame.numberEnds.has(end));
 		const isFirst = innermost.starts.size === 0;
@@ -84,10 +87,12 @@ export class Outline {
 		// Left of all hops of the only chain there is, a line can belong to nothing else.
 		const isOutdented = chains.length === 1 && column < Math.min(...innermost.starts);
 		const frame = isFirst ? innermost : (beginning ?? only ?? innermost);
-		if (!isFirst && !beginning && !only && !isOutdented) this.#reportUneven(line);
+		if (!isFirst && !beginning && !only && !isOutdented && !isFirstOfItsSort(innermost, column, end))
+			this.#reportUneven(line);
 		while (this.#top !== frame) this.#frames.pop();
 		frame.starts.add(column);
 		if (end >= 0) frame.numberEnds.add(end);
+		else frame.wordStarts.add(column);
 		return frame;
 	}
 
@@ -190,15 +195,27 @@ export class Outline {
 }
 
 function newFrame(column: number, block: Block, isLost: boolean): Frame {
-	return { column, block, isLost, starts: new Set(), numberEnds: new Set(), isReported: false };
+	return { column, block, isLost, starts: new Set(), numberEnds: new Set(), wordStarts: new Set(), isReported: false };
 }
+
+/**
+ * Whether the line is the first of its chain that begins with a word, left of all numbers, or with a number, a little right of
+ * all words: numbers that end in one column begin where the widest of them begins, and so do the words.
+ */
+function isFirstOfItsSort({ starts, numberEnds, wordStarts }: Frame, column: number, end: number): boolean {
+	if (end < 0) return wordStarts.size === 0 && column < Math.min(...starts);
+	const shift = column - Math.max(...starts);
+	return numberEnds.size === 0 && shift > 0 && shift < widestNumber;
+}
+
+/** Digits of the longest length that anyone writes, dot included. */
+const widestNumber = 5;
 
 function takesLinks(frame: Frame): boolean {
 	return frame.block.takes === "links" || frame.block.takes === "anything";
 }
 
-/** The column in which the number ends that the line begins with, -1 where it begins with none. */
-function numberEnd(line: Line): number {
-	const digits = /^[0-9.]+/.exec(line.words)?.[0].length;
-	return digits === undefined ? -1 : line.indentation + digits;
+/** How wide the number is, or the `?` for one, that the words of a line begin with; -1 where they begin with none. */
+export function numberWidth(words: string): number {
+	return /^(?:[0-9.]+|\?)/.exec(words)?.[0].length ?? -1;
 }
