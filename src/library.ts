@@ -18,6 +18,11 @@ export {
 	drawPlan as draw,
 	/** Tells a checked plan's circuit: box by box, a line a box, and as data. */
 	showPlan as show,
+	type TidiedPlan,
+	/** A plan text in the layout of all plans, saying the same. */
+	tidyPlan as tidy,
+	/** The text of a checked plan with everything said that was inferred. */
+	writeOutPlan as writeOut,
 } from "./pipeline.ts";
 export type { Plan } from "./plan/plan.ts";
 export type { Tree } from "./syntax/tree.ts";

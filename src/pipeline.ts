@@ -64,6 +64,35 @@ export function showPlan({ analysis }: CheckResult): {
 	return { text: tellCircuit(circuit), short: listBoxes(circuit), json: recordCircuit(circuit) };
 }
 
+/** What came of tidying a text. */
+export interface TidiedPlan {
+	readonly text: string;
+	/** The lines that stayed exactly as they were because something there cannot be read, counted from 1, in order. */
+	readonly kept: readonly number[];
+}
+
+/**
+ * A plan text in the layout of all plans: it says the same, with every comment, and tidied again it stays as it is.
+ * With `pinTags` each cable's automatic tag is written down as `as TAG`. What tidies is loaded only here.
+ */
+export async function tidyPlan(
+	text: string,
+	file: string,
+	{ pinTags = false }: { readonly pinTags?: boolean } = {},
+): Promise<TidiedPlan> {
+	const writing = await import("./writing/index.ts");
+	const read = (words: string) => ({ text: words, ...readText(words, file) });
+	const given = read(text);
+	const tidied = writing.tidyText(pinTags ? read(writing.pinTags(given, buildPlan(given.tree).plan)) : given);
+	return { text: tidied.text, kept: [...tidied.kept].toSorted((one, other) => one - other) };
+}
+
+/** The text of a checked plan with everything said: slots, tags, and every landing, joint and end that was inferred. */
+export async function writeOutPlan({ analysis, file }: CheckResult, text: string): Promise<string> {
+	const { writeOut } = await import("./writing/index.ts");
+	return writeOut({ text, ...readText(text, file) }, analysis.circuit);
+}
+
 const ruleNames = rules.map((rule) => rule.code);
 
 /** Sorts findings by level, then place, then name, and numbers them from 1; what follows from another stands behind it. */

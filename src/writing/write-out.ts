@@ -1,9 +1,10 @@
-// A plan text with everything said: every tag of a cable, and every landing, joint and end that was inferred.
+// A plan text with everything said: every slot of a circuit, every tag of a cable, and every landing, joint and end that was inferred.
 import type { Circuit } from "../circuit/circuit.ts";
 import { foldName } from "../plan/names.ts";
 import { readText } from "../syntax/read.ts";
 import type { AtStatement, Tree } from "../syntax/tree.ts";
 import type { ReadPlan } from "./kept-lines.ts";
+import { pinSlots } from "./pin-slots.ts";
 import { pinTags } from "./pin-tags.ts";
 import { sayLandings } from "./say-landings.ts";
 import { joinLines, splitLines, type TextLine } from "./text-lines.ts";
@@ -15,7 +16,8 @@ import { tidyText } from "./tidy-text.ts";
  */
 export function writeOut(read: ReadPlan, circuit: Circuit): string {
 	const { text, tree } = read;
-	const lines = splitLines(pinTags(read, circuit.plan));
+	const tagged = pinTags({ ...read, text: pinSlots(read, circuit.plan) }, circuit.plan);
+	const lines = splitLines(tagged);
 	const landings = new Map(sayLandings(circuit));
 	const inserted = new Map<number, readonly string[]>();
 	for (const block of lastBlocks(tree, circuit)) {

@@ -18,6 +18,7 @@ const doors: Record<string, readonly string[]> = {
 	rules: ["base", "handbook", "kinds", "plan", "circuit", "analysis"],
 	drawing: ["base", "handbook", "symbols", "kinds", "plan", "circuit", "analysis"],
 	svg: ["base", "handbook", "symbols", "drawing"],
+	writing: ["base", "syntax", "kinds", "plan", "circuit"],
 	documents: ["base", "handbook", "kinds", "plan", "circuit", "analysis"],
 };
 

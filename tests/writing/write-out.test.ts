@@ -6,7 +6,6 @@ import { canonicalCircuit } from "../../src/documents/circuit-record.ts";
 import { buildPlan } from "../../src/plan/build-plan.ts";
 import { readText } from "../../src/syntax/read.ts";
 import { writeOut } from "../../src/writing/write-out.ts";
-import { supply } from "../circuit/wire-plan.ts";
 import { chancePlans, finishedPlans, shownPlans } from "./plan-texts.ts";
 
 function wire(text: string) {
