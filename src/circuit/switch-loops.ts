@@ -68,6 +68,7 @@ export function planLoops(plan: Plan): SwitchLoops {
  */
 function recogniseLoops(plan: Plan, find: (name: string) => Thing | undefined): (hop: Hop) => boolean {
 	const hops = plan.runs.flatMap((run) => run.hops);
+	if (!hops.some((hop) => hop.loop || hop.markings.length > 0)) return () => false;
 	const leaving = groupBy(hops, (hop) => hop.from.thing);
 	const isMarked = (hop: Hop): boolean => {
 		const onward = leaving.get(hop.to.thing) ?? [];
@@ -79,13 +80,15 @@ function recogniseLoops(plan: Plan, find: (name: string) => Thing | undefined): 
 		);
 	};
 	const found = new Set<Hop>();
+	const ends = new Set<string>();
+	const isFedWithNeutral = (thing: string): boolean =>
+		hops.some((other) => other.to.thing === thing && rolesOf(other).includes("neutral"));
+	const starts = (thing: string): boolean =>
+		find(thing)?.blueprint.sides.some(({ name }) => name === "switched") === true && isFedWithNeutral(thing);
 	for (const hop of hops) {
-		const from = find(hop.from.thing);
-		const goesOn = hops.some((before) => found.has(before) && before.to.thing === hop.from.thing);
-		const starts =
-			from?.blueprint.sides.some(({ name }) => name === "switched") === true &&
-			hops.some((other) => other.to.thing === hop.from.thing && rolesOf(other).includes("neutral"));
-		if (hop.loop || ((goesOn || starts) && isMarked(hop))) found.add(hop);
+		if (!hop.loop && !(isMarked(hop) && (ends.has(hop.from.thing) || starts(hop.from.thing)))) continue;
+		found.add(hop);
+		ends.add(hop.to.thing);
 	}
 	return (hop) => found.has(hop);
 }
