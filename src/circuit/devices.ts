@@ -139,13 +139,14 @@ function enclosureFor(draft: Draft, thing: Thing): Enclosure {
 	const owner = thing.owner === undefined ? undefined : draft.enclosureOfThing.get(thing.owner);
 	if (owner !== undefined) return owner;
 	const own = thing.blueprint.enclosure;
+	const volume = thing.box?.volume ?? own?.volume;
 	return draft.addEnclosure({
 		name: thing.name,
 		label: thing.label,
 		sort: own?.sort ?? "box",
 		metal: thing.box?.metal ?? own?.metal ?? false,
 		...(thing.place === undefined ? {} : { place: thing.place }),
-		...(thing.box?.volume === undefined ? {} : { volume: thing.box.volume }),
+		...(volume === undefined ? {} : { volume }),
 		span: thing.span,
 	});
 }
@@ -173,7 +174,9 @@ function tieTerminals(draft: Draft, thing: Thing, enclosure: Enclosure, pointOf:
 export function knotName(thing: Thing, knot: string): string {
 	if (knot.startsWith("^")) return knot.slice(1);
 	const arrival = thing.blueprint.sides[0];
-	const isFed = thing.blueprint.protection === undefined || thing.said.slot?.name === "main";
+	// A device in a slot is fed by its bus, and its one side is where it feeds on.
+	const isFed =
+		thing.blueprint.protection === undefined || thing.said.slot === undefined || thing.said.slot.name === "main";
 	if (isFed && arrival !== undefined) for (const role of roles) if (arrival.knots[role] === knot) return role;
 	return `${thing.name}:${knot}`;
 }

@@ -1,5 +1,6 @@
 // Tells the whole circuit in words, box by box, as a person follows it: what comes in, what is joined, what lands where.
 import { formatGauge } from "../base/gauge.ts";
+import { formatQuantity } from "../base/quantity.ts";
 import type { Cable, Circuit, Conductor, Enclosure, Part, Point } from "../circuit/circuit.ts";
 
 /** The account of a circuit as plain text, one paragraph a box; `said` and `inferred` tell who decided a landing. */
@@ -89,7 +90,9 @@ class BoxReader {
 				`    ${found.name}${found.screw === undefined ? "" : ` (${found.screw})`} <- ${landed === "" ? "nothing" : landed}`,
 			];
 		});
-		return [`  ${part.name}: ${part.face.text}`, ...wired];
+		const { text, room } = part.face;
+		const takes = room === undefined ? "" : `, takes ${formatQuantity(room)} of the box`;
+		return [`  ${part.name}: ${text}${takes}`, ...wired];
 	}
 
 	private tellSplice(splice: Point): string {

@@ -105,7 +105,11 @@ export interface Blueprint {
 	readonly loop?: LoopSpec;
 	readonly onward: string;
 	/** The thing's own case, where it brings one; a device without one sits in a box. */
-	readonly enclosure?: { readonly sort: "panel" | "equipment" | "box" | "open"; readonly metal: boolean };
+	readonly enclosure?: {
+		readonly sort: "panel" | "equipment" | "box" | "open";
+		readonly metal: boolean;
+		readonly volume?: Quantity;
+	};
 	/** Parts that a thing brings without being told: a panel's main breaker and bars. */
 	readonly brings?: readonly Brought[];
 	/** Joints to the thing it sits in, made by plugging it in: a breaker's stab on the bus of its slot. */
@@ -220,6 +224,10 @@ export interface PartFace {
 	readonly rating?: number;
 	/** Outlets on its face: 1 single, 2 duplex. */
 	readonly outlets?: number;
+	/** Its terminals go by their own names on a drawing, not by the letters of their roles. */
+	readonly named?: boolean;
+	/** What it takes of the room in its box, where that was said. */
+	readonly room?: Quantity;
 }
 export type Trait =
 	| "receptacle"

@@ -6,6 +6,7 @@ import { readAcceptance, readLandings, readModes } from "./landings.ts";
 import { namesOf } from "./name-rows.ts";
 import { foldName } from "./names.ts";
 import { readOwnCables } from "./own-cables.ts";
+import { readOwnParts } from "./own-parts.ts";
 import { readPlaces } from "./places.ts";
 import type { Plan, Thing } from "./plan.ts";
 import { RunRegister } from "./runs.ts";
@@ -19,7 +20,12 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 	for (const other of others) reportSecondPlan(other, findings);
 	const settings = readSettings(head, findings);
 	const places = readPlaces(statementsOf(tree, "place") satisfies PlaceStatement[], findings);
-	const register = new ThingRegister(settings, places, findings);
+	const definitions = statementsOf(tree, "definition");
+	const parts = readOwnParts(
+		definitions.filter(({ sort }) => sort === "part"),
+		findings,
+	);
+	const register = new ThingRegister(settings, places, parts, findings);
 	for (const name of tree.doubtful ?? []) register.notUnderstood.set(foldName(name), "line that was not understood");
 	const supplied: { statement: ThingStatement; thing: Thing }[] = [];
 	for (const statement of statementsOf(tree, "thing"))
@@ -35,7 +41,6 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 			});
 			if (thing !== undefined) supplied.push({ statement, thing });
 		}
-	const definitions = statementsOf(tree, "definition");
 	const cables = {
 		region: settings.region,
 		own: readOwnCables(
@@ -47,14 +52,10 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 	const runs = new RunRegister(register, places, cables, findings);
 	for (const { statement, thing } of supplied) runs.addSupply(statement, thing);
 	for (const statement of statementsOf(tree, "run")) runs.addRun(statement);
-	for (const statement of [
-		...definitions.filter(({ sort }) => sort === "part"),
-		...statementsOf(tree, "use"),
-		...statementsOf(tree, "reading"),
-	])
+	for (const statement of [...statementsOf(tree, "use"), ...statementsOf(tree, "reading")])
 		findings.push(
 			planFinding("not-understood-yet", {
-				title: `A \`${statement.kind === "definition" ? statement.sort : statement.kind}\` line is read, but has no meaning yet`,
+				title: `A \`${statement.kind}\` line is read, but has no meaning yet`,
 				span: statement.span,
 			}),
 		);

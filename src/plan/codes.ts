@@ -176,6 +176,27 @@ export const planCodes = [
 		help: "Write behind its name what it is for: hot, neutral, ground, positive or negative.",
 	},
 	{
+		code: "part-without-terminals",
+		level: "error",
+		meaning: "A part of the builder's own has no terminal that could be understood.",
+		why: "Nothing could be wired to it.",
+		help: "Write a line for each terminal below it: its name and what it is for, such as `line hot`.",
+	},
+	{
+		code: "terminal-twice",
+		level: "error",
+		meaning: "Two terminals of one part have the same name.",
+		why: "A landing on that name could mean either.",
+		help: "Give one of them another name.",
+	},
+	{
+		code: "link-impossible",
+		level: "error",
+		meaning: "A part is said to have a way inside that no part can have, or that would be a short circuit.",
+		why: "Everything behind it would be judged wrongly.",
+		help: "Look at the part's own diagram, and correct the terminals of the link or what they are for.",
+	},
+	{
 		code: "cable-goes-nowhere",
 		level: "error",
 		meaning: "A run starts but goes to nothing.",
@@ -227,9 +248,9 @@ export const planCodes = [
 	{
 		code: "terminal-unknown",
 		level: "error",
-		meaning: "A landing names a terminal that the box does not have.",
-		why: "The landing cannot be built as written.",
-		help: "Use a terminal of a device in the box.",
+		meaning: "A landing, or a link of an own part, names a terminal that is not there.",
+		why: "It cannot be built as written.",
+		help: "Use a terminal of a device in the box, or of the part.",
 	},
 	{
 		code: "landed-twice",

@@ -10,7 +10,9 @@ import { statementWords } from "../syntax/vocabulary.ts";
 import { type AttributeValue, readAttributes, type SharedAttributes } from "./attributes.ts";
 import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
+import type { OwnParts } from "./own-parts.ts";
 import type { BoxFacts, Place, Settings, Thing } from "./plan.ts";
+import { SaidValues } from "./said-values.ts";
 
 /** A thing about to be made. */
 export interface Declaration {
@@ -40,11 +42,13 @@ export class ThingRegister {
 	readonly notUnderstood = new Map<string, string>();
 	private readonly settings: Settings;
 	private readonly places: ReadonlyMap<string, Place>;
+	private readonly parts: OwnParts;
 	private readonly findings: Finding[];
 
-	constructor(settings: Settings, places: ReadonlyMap<string, Place>, findings: Finding[]) {
+	constructor(settings: Settings, places: ReadonlyMap<string, Place>, parts: OwnParts, findings: Finding[]) {
 		this.settings = settings;
 		this.places = places;
+		this.parts = parts;
 		this.findings = findings;
 	}
 
@@ -198,7 +202,12 @@ export class ThingRegister {
 
 	private findKind(declaration: Declaration): Kind | undefined {
 		const { type, name } = declaration;
-		const kind = findKind(type.text);
+		const kind = findKind(type.text) ?? this.parts.get(foldName(type.text));
+		if (kind === undefined && this.parts.has(foldName(type.text))) {
+			// What is wrong with the part has been told where it is described.
+			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
+			return undefined;
+		}
 		if (kind === undefined && kindsWithoutMeaning.has(type.text)) {
 			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
 			this.findings.push(
@@ -212,7 +221,8 @@ export class ThingRegister {
 		}
 		if (kind === undefined) {
 			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
-			const words = declaration.stands === "top" ? [...kindWords, ...statementWords] : kindWords;
+			const known = [...kindWords, ...[...this.parts.values()].flatMap((part) => part?.name ?? [])];
+			const words = declaration.stands === "top" ? [...known, ...statementWords] : known;
 			this.findings.push(
 				planFinding("kind-unknown", {
 					title: `\`${type.text}\` is no kind of thing`,
@@ -341,52 +351,4 @@ function divide(value: AttributeValue, count: number): AttributeValue {
 		sort: "quantity",
 		quantity: { ...quantity, value: quantity.value / count, written: quantity.written / count },
 	};
-}
-
-class SaidValues implements Said {
-	readonly name: string;
-	readonly region: Said["region"];
-	readonly rules: Said["rules"];
-	readonly slot?: NonNullable<Said["slot"]>;
-	readonly arriving?: NonNullable<Said["arriving"]>;
-	private readonly values: ReadonlyMap<string, AttributeValue>;
-
-	constructor(
-		name: string,
-		settings: Settings,
-		values: ReadonlyMap<string, AttributeValue>,
-		{ slot, arriving }: Pick<Declaration, "slot" | "arriving">,
-	) {
-		this.name = name;
-		this.region = settings.region;
-		this.rules = settings.rules;
-		this.values = values;
-		if (slot !== undefined) this.slot = slot;
-		if (arriving !== undefined) this.arriving = arriving;
-	}
-
-	quantity(attribute: string): Quantity | undefined {
-		const value = this.values.get(attribute);
-		return value?.sort === "quantity" ? value.quantity : undefined;
-	}
-
-	flag(attribute: string): boolean | undefined {
-		const value = this.values.get(attribute);
-		return value?.sort === "flag" ? value.flag : undefined;
-	}
-
-	choice(attribute: string): string | undefined {
-		const value = this.values.get(attribute);
-		return value?.sort === "word" ? value.word : undefined;
-	}
-
-	count(attribute: string): number | undefined {
-		const value = this.values.get(attribute);
-		return value?.sort === "count" ? value.count : undefined;
-	}
-
-	pair(attribute: string): readonly [Quantity, Quantity] | undefined {
-		const value = this.values.get(attribute);
-		return value?.sort === "pair" ? value.pair : undefined;
-	}
 }

@@ -21,7 +21,12 @@ export class StatementParser extends HopParser {
 	/** `region us`, `black hot 12 AWG`: a word, then anything. */
 	readonly setting = this.RULE("setting", () => {
 		const key = this.OR({
-			DEF: [{ ALT: () => this.CONSUME(tokens.Word) }, { ALT: () => this.CONSUME(tokens.Figure) }],
+			DEF: [
+				{ ALT: () => this.CONSUME(tokens.Word) },
+				{ ALT: () => this.CONSUME(tokens.Figure) },
+				{ ALT: () => this.CONSUME(tokens.Bare) },
+				{ ALT: () => this.CONSUME(tokens.SolidFigure) },
+			],
 			ERR_MSG: "name-missing The name of the setting",
 		});
 		const terms = this.SUBRULE(this.terms);

@@ -154,8 +154,11 @@ export class Reader {
 	#isLink(line: Line): boolean {
 		const [first, second] = line.tokens;
 		if (first === undefined || second?.tokenType === tokens.Colon || second?.tokenType === tokens.Row) return false;
-		if (first.tokenType !== tokens.Word) return figureTypes.has(first.tokenType) && !signs.has(first.image);
-		return linkWords.has(first.image) && this.#outline.above(line).block.takes !== "settings";
+		const isSetting = this.#outline.above(line).block.takes === "settings";
+		if (first.tokenType === tokens.Word) return linkWords.has(first.image) && !isSetting;
+		// `87 hot` is a terminal below a part; with a unit or `to` behind it the number is a length.
+		if (isSetting && numbers.has(first.tokenType) && second?.image !== "to") return false;
+		return figureTypes.has(first.tokenType) && !signs.has(first.image);
 	}
 }
 
@@ -208,6 +211,7 @@ const blocksBelow: Record<StatementWord | "thing", Block["takes"]> = {
 };
 
 const figureTypes = new Set([tokens.Distance, tokens.Bare, tokens.SolidFigure, tokens.Figure]);
+const numbers = new Set([tokens.Bare, tokens.SolidFigure]);
 const signs = new Set(["+", "-"]);
 const linkWords = new Set(["from", "to", "via", "bolted", "within", "as", "by", "through"]);
 const hopBelow = /^[ \t]+(?:[0-9?]|to |from |via |bolted |within |by |as )/;

@@ -7,7 +7,15 @@ import { type FreePlan, freeChoices, planFree, usualSide } from "./box-free.ts";
 import type { BoxPlan, Joint, Plate } from "./box-plan.ts";
 import { countCrossings } from "./crossings.ts";
 import { columnPitch, headerHeight, innerMargin, rowPitch, spliceReach } from "./dimensions.ts";
-import { captionHeight, type FreePlateSize, placeFreePlate, type Screw, sizeFreePlate } from "./free-plate.ts";
+import {
+	captionHeight,
+	type FreePlateSize,
+	namesPitch,
+	placeFreePlate,
+	type Screw,
+	screwMargin,
+	sizeFreePlate,
+} from "./free-plate.ts";
 import { packTracks } from "./pack-tracks.ts";
 import { type Arrival, deepestFan, type Places, routeAll } from "./places.ts";
 
@@ -47,7 +55,7 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 	const codes = room + (free.slots[0]?.splice === undefined ? 0 : spliceReach);
 	const start =
 		content.left.length === 0 ? innerMargin + 8 : fans.left + codes + (hasFreeEnd(content, "left") ? stubRoom : 0);
-	const { xs, spans } = placeColumns(free, sizes, start, Math.max(columnPitch, room + 8));
+	const { xs, spans } = placeColumns(free, sizes, start, Math.max(columnPitch, room + 8, namesPitch(content)));
 	const columnOf = wireColumns(free, xs);
 	if (!rowsAreClear(free, columnOf)) return undefined;
 	const tracks = packTracks(
@@ -134,7 +142,8 @@ function placeColumns(
 		if (device === undefined || slots.slice(index + 1).some((later) => later.device === device)) continue;
 		const first = slots.findIndex((candidate) => candidate.device === device);
 		const [left = 0, right = 0] = [xs[first], xs[index]];
-		const width = Math.max(sizes[device]?.width ?? studWidth, right - left + 2 * screwMargin);
+		const size = sizes[device];
+		const width = Math.max(size?.width ?? studWidth, right - left + 2 * (size?.margin ?? screwMargin));
 		const shift = Math.max(0, edge - ((left + right) / 2 - width / 2));
 		for (let moved = first; moved <= index; moved++) xs[moved] = (xs[moved] ?? 0) + shift;
 		const middle = (left + right) / 2 + shift;
@@ -213,7 +222,6 @@ const tapCrossings = 3;
 const bandDepth = 44;
 const rowClearance = 24;
 const trackStep = 20;
-const screwMargin = 18;
 const plateGap = 16;
 const studWidth = 40;
 const studReach = 24;

@@ -54,6 +54,8 @@ export function planLane(content: BoxContent): LanePlan | undefined {
 	if (ports === undefined || ports.length === 0) return undefined;
 	const onPorts = new Set(ports.map((port) => port.point));
 	const bottom = device.points.filter((point) => !onPorts.has(point));
+	// Names are wider than letters, and beside one another on the lower edge they have no room.
+	if (device.face.named === true && bottom.length > 1) return undefined;
 	const plan: LanePlan = {
 		device,
 		rows,

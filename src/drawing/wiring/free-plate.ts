@@ -18,6 +18,8 @@ export interface FreePlateSize {
 	readonly width: number;
 	/** From the screws to the far edge of the plate. */
 	readonly depth: number;
+	/** From its outermost screws to its edges. */
+	readonly margin: number;
 }
 /** A screw on its column; several of one terminal stand side by side. */
 export interface Screw {
@@ -41,8 +43,25 @@ export function sizeFreePlate(content: BoxContent, device: Part, named: boolean)
 		sided,
 		caption,
 		width: Math.max(faceWidth + 16, captionWidth),
+		margin: Math.max(screwMargin, widestName(content, device) / 2 + 5),
 		depth: letterDepth + (sided ? sideDepth : 0) + (face === undefined ? 0 : face.height + 8),
 	};
+}
+
+/** The room that the names of a part's own terminals ask for from screw to screw; nothing for plain letters. */
+export function namesPitch(content: BoxContent): number {
+	const widths = content.devices.map((device) => widestName(content, device));
+	return Math.max(...widths) > 0 ? Math.max(...widths) + nameGap : 0;
+}
+
+function widestName({ circuit }: BoxContent, device: Part): number {
+	if (device.face.named !== true) return 0;
+	const widths = device.points.map((point) => {
+		const terminal = circuit.points[point];
+		const name = terminal?.kind === "terminal" ? terminalLetter(circuit, device, terminal) : "";
+		return textWidth(name, { size: type.letter, bold: true });
+	});
+	return Math.max(...widths);
 }
 
 /** Height of the caption's lines. */
@@ -121,6 +140,9 @@ function captionLines(device: Part, width: number): string[] {
 	];
 }
 
+/** From the outermost screws of a plate to its edges. */
+export const screwMargin = 18;
+const nameGap = 8;
 const letterDepth = 26;
 const letterDown = 18;
 const letterUp = -10.5;

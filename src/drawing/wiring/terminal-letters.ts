@@ -1,9 +1,12 @@
 // The letters beside a terminal's screw: H N G by its use, 1 2 3 4 on what opens, as they are marked on devices.
 import type { Circuit, Part, Terminal } from "../../circuit/circuit.ts";
 import type { Region, Role } from "../../kinds/kind.ts";
+import { shortenText } from "../text-metrics.ts";
+import { type } from "./dimensions.ts";
 
-/** The letter of a device's terminal. */
+/** The letter of a device's terminal; on a part of the builder's own, the name it goes by. */
 export function terminalLetter(circuit: Circuit, device: Part, terminal: Terminal): string {
+	if (device.face.named === true) return shortenText(terminal.terminal, letterStyle, longestName);
 	const traveller = travellerLetter(terminal);
 	if (traveller !== undefined) return traveller;
 	if (isOpener(device) && terminal.role !== "ground") return numberOf(circuit, device, terminal);
@@ -22,6 +25,8 @@ export function travellerLetter({ terminal }: Terminal): string | undefined {
 
 /** `LINE` and `LOAD` where a device has both sides, `IN` and `OUT` on what passes power through, else nothing. */
 export function sideText(circuit: Circuit, device: Part, side: "line" | "load"): string | undefined {
+	// The names of own terminals tell their sides better than these words.
+	if (device.face.named === true) return undefined;
 	const sides = new Set(device.points.map((point) => sideOf(circuit, point)));
 	if (!sides.has("line") || !sides.has("load")) return undefined;
 	if (device.face.traits.includes("source")) return side === "line" ? "IN" : "OUT";
@@ -50,6 +55,9 @@ function numberOf(circuit: Circuit, device: Part, terminal: Terminal): string {
 	return String(pole * 2 + (side === "line" ? 1 : 2));
 }
 
+const letterStyle = { size: type.letter, bold: true } as const;
+/** A name is cut so that a plate with several stays small. */
+const longestName = 84;
 const travellerName = /^(?:traveller|line|load)\.([12])$/;
 const hotRoles: ReadonlySet<Role> = new Set(["hot", "hot2", "hot3"]);
 const roleLetters: Record<Region, Record<Role, string>> = {
