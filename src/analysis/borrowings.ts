@@ -3,7 +3,7 @@ import { certain } from "../base/certain.ts";
 import { groupBy } from "../base/group.ts";
 import type { Circuit, GroundFaultDevice, Protection } from "../circuit/circuit.ts";
 import type { Coverage } from "./coverage.ts";
-import type { Feeder } from "./feeders.ts";
+import { type Feeder, feederOfCircuit } from "./feeders.ts";
 import { bothEnds } from "./landings.ts";
 import type { PoleMap } from "./poles.ts";
 import type { Return, ReturningLoad } from "./returns.ts";
@@ -79,8 +79,8 @@ function devicesOfCables(circuit: Circuit, feeders: ReadonlyMap<number, Feeder>)
 		if (cable === undefined) continue;
 		for (const { point } of ends) {
 			const feeder = point === undefined ? undefined : feeders.get(point);
-			if (feeder !== undefined)
-				found.set(cable, (found.get(cable) ?? new Set()).add(nameDevice(circuit, feeder.protection)));
+			if (feeder === undefined) continue;
+			found.set(cable, (found.get(cable) ?? new Set()).add(nameDevice(circuit, feederOfCircuit(feeder).protection)));
 		}
 	}
 	return found;

@@ -10,6 +10,13 @@ export interface Feeder {
 	readonly protection: Protection | undefined;
 	/** The contact of that device; undefined for the device in a far supply. */
 	readonly contact: number | undefined;
+	/** For a device in line with others, as a fused spur is: the feeder of the circuit it is a part of. */
+	readonly circuit?: Feeder;
+}
+
+/** The feeder whose neutral a load shares by right: a device in line has no neutral of its own. */
+export function feederOfCircuit(feeder: Feeder): Feeder {
+	return feeder.circuit ?? feeder;
 }
 
 /** The feeder of every point that a hot reaches. */
@@ -25,10 +32,17 @@ export function traceFeeders({ circuit }: Network, poles: PoleMap): ReadonlyMap<
 			const edge = reach?.cameBy(point);
 			const before = edge === undefined ? start : (mine.get(edge.from) ?? start);
 			const link = edge?.by.kind === "link" ? edge.by.link : undefined;
+			const isInLine =
+				circuit.partByName.get(link?.part ?? "")?.enclosure.sort !== "panel" && before.protection !== undefined;
 			const feeder =
 				link?.protection === undefined
 					? before
-					: { pole, protection: circuit.protections[link.protection], contact: link.index };
+					: {
+							pole,
+							protection: circuit.protections[link.protection],
+							contact: link.index,
+							...(isInLine ? { circuit: feederOfCircuit(before) } : {}),
+						};
 			mine.set(point, feeder);
 			if (!feeders.has(point)) feeders.set(point, feeder);
 		}

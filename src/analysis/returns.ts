@@ -2,7 +2,7 @@
 
 import { groupBy } from "../base/group.ts";
 import type { Load } from "../circuit/circuit.ts";
-import type { Feeder } from "./feeders.ts";
+import { type Feeder, feederOfCircuit } from "./feeders.ts";
 import { JoinedSets } from "./joined-sets.ts";
 import type { Landings } from "./landings.ts";
 import type { Network } from "./network.ts";
@@ -13,7 +13,7 @@ export interface ReturningLoad {
 	readonly load: Load;
 	readonly hot: number;
 	readonly neutral: number;
-	/** Where its hot comes from; undefined where no hot reaches it. */
+	/** The feeder of its circuit; undefined where no hot reaches it. */
 	readonly feeder: Feeder | undefined;
 }
 /** Neutral conductors that are joined with one another without a bar between. */
@@ -41,8 +41,9 @@ export function traceReturns(
 	const loads = circuit.loads.flatMap((load): ReturningLoad[] => {
 		const [one, other] = load.between;
 		const [hot, neutral] = landings.sortAt(one) === "neutral" ? [other, one] : [one, other];
+		const feeder = feeders.get(hot);
 		return landings.sortAt(neutral) === "neutral" && leads(neutral)
-			? [{ load, hot, neutral, feeder: feeders.get(hot) }]
+			? [{ load, hot, neutral, feeder: feeder === undefined ? undefined : feederOfCircuit(feeder) }]
 			: [];
 	});
 	const ways = circuit.conductors.flatMap(({ index, ends: [from, to] }) => {

@@ -26,13 +26,15 @@ function gatherSwitches(circuit: Circuit): readonly Switch[] {
 		...circuit.groundFaults.map((device) => device.part),
 	]);
 	const contacts = circuit.links.filter((link) => link.contact !== undefined && !tripping.has(link.part));
-	return [...groupBy(contacts, (link) => link.contact?.group).values()].map((group) => ({
-		part: group[0]?.part ?? "",
-		contacts: group,
-		opensNeutral: group.some(({ between }) =>
-			between.some((point) => sortOfRole(circuit.points[point]?.role ?? "hot") === "neutral"),
-		),
-	}));
+	return [...groupBy(contacts, (link) => link.contact?.group).values()].map((group) => {
+		const isNeutral = ({ between }: Link): boolean =>
+			between.some((point) => sortOfRole(circuit.points[point]?.role ?? "hot") === "neutral");
+		return {
+			part: group[0]?.part ?? "",
+			contacts: group,
+			opensNeutral: group.some(isNeutral) && !group.every(isNeutral),
+		};
+	});
 }
 
 /** The terminals that a switch's contacts join. */
