@@ -15,7 +15,7 @@ export interface Coverage {
 	deviceAt(point: number): GroundFaultDevice | null | undefined;
 	/** The last device a point's current passes the wrong way round; undefined where there is none. */
 	reversedBefore(point: number): GroundFaultDevice | undefined;
-	/** Whether every way from any pole to a point leads through devices that trip at no more than so many milliamperes. */
+	/** Whether every way from any pole to a point leads through devices that trip at once, at no more than so many milliamperes. */
 	isCovered(point: number, trip: number): boolean;
 }
 
@@ -26,8 +26,8 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 	const sets = joinWithout(network, (link) => contacts.has(link.index));
 	const ways = new Map<number, { device: GroundFaultDevice; from: "line" | "load"; to: number }[]>();
 	for (const device of circuit.groundFaults)
-		for (const pole of ["hot", "neutral"] as const) {
-			const [line, load] = [sets.find(device.line[pole]), sets.find(device.load[pole])];
+		for (const [onLine, onLoad] of polesOf(device)) {
+			const [line, load] = [sets.find(onLine), sets.find(onLoad)];
 			if (line === load) continue;
 			addTo(ways, line, { device, from: "line", to: load });
 			addTo(ways, load, { device, from: "load", to: line });
@@ -75,7 +75,10 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 				// A device that is fed on its LOAD side protects nothing.
 				const good = new Set(
 					fed
-						.filter(({ device, hot, neutral }) => device.trip <= trip && hot !== "load" && neutral !== "load")
+						.filter(
+							({ device, hot, neutral }) =>
+								device.trip <= trip && !device.selective && hot !== "load" && neutral !== "load",
+						)
 						.map(({ device }) => device.part),
 				);
 				reached = reachWithout(network, poles, (link) => contacts.has(link.index) && good.has(link.part));
@@ -84,6 +87,12 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 			return !reached.has(point);
 		},
 	};
+}
+
+/** Every conductor that a device compares: on its line side, and on its load side. */
+function polesOf({ line, load }: GroundFaultDevice): readonly (readonly [number, number])[] {
+	const second = line.hot2 === undefined || load.hot2 === undefined ? [] : [[line.hot2, load.hot2] as const];
+	return [[line.hot, load.hot], ...second, [line.neutral, load.neutral]];
 }
 
 /** What lies between the poles and a set of joined points. */
@@ -108,7 +117,7 @@ function findContacts({ circuit }: Network): ReadonlySet<number> {
 			.filter(({ part, between, nature }) => {
 				const device = parts.get(part);
 				if (device === undefined || nature !== "contact") return false;
-				const ends = [device.line.hot, device.line.neutral, device.load.hot, device.load.neutral];
+				const ends = polesOf(device).flat();
 				return between.every((point) => ends.includes(point));
 			})
 			.map((link) => link.index),

@@ -202,8 +202,12 @@ class BoxWiring {
 	/** The lead that comes with a device, by its free end: `LC.3.tail`, `LC.3.tail.white`. */
 	private seekLead(name: NameTerm): FoundEnd | undefined {
 		const resolved = resolveName(name, this.draft.plan.thingByName);
-		const [tail, ...colour] = resolved?.rest ?? [];
-		if (resolved === undefined || tail !== "tail") return undefined;
+		if (resolved === undefined) return undefined;
+		// Of a device with several, each goes by the terminal it comes from too: `R1.load.neutral`.
+		const named = this.draft.leads.get([resolved.thing.name, ...resolved.rest].join("."));
+		if (named !== undefined && resolved.rest[0] !== "tail") return { conductor: named, which: 1 };
+		const [tail, ...colour] = resolved.rest;
+		if (tail !== "tail") return undefined;
 		const leads = (resolved.thing.blueprint.leads ?? [])
 			.filter((lead) => colour.length === 0 || lead.colour === colour.join("."))
 			.flatMap((lead) => this.draft.leads.get(`${resolved.thing.name}.${lead.mine}`) ?? [])

@@ -2,7 +2,7 @@
 import type { Gauge } from "../base/gauge.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
-import type { Clamp, PartFace, Role, Side, SourceSort, System, Termination } from "../kinds/kind.ts";
+import type { Clamp, GroundFaultPoles, PartFace, Role, Side, SourceSort, System, Termination } from "../kinds/kind.ts";
 import type { Place, Plan } from "../plan/plan.ts";
 
 /** Everything that is wired, in the order of the plan text. */
@@ -203,6 +203,8 @@ export interface Source {
 	readonly limit?: number;
 	/** Where its neutral meets ground: at the far supply, by a link of its own part, or nowhere. */
 	readonly bonding: "supply" | "own" | "floating";
+	/** Its ground is an electrode of its own (TT): an earth fault lets too little through to open a breaker. */
+	readonly ownEarth: boolean;
 	readonly span: Span;
 }
 /** A device that opens on too much current. */
@@ -222,12 +224,14 @@ export interface Protection {
 /** A device that opens on current that does not return through it. */
 export interface GroundFaultDevice {
 	readonly part: string;
-	readonly line: { readonly hot: number; readonly neutral: number };
-	readonly load: { readonly hot: number; readonly neutral: number };
+	readonly line: GroundFaultPoles<number>;
+	readonly load: GroundFaultPoles<number>;
 	/** A device's own outlets are protected too: the part's load terminals or its own slots. */
 	readonly ownOutlet: boolean;
 	/** Milliamperes. */
 	readonly trip: number;
+	/** Opens late on purpose. */
+	readonly selective: boolean;
 	readonly span: Span;
 }
 /** Which sources are live and what follows. */

@@ -85,10 +85,11 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment, ties: Rea
 	for (const load of blueprint.loads ?? [])
 		equipment.loads.push({ ...load, part: thing.name, between: [pointOf(load.between[0]), pointOf(load.between[1])] });
 	if (blueprint.groundFault !== undefined) {
-		const { line, load, ownOutlet, trip } = blueprint.groundFault;
-		const pair = (ends: { readonly hot: string; readonly neutral: string }) => ({
-			hot: pointOf(ends.hot),
-			neutral: pointOf(ends.neutral),
+		const { line, load, ownOutlet, trip, selective } = blueprint.groundFault;
+		const pair = ({ hot, hot2, neutral }: typeof line): GroundFaultDevice["line"] => ({
+			hot: pointOf(hot),
+			...(hot2 === undefined ? {} : { hot2: pointOf(hot2) }),
+			neutral: pointOf(neutral),
 		});
 		equipment.groundFaults.push({
 			part: thing.name,
@@ -96,6 +97,7 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment, ties: Rea
 			load: pair(load),
 			ownOutlet,
 			trip,
+			selective: selective === true,
 			span: thing.span,
 		});
 	}
@@ -119,6 +121,7 @@ function addSource(
 		...(spec.ground === undefined ? {} : { ground: pointOf(spec.ground) }),
 		...(spec.limit === undefined ? {} : { limit: spec.limit }),
 		bonding: spec.bonding,
+		ownEarth: spec.ownEarth === true,
 		span: thing.span,
 	});
 	if (spec.supplyProtects)
@@ -188,7 +191,7 @@ const roles = ["hot", "hot2", "hot3", "neutral", "ground", "positive", "negative
 function plugIn(draft: Draft, thing: Thing): void {
 	for (const { mine, owner } of thing.blueprint.plugs ?? []) {
 		const from = draft.pointByName.get(`${thing.name}.${mine}`);
-		const to = draft.pointByName.get(`${thing.owner ?? ""}.${owner}`);
+		const to = draft.pointByName.get(`${thing.said.behind ?? thing.owner ?? ""}.${owner}`);
 		if (from === undefined || to === undefined) continue;
 		draft.links.push({
 			index: draft.links.length,

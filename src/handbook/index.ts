@@ -33,6 +33,7 @@ import { caravanCords, supplyClauses, supplyInlets } from "./supply-inlets.ts";
 import type { HandbookTable } from "./table.ts";
 import { clampCounts, clampEnds, screwRoles, terminalClauses } from "./terminals.ts";
 import { testerReadings } from "./tester-readings.ts";
+import { twoPoleClauses } from "./two-pole-clauses.ts";
 import { typicalLoads } from "./typical-loads.ts";
 import { usualSizes } from "./usual-sizes.ts";
 import { dropLimits } from "./voltage-drop-limits.ts";
@@ -82,6 +83,7 @@ export const tables: readonly HandbookTable[] = [
 	camperClauses,
 	manufacturedHomeClauses,
 	caravanClauses,
+	twoPoleClauses,
 	// Colours, terminals, boxes.
 	wiringPractice,
 	colourNames,

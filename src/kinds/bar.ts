@@ -1,7 +1,7 @@
 // The bars of a panel: neutral, isolated or bonded, and ground. Every port is one potential.
 
 import type { Blueprint, Kind, Said } from "./kind.ts";
-import { cage } from "./terminals.ts";
+import { cage, neutralKnot } from "./terminals.ts";
 
 const example = (bar: string) => `inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft
@@ -42,11 +42,12 @@ export const groundBar: Kind = {
 
 function bar(said: Said, role: "neutral" | "ground", state: string, toCase: "bond" | "solid" | undefined): Blueprint {
 	const count = said.count("ports") ?? 14;
+	const knot = role === "neutral" && said.behind !== undefined ? `^${neutralKnot(said)}` : "bar";
 	const names = Array.from({ length: count }, (_, index) => String(index + 1));
 	return {
 		// A bar port takes one neutral, or two grounds where the label says so: two is the usual marking (common practice).
 		terminals: names.map((name) =>
-			cage(said.region, name, role, "bar", {
+			cage(said.region, name, role, knot, {
 				gathers: true,
 				screw: role === "neutral" ? "silver" : "green",
 				capacity: role === "ground" ? 2 : 1,
@@ -56,10 +57,10 @@ function bar(said: Said, role: "neutral" | "ground", state: string, toCase: "bon
 			...names.slice(1).map((name) => ({ between: ["1", name] as const, nature: "solid" as const })),
 			...(toCase === undefined ? [] : [{ between: ["1", "^case"] as const, nature: toCase }]),
 		],
-		sides: [{ name: "feed", knots: { [role]: "bar" } }],
+		sides: [{ name: "feed", knots: { [role]: knot } }],
 		onward: "feed",
 		face: {
-			text: `${role} bar, ${state}`,
+			text: `${role} bar${said.behind === undefined ? "" : ` behind ${said.behind}`}, ${state}`,
 			wiring: `${role}-bar`,
 			oneLine: `${role}-bar`,
 			traits: [role === "neutral" ? "neutral-bar" : "ground-bar"],

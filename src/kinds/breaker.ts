@@ -1,8 +1,10 @@
 // Breakers that plug on to a panel's bus: one pole, two poles, and with ground-fault protection.
 
-import { awg } from "../base/gauge.ts";
+import { boardHead } from "./board-head.ts";
 import type { AttributeSpec, Blueprint, Kind, Said } from "./kind.ts";
-import { cage } from "./terminals.ts";
+import { neutralLead } from "./neutral-lead.ts";
+import { residualAttributes, residualOf, residualText, usualTrip } from "./residual-current.ts";
+import { cage, neutralKnot } from "./terminals.ts";
 
 const shared: readonly AttributeSpec[] = [
 	{
@@ -23,7 +25,12 @@ const shared: readonly AttributeSpec[] = [
 		most: 200_000,
 		summary: "the fault current it can open",
 	},
-	{ name: "poles", takes: "choice", words: ["single-pole", "two-pole"], summary: "one hot, or two that open together" },
+	{
+		name: "poles",
+		takes: "choice",
+		words: ["single-pole", "two-pole"],
+		summary: "one hot, or two that open together; under IEC, on one leg, the hot and its neutral",
+	},
 	{
 		name: "tied",
 		takes: "name",
@@ -44,13 +51,25 @@ circuit bunks from LC.1A by 12-2
 `,
 	stands: ["panel"],
 	attributes: shared,
-	build: (said) =>
-		said.slot?.name === "main" ? main(said) : said.choice("poles") === "two-pole" ? twoPole(said) : singlePole(said),
+	build: (said) => {
+		const both = said.choice("poles") === "two-pole";
+		const onTwoLegs = said.slot?.legs.length === 2;
+		if (said.slot?.name === "main")
+			return boardHead(said, {
+				what: "main",
+				oneLine: onTwoLegs || both ? "breaker-2p" : "breaker",
+				traits: ["breaker"],
+				protects: true,
+				opensNeutral: both && !onTwoLegs,
+			});
+		if (!both) return singlePole(said);
+		return said.region === "iec" && !onTwoLegs ? withNeutral(said) : twoPole(said);
+	},
 };
 
 export const groundFaultBreaker: Kind = {
 	name: "ground-fault-breaker",
-	also: ["gfci-breaker"],
+	also: ["gfci-breaker", "residual-current-breaker", "rcbo"],
 	summary:
 		"A breaker that also opens on a ground fault. The circuit's neutral lands on it; its own white tail goes to the neutral bar.",
 	example: `inlet shore 30 A 120 V
@@ -60,38 +79,66 @@ circuit bath from LC.1 by 12-2
   14 ft to b1: receptacle
 `,
 	stands: ["panel"],
-	attributes: [
-		...shared.slice(0, 2),
-		{
-			name: "trip",
-			takes: "quantity",
-			dimension: "current",
-			word: "trip",
-			least: 0.004,
-			most: 0.5,
-			summary: "the leak it opens on; 5 mA if not said",
-		},
-	],
+	attributes: [...shared.map((spec) => (spec.name === "rating" ? { ...spec, least: 4 } : spec)), ...residualAttributes],
 	build: (said) => {
-		const trip = (said.quantity("trip")?.value ?? 0.005) * 1000;
+		const trip = usualTrip(said);
+		if (said.slot?.name === "main")
+			return boardHead(said, {
+				what: "ground-fault main",
+				oneLine: "breaker-gfci",
+				traits: ["breaker"],
+				protects: true,
+				usualTrip: 30,
+				opensNeutral: true,
+			});
+		const hots = said.choice("poles") === "two-pole" && said.slot?.legs.length === 2 ? [".1", ".2"] : [""];
+		const loads = hots.map((pole) => (pole === "" ? "load.hot" : `load${pole}`));
+		const [hot = "stab", hot2] = hots.map((pole) => `stab${pole}`);
+		const [load = "load.hot", load2] = loads;
+		const what = hot2 === undefined ? "ground-fault breaker" : "two-pole ground-fault breaker";
 		return {
-			...face(said, 1, "ground-fault breaker", "breaker-gfci-face", "breaker-gfci"),
+			...face(said, hots.length, `${what} ${residualText(said, trip)}`, "breaker-gfci-face", "breaker-gfci"),
 			terminals: [
-				stab(said, "stab", "hot"),
-				cage(said.region, "load.hot", "hot", "load-hot", { side: "load", also: ["load"], screw: "brass" }),
+				...hots.flatMap((pole, index) => {
+					const second = index === 1;
+					return [
+						stab(said, `stab${pole}`, second ? "hot2" : "hot"),
+						cage(said.region, loads[index] ?? load, second ? "hot2" : "hot", second ? "load-hot2" : "load-hot", {
+							side: "load",
+							screw: "brass",
+							...(pole === "" ? { also: ["load"] } : {}),
+						}),
+					];
+				}),
 				cage(said.region, "load.neutral", "neutral", "load-neutral", { side: "load", screw: "silver" }),
 				{ ...cage(said.region, "tail", "neutral", undefined, { side: "line" }), clamp: "lead" },
 			],
-			links: [contact("stab", "load.hot", true), contact("tail", "load.neutral", false)],
-			plugs: plugs(said, ["stab"]),
-			leads: [{ mine: "tail", ownerKnot: "neutral", colour: said.region === "us" ? "white" : "blue", gauge: awg(12) }],
+			links: [
+				...hots.map((pole, index) => contact(`stab${pole}`, loads[index] ?? load, true)),
+				contact("tail", "load.neutral", false),
+			],
+			plugs: plugs(
+				said,
+				hots.map((pole) => `stab${pole}`),
+			),
+			leads: [neutralLead(said, "tail", neutralKnot(said))],
 			groundFault: {
-				line: { hot: "stab", neutral: "tail" },
-				load: { hot: "load.hot", neutral: "load.neutral" },
+				line: { hot, ...(hot2 === undefined ? {} : { hot2 }), neutral: "tail" },
+				load: { hot: load, ...(load2 === undefined ? {} : { hot2: load2 }), neutral: "load.neutral" },
 				ownOutlet: false,
-				trip,
+				...residualOf(said, trip),
 			},
-			sides: [{ name: "load", knots: { hot: "load-hot", neutral: "load-neutral", ground: "^ground" } }],
+			sides: [
+				{
+					name: "load",
+					knots: {
+						hot: "load-hot",
+						...(hot2 === undefined ? {} : { hot2: "load-hot2" }),
+						neutral: "load-neutral",
+						ground: "^ground",
+					},
+				},
+			],
 			onward: "load",
 		};
 	},
@@ -106,7 +153,7 @@ function singlePole(said: Said): Blueprint {
 		],
 		links: [contact("stab", "load", true)],
 		plugs: plugs(said, ["stab"]),
-		sides: [{ name: "load", knots: { hot: "load-hot", neutral: "^neutral", ground: "^ground" } }],
+		sides: [{ name: "load", knots: { hot: "load-hot", neutral: `^${neutralKnot(said)}`, ground: "^ground" } }],
 		onward: "load",
 	};
 }
@@ -127,31 +174,21 @@ function twoPole(said: Said): Blueprint {
 	};
 }
 
-/** A main: fed on its lugs, it feeds the bus. */
-function main(said: Said): Blueprint {
-	const poles = said.slot?.legs.length === 2 ? [".1", ".2"] : [""];
+/** On one leg of an IEC board: the hot from the bus, the neutral from its bar, both opened together. */
+function withNeutral(said: Said): Blueprint {
 	return {
-		...face(
-			said,
-			poles.length,
-			poles.length === 2 ? "two-pole main" : "main",
-			"breaker-face",
-			poles.length === 2 ? "breaker-2p" : "breaker",
-		),
-		terminals: poles.flatMap((pole, index) => {
-			const role = index === 0 ? ("hot" as const) : ("hot2" as const);
-			return [
-				cage(said.region, `line${pole}`, role, role, { side: "line", screw: "brass" }),
-				{ ...stab(said, `stab${pole}`, role), side: "load" as const },
-			];
-		}),
-		links: poles.map((pole) => contact(`line${pole}`, `stab${pole}`, true)),
-		plugs: plugs(
-			said,
-			poles.map((pole) => `stab${pole}`),
-		),
-		sides: [{ name: "line", knots: { hot: "hot", hot2: "hot2", neutral: "^neutral", ground: "^ground" } }],
-		onward: "line",
+		...face(said, 1, "two-pole breaker", "breaker-face", "breaker-2p"),
+		terminals: [
+			stab(said, "stab", "hot"),
+			cage(said.region, "load.hot", "hot", "load-hot", { side: "load", also: ["load", "2"] }),
+			cage(said.region, "load.neutral", "neutral", "load-neutral", { side: "load", also: ["N"] }),
+			{ ...cage(said.region, "line.neutral", "neutral", undefined, { side: "line" }), clamp: "lead" },
+		],
+		links: [contact("stab", "load.hot", true), contact("line.neutral", "load.neutral", false)],
+		plugs: plugs(said, ["stab"]),
+		leads: [neutralLead(said, "line.neutral", neutralKnot(said))],
+		sides: [{ name: "load", knots: { hot: "load-hot", neutral: "load-neutral", ground: "^ground" } }],
+		onward: "load",
 	};
 }
 

@@ -1,5 +1,6 @@
 // A disconnect: isolates what follows it by hand; hot alone, or hot and neutral together.
 
+import { boardHead } from "./board-head.ts";
 import type { Kind } from "./kind.ts";
 import { deviceTerminal } from "./terminals.ts";
 import { twoPoles, voltageOfPoles } from "./two-poles.ts";
@@ -33,6 +34,14 @@ circuit heater from LC breaker 20 A by 12-2
 		voltageOfPoles,
 	],
 	build: (said) => {
+		if (said.slot?.name === "main")
+			return boardHead(said, {
+				what: "main switch",
+				oneLine: "disconnect-2p",
+				traits: ["breaker", "disconnect"],
+				protects: false,
+				opensNeutral: true,
+			});
 		const rating = said.quantity("rating")?.value ?? 30;
 		if (said.choice("poles") !== "single-pole")
 			return {

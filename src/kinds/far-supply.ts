@@ -1,7 +1,16 @@
 // Supplies from outside: a shore inlet with the pedestal behind it, and a generator. Their own breaker protects what they feed.
 
-import type { Blueprint, Kind, LinkSpec, Said } from "./kind.ts";
+import type { AttributeSpec, Blueprint, Kind, LinkSpec, Said } from "./kind.ts";
 import { cage } from "./terminals.ts";
+
+/** How the far supply is earthed, by the words of IEC 60364-1 (recalled). */
+const earthing: AttributeSpec = {
+	name: "earthing",
+	takes: "choice",
+	words: ["TN", "TN-S", "TN-C-S", "TT"],
+	summary:
+		"IEC: TN leads the supply's own earth to the inlet; TT gives an earth electrode of the place, so that only a residual-current device opens on an earth fault",
+};
 
 export const inlet: Kind = {
 	name: "inlet",
@@ -42,6 +51,7 @@ circuit bunks from LC breaker 20 A by 12-2
 			summary: "for an inlet with two hot legs on an adapter from a pedestal with one: that pedestal's breaker",
 		},
 		{ name: "floating", takes: "flag", summary: "the far supply does not join neutral to ground" },
+		earthing,
 	],
 	build: (said) => supply(said, "shore", said.flag("floating") === true, ratingOf(said), true),
 };
@@ -84,8 +94,8 @@ circuit bunks from LC breaker 20 A by 12-2
 		{
 			name: "bonding",
 			takes: "phrase",
-			phrases: ["bonds neutral to frame", "bonds neutral never", "floating"],
-			summary: "whether it joins neutral to its frame",
+			phrases: ["bonds neutral to frame", "bonding plug", "no bonding plug", "bonds neutral never", "floating"],
+			summary: "whether its neutral is joined to its frame: inside, or by a plug made for that in one of its outlets",
 		},
 		{ name: "breaker", takes: "flag", summary: "`no breaker` for one that has none of its own" },
 	],
@@ -93,7 +103,8 @@ circuit bunks from LC breaker 20 A by 12-2
 		const power = said.quantity("power")?.value;
 		const volts = said.pair("legs")?.[1].value ?? voltsOf(said);
 		const rating = said.quantity("rating")?.value ?? (power === undefined ? undefined : power / volts);
-		const floats = said.choice("bonding") !== "bonds neutral to frame";
+		const bonding = said.choice("bonding");
+		const floats = bonding !== "bonds neutral to frame" && bonding !== "bonding plug";
 		return supply(said, "generator", floats, rating, said.flag("breaker") !== false);
 	},
 };
@@ -109,6 +120,9 @@ function supply(
 	// An adapter from a pedestal with one hot joins both legs of the inlet to it.
 	const isBridged = twoLegs && sort === "shore" && said.quantity("adapter") !== undefined;
 	const volts = voltsOf(said);
+	const arrangement = sort === "shore" ? said.choice("earthing") : undefined;
+	const plugged = sort === "generator" && said.choice("bonding") === "bonding plug";
+	const more = [...(arrangement === undefined ? [] : [arrangement]), ...(plugged ? ["bonding plug"] : [])];
 	return {
 		terminals: [
 			cage(said.region, "hot", "hot", "hot", { also: ["brass"], screw: "brass" }),
@@ -129,13 +143,14 @@ function supply(
 			ground: "ground",
 			...(rating === undefined ? {} : { limit: rating }),
 			bonding: floating ? "floating" : "supply",
+			...(arrangement === "TT" ? { ownEarth: true } : {}),
 			supplyProtects,
 		},
 		sides: [{ name: "out", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } }],
 		onward: "out",
 		enclosure: { sort: "equipment", metal: false },
 		face: {
-			text: `${sort === "shore" ? "shore inlet" : "generator"}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs && !isBridged ? `${volts}/${volts * 2}` : volts} V${isBridged ? " on an adapter" : ""}`,
+			text: `${sort === "shore" ? "shore inlet" : "generator"}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs && !isBridged ? `${volts}/${volts * 2}` : volts} V${isBridged ? " on an adapter" : ""}${more.map((word) => ` · ${word}`).join("")}`,
 			wiring: sort === "shore" ? inletFace(said, rating, twoLegs) : "generator-face",
 			oneLine: sort === "shore" ? "shore-inlet" : "generator",
 			traits: ["source"],

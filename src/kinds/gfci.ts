@@ -1,6 +1,7 @@
 // A ground-fault receptacle: fed on its line side; only what hangs on its load side, and its own slots, is protected.
 
 import type { Kind } from "./kind.ts";
+import { residualAttributes, residualOf, usualTrip } from "./residual-current.ts";
 import { deviceScrew } from "./terminals.ts";
 
 export const gfci: Kind = {
@@ -24,15 +25,7 @@ circuit galley from LC breaker 20 A by 12-2
 			most: 32,
 			summary: "what it is rated for; 20 A if not said",
 		},
-		{
-			name: "trip",
-			takes: "quantity",
-			dimension: "current",
-			word: "trip",
-			least: 0.004,
-			most: 0.03,
-			summary: "the leak it opens on; 5 mA if not said",
-		},
+		...residualAttributes,
 		{ name: "weatherproof", takes: "flag", summary: "has a cover for wet places" },
 	],
 	build: (said) => {
@@ -61,7 +54,7 @@ circuit galley from LC breaker 20 A by 12-2
 				line: { hot: "line.hot", neutral: "line.neutral" },
 				load: { hot: "load.hot", neutral: "load.neutral" },
 				ownOutlet: true,
-				trip: (said.quantity("trip")?.value ?? 0.005) * 1000,
+				...residualOf(said, usualTrip(said)),
 			},
 			sides: [
 				{ name: "line", knots: { hot: "line-hot", hot2: "^hot2", neutral: "line-neutral", ground: "ground" } },

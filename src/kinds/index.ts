@@ -10,6 +10,7 @@ import { inverter, inverterCharger } from "./inverter.ts";
 import type { Kind } from "./kind.ts";
 import { panel } from "./panel.ts";
 import { receptacle } from "./receptacle.ts";
+import { residualCurrentDevice } from "./residual-current-device.ts";
 import { dimmer, wallSwitch } from "./switch.ts";
 
 /** Every kind that has a meaning. */
@@ -21,6 +22,7 @@ export const kinds: readonly Kind[] = [
 	panel,
 	breaker,
 	groundFaultBreaker,
+	residualCurrentDevice,
 	neutralBar,
 	groundBar,
 	receptacle,

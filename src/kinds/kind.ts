@@ -43,6 +43,8 @@ export type AttributeSpec =
 			readonly least?: number;
 			readonly most?: number;
 			readonly required?: boolean;
+			/** Its figure may stand without its word where only it fits: the `30 mA` of `16 A 30 mA`. */
+			readonly bare?: boolean;
 			readonly summary: string;
 	  }
 	/** A word that stands for itself: `continuous`; also read as `no continuous`. */
@@ -77,6 +79,8 @@ export interface Said {
 	readonly arriving?: { readonly secondHot: boolean; readonly thirdHot: boolean; readonly neutral: boolean };
 	/** For a device in a panel: its slot, and the panel's bus terminals it plugs on to, one a pole. */
 	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
+	/** For a part in a panel that stands behind a residual-current device of it: that device. */
+	readonly behind?: string;
 	quantity(attribute: string): Quantity | undefined;
 	/** True when said, false when said with `no`, undefined when not mentioned. */
 	flag(attribute: string): boolean | undefined;
@@ -110,6 +114,8 @@ export interface Blueprint {
 		readonly metal: boolean;
 		readonly volume?: Quantity;
 	};
+	/** In a panel: slots and a neutral bar can be said below it, and stand behind it. */
+	readonly heads?: boolean;
 	/** Parts that a thing brings without being told: a panel's main breaker and bars. */
 	readonly brings?: readonly Brought[];
 	/** Joints to the thing it sits in, made by plugging it in: a breaker's stab on the bus of its slot. */
@@ -196,6 +202,8 @@ export interface SourceSpec {
 	readonly ground?: string;
 	readonly limit?: number;
 	readonly bonding: "supply" | "own" | "floating";
+	/** Its ground is an electrode of its own (TT): the earth between lets too little through to open a breaker. */
+	readonly ownEarth?: boolean;
 	/** The far supply's own breaker protects what it feeds, at `limit`. */
 	readonly supplyProtects: boolean;
 }
@@ -205,11 +213,19 @@ export interface ProtectionSpec {
 	readonly poles: number;
 }
 export interface GroundFaultSpec {
-	readonly line: { readonly hot: string; readonly neutral: string };
-	readonly load: { readonly hot: string; readonly neutral: string };
+	readonly line: GroundFaultPoles<string>;
+	readonly load: GroundFaultPoles<string>;
 	readonly ownOutlet: boolean;
 	/** Milliamperes. */
 	readonly trip: number;
+	/** Opens late on purpose, so that a device behind it opens first: it protects no person by itself. */
+	readonly selective?: boolean;
+}
+/** The conductors that a device compares on one of its sides. */
+export interface GroundFaultPoles<At> {
+	readonly hot: At;
+	readonly hot2?: At;
+	readonly neutral: At;
 }
 /** What a drawing or a list says of a thing, without knowing its kind. */
 export interface PartFace {

@@ -1,7 +1,9 @@
 // A panel or load centre: its case, its hot bus, and what it brings: main breaker, neutral bar, ground bar.
 
-import type { Kind } from "./kind.ts";
-import { cage, passSide } from "./terminals.ts";
+import { neutralAhead } from "./board-head.ts";
+import type { Brought, Kind, Said } from "./kind.ts";
+import { residualAttributes } from "./residual-current.ts";
+import { cage } from "./terminals.ts";
 
 export const panel: Kind = {
 	name: "panel",
@@ -27,6 +29,14 @@ circuit bunks from LC.1A by 12-2
 			most: 400,
 			summary: "its main breaker",
 		},
+		{
+			name: "sort",
+			takes: "choice",
+			words: ["single-pole", "two-pole", "rcd", "rcbo", "switch"],
+			summary:
+				"what the main is: a breaker in the hots alone, one that opens the neutral too, a residual-current device, a breaker that is one too, or a switch",
+		},
+		...residualAttributes,
 		{ name: "lugs", takes: "phrase", phrases: ["lugs only"], summary: "has no main breaker" },
 		{
 			name: "spaces",
@@ -60,6 +70,7 @@ circuit bunks from LC.1A by 12-2
 				? (["bus.A", "bus.B"] as const)
 				: (["bus.A"] as const);
 		const lugs = main === undefined;
+		const head = headOf(said, legs.length);
 		const bonded = said.flag("bonded") === true || said.choice("bond")?.startsWith("bonding") === true;
 		return {
 			terminals: legs.map((leg, index) =>
@@ -77,12 +88,22 @@ circuit bunks from LC.1A by 12-2
 							name: "in",
 							knots: { hot: "hot", hot2: legs.length === 2 ? "hot2" : "^hot2", neutral: "^neutral", ground: "^ground" },
 						}
-					: passSide("in"),
+					: {
+							name: "in",
+							knots: {
+								hot: "^hot",
+								hot2: "^hot2",
+								neutral: head.opensNeutral ? neutralAhead : "^neutral",
+								ground: "^ground",
+							},
+						},
 			],
 			onward: "in",
 			enclosure: { sort: "panel", metal: said.flag("plastic") !== true },
 			brings: [
-				...(main === undefined ? [] : [{ name: "main", kind: "breaker", values: new Map([["rating", main]]) }]),
+				...(main === undefined
+					? []
+					: [{ name: "main", kind: head.kind, values: new Map([["rating", main], ...head.values]) }]),
 				{
 					name: "neutral",
 					kind: "neutral-bar",
@@ -100,3 +121,24 @@ circuit bunks from LC.1A by 12-2
 		};
 	},
 };
+
+/** What the main is, by the words behind it: one with a leak said for it is a breaker that opens on that too. */
+function headOf(
+	said: Said,
+	legs: number,
+): { readonly kind: string; readonly opensNeutral: boolean; readonly values: Brought["values"] } {
+	const word = said.choice("sort");
+	const trip = said.quantity("trip");
+	const type = said.choice("type");
+	const residual = new Map<string, NonNullable<typeof trip> | string | true>([
+		...(trip === undefined ? [] : [["trip", trip] as const]),
+		...(type === undefined ? [] : [["type", type] as const]),
+		...(said.flag("selective") === true ? [["selective", true] as const] : []),
+	]);
+	if (word === "rcd") return { kind: "residual-current-device", opensNeutral: true, values: residual };
+	if (word === "switch") return { kind: "disconnect", opensNeutral: true, values: new Map() };
+	if (word === "rcbo" || residual.size > 0)
+		return { kind: "ground-fault-breaker", opensNeutral: true, values: residual };
+	const poles = word === "two-pole" ? new Map([["poles", word]]) : new Map<string, string>();
+	return { kind: "breaker", opensNeutral: word === "two-pole" && legs === 1, values: poles };
+}

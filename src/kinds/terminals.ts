@@ -1,6 +1,6 @@
 // The terminals that most devices share, so that a kind's file says only what is its own.
 import { awg, type Gauge, squareMillimetres } from "../base/gauge.ts";
-import type { Region, Role, SideSpec, TerminalSpec } from "./kind.ts";
+import type { Region, Role, Said, SideSpec, TerminalSpec } from "./kind.ts";
 
 /** What is said of a terminal beyond its name, role and knot. */
 type Extra = Partial<Omit<TerminalSpec, "name" | "role" | "knot">>;
@@ -95,6 +95,11 @@ export const switchedSide: SideSpec = {
 	name: "switched",
 	knots: { hot: "switched", neutral: "^neutral", ground: "^ground" },
 };
+
+/** The knot of the neutral bar that a part of a panel hangs on: the panel's, or that of the device it stands behind. */
+export function neutralKnot(said: Said): string {
+	return said.behind === undefined ? "neutral" : `neutral:${said.behind}`;
+}
 
 interface Sizes {
 	readonly smallest: Gauge;

@@ -47,6 +47,12 @@ const metricCores: readonly (readonly ColouredRole[])[] = [
 		["black", "hot2"],
 		["blue", "neutral"],
 	],
+	[
+		["brown", "hot"],
+		["black", "hot2"],
+		["grey", "hot3"],
+		["blue", "neutral"],
+	],
 ];
 
 const makeWords = ["single", "pair", "duplex", "triplex", "cord", "stranded", "solid", "copper", "aluminium"] as const;

@@ -278,7 +278,9 @@ export class RunRegister {
 			this.reportUnknown(name);
 			return undefined;
 		}
-		const panel = resolved.thing.blueprint.face.traits.includes("panel") ? resolved.thing : undefined;
+		// A breaker said behind the device at the head of others takes a slot of the panel that both sit in.
+		const behind = type?.kind === "name" ? this.register.panelOf(resolved.thing) : undefined;
+		const panel = resolved.thing.blueprint.face.traits.includes("panel") ? resolved.thing : behind;
 		if (panel === undefined) {
 			if (type !== undefined && resolved.thing.said.slot !== undefined) this.reportTaken(name, resolved.thing);
 			else if (type !== undefined) this.reportUnusedWords(type);
@@ -287,7 +289,8 @@ export class RunRegister {
 				? undefined
 				: { end, ...(resolved.thing.blueprint.protection === undefined ? {} : { protection: resolved.thing.name }) };
 		}
-		const thing = this.findSlot(panel, name, resolved.rest, type, terms, statement);
+		const head = behind === undefined ? undefined : resolved.thing;
+		const thing = this.findSlot(panel, name, resolved.rest, { type, terms, behind: head }, statement);
 		return thing === undefined ? undefined : { end: { thing: thing.name, span: name.span }, protection: thing.name };
 	}
 
@@ -295,8 +298,11 @@ export class RunRegister {
 		panel: Thing,
 		name: NameTerm,
 		rest: readonly string[],
-		type: Term | undefined,
-		terms: readonly Term[],
+		{
+			type,
+			terms,
+			behind,
+		}: { readonly type: Term | undefined; readonly terms: readonly Term[]; readonly behind: Thing | undefined },
 		statement: RunStatement,
 	): Thing | undefined {
 		if (type?.kind !== "name") {
@@ -325,7 +331,8 @@ export class RunRegister {
 			);
 			return undefined;
 		}
-		return this.register.declareInSlot(panel, { ...name, text: slot, head: slot, steps: [] }, type, terms, undefined);
+		const at = { ...name, text: slot, head: slot, steps: [] };
+		return this.register.declareInSlot(panel, at, type, terms, undefined, { behind });
 	}
 
 	/** A breaker said for a slot that has one already. */

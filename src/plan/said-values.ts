@@ -1,15 +1,25 @@
-// What was said of a thing, as its kind asks for it.
+// What was said of a thing as its kind asks for it: values by attribute, and what the slot, the cable and the device ahead say.
 import type { Quantity } from "../base/quantity.ts";
 import type { Said } from "../kinds/kind.ts";
 import type { AttributeValue } from "./attributes.ts";
-import type { Settings } from "./plan.ts";
+import type { Settings, Thing } from "./plan.ts";
 
-/** The values of one thing, asked for by attribute name. */
+/** What a thing's place in the plan says of it. */
+export interface Wiring {
+	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
+	/** What the cable that arrives carries. */
+	readonly arriving?: NonNullable<Said["arriving"]>;
+	/** The residual-current device in its panel that it stands behind. */
+	readonly behind?: Thing;
+}
+
+/** What was said of one thing, with what its place in the plan adds to it. */
 export class SaidValues implements Said {
 	readonly name: string;
 	readonly region: Said["region"];
 	readonly rules: Said["rules"];
 	readonly slot?: NonNullable<Said["slot"]>;
+	readonly behind?: string;
 	readonly arriving?: NonNullable<Said["arriving"]>;
 	private readonly values: ReadonlyMap<string, AttributeValue>;
 
@@ -17,13 +27,14 @@ export class SaidValues implements Said {
 		name: string,
 		settings: Settings,
 		values: ReadonlyMap<string, AttributeValue>,
-		{ slot, arriving }: Pick<Said, "slot" | "arriving">,
+		{ slot, arriving, behind }: Wiring,
 	) {
 		this.name = name;
 		this.region = settings.region;
 		this.rules = settings.rules;
 		this.values = values;
 		if (slot !== undefined) this.slot = slot;
+		if (behind !== undefined) this.behind = behind.name;
 		if (arriving !== undefined) this.arriving = arriving;
 	}
 

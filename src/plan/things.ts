@@ -12,10 +12,10 @@ import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import type { OwnParts } from "./own-parts.ts";
 import type { BoxFacts, Place, Settings, Thing } from "./plan.ts";
-import { SaidValues } from "./said-values.ts";
+import { SaidValues, type Wiring } from "./said-values.ts";
 
 /** A thing about to be made. */
-export interface Declaration {
+export interface Declaration extends Wiring {
 	readonly type: NameTerm;
 	readonly name: NameTerm;
 	/** Its full name where that is not just `name`: `LC.1A`. */
@@ -28,9 +28,6 @@ export interface Declaration {
 	readonly owner?: Thing;
 	/** How many alike are declared in one row `l1..l6`; 1 if not given. */
 	readonly row?: number;
-	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
-	/** What the cable that arrives carries. */
-	readonly arriving?: { readonly secondHot: boolean; readonly thirdHot: boolean; readonly neutral: boolean };
 }
 
 /** Takes in declarations and keeps the things, in the order of the text. */
@@ -73,7 +70,9 @@ export class ThingRegister {
 			span: declaration.name.span,
 		};
 		this.keep(thing);
-		for (const member of declaration.members) this.declareMember(thing, member, declaration.run);
+		for (const member of declaration.members)
+			if (thing.blueprint.heads === true) this.declareBehind(thing, member);
+			else this.declareMember(thing, member, declaration.run);
 		for (const brought of thing.blueprint.brings ?? []) this.bring(thing, brought);
 		return thing;
 	}
@@ -85,6 +84,7 @@ export class ThingRegister {
 		type: NameTerm,
 		terms: readonly Term[],
 		label: string | undefined,
+		{ members = [], behind }: { readonly members?: readonly Member[]; readonly behind?: Thing | undefined } = {},
 	): Thing | undefined {
 		const name = `${panel.name}.${slot.text}`;
 		const taken = this.byName.get(foldName(name));
@@ -105,16 +105,22 @@ export class ThingRegister {
 			fullName: name,
 			...(label === undefined ? {} : { label }),
 			terms,
-			members: [],
+			members,
 			stands: "panel",
 			owner: panel,
-			slot: { name: slot.text, legs: this.legsOf(panel, slot.text) },
+			slot: { name: slot.text, legs: behind === undefined ? this.legsOf(panel, slot.text) : this.busesOf(behind) },
+			...(behind === undefined ? {} : { behind }),
 		});
 	}
 
 	/** Whose colours and usual devices hold. */
 	get region(): Said["region"] {
 		return this.settings.region;
+	}
+
+	/** The panel that a device at the head of others sits in. */
+	panelOf(head: Thing): Thing | undefined {
+		return head.blueprint.heads === true ? this.byName.get(foldName(head.owner ?? "")) : undefined;
 	}
 
 	/** What sits in a thing, in the order of the text. */
@@ -144,26 +150,51 @@ export class ThingRegister {
 		if (member.role?.text === "slot") {
 			if (!owner.blueprint.face.traits.includes("panel"))
 				this.misplaced(member.role, `${owner.kind.name} has no slots`);
-			else this.declareInSlot(owner, member.name.first, member.type, member.terms, label);
+			else this.declareInSlot(owner, member.name.first, member.type, member.terms, label, { members: member.members });
 			return;
 		}
+		const isPanel = owner.blueprint.face.traits.includes("panel");
 		this.declare({
 			type: member.type,
 			name: member.name.first,
 			...(label === undefined ? {} : { label }),
 			terms: member.terms,
 			members: member.members,
-			stands: owner.blueprint.face.traits.includes("panel") ? "panel" : "box",
+			stands: isPanel ? "panel" : "box",
 			owner,
+			...(isPanel ? { slot: { name: member.name.first.text, legs: this.busesOf(owner) } } : {}),
 			...(run === undefined ? {} : { run }),
 		});
+	}
+
+	/** What is said below a device at the head of others: the slots it feeds in its panel, and their neutral bar. */
+	private declareBehind(head: Thing, member: Member): void {
+		const panel = this.panelOf(head);
+		if (member.name === undefined || panel === undefined) return;
+		const label = member.label?.text;
+		if (member.role?.text === "slot")
+			this.declareInSlot(panel, member.name.first, member.type, member.terms, label, {
+				members: member.members,
+				behind: head,
+			});
+		else
+			this.declare({
+				type: member.type,
+				name: member.name.first,
+				...(label === undefined ? {} : { label }),
+				terms: member.terms,
+				members: [],
+				stands: "panel",
+				owner: head,
+				behind: head,
+			});
 	}
 
 	/** A part that comes with a thing, unless the builder declared one of its kind. */
 	private bring(owner: Thing, brought: Brought): void {
 		const kind = findKind(brought.kind);
 		if (kind === undefined) return;
-		if (kind.name !== "breaker" && this.things.some((thing) => thing.owner === owner.name && thing.kind === kind))
+		if (brought.name !== "main" && this.things.some((thing) => thing.owner === owner.name && thing.kind === kind))
 			return;
 		const name = `${owner.name}.${brought.name}`;
 		const values = new Map<string, AttributeValue>();
@@ -176,7 +207,10 @@ export class ThingRegister {
 						? { sort: "word", word: value }
 						: { sort: "quantity", quantity: value },
 			);
-		const said = this.tell(name, values, { slot: { name: brought.name, legs: this.busesOf(owner) } });
+		const said = this.tell(name, values, {
+			slot: { name: brought.name, legs: this.busesOf(owner) },
+			...(owner.blueprint.heads === true ? { behind: owner } : {}),
+		});
 		this.keep({
 			name,
 			label: name,
@@ -301,11 +335,7 @@ export class ThingRegister {
 		return new Map([...values, ...split]);
 	}
 
-	private tell(
-		name: string,
-		values: ReadonlyMap<string, AttributeValue>,
-		wiring: Pick<Declaration, "slot" | "arriving">,
-	): Said {
+	private tell(name: string, values: ReadonlyMap<string, AttributeValue>, wiring: Wiring): Said {
 		return new SaidValues(name, this.settings, values, wiring);
 	}
 

@@ -6,7 +6,6 @@ import { groupBy } from "../base/group.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Load, Part, Source } from "../circuit/circuit.ts";
-import { caravanClauses } from "../handbook/caravan-clauses.ts";
 import { type GroundFaultRow, groundFaultPlacesFor } from "../handbook/ground-fault-places.ts";
 import { citation, type Sourced } from "../handbook/provenance.ts";
 import type { Region } from "../kinds/kind.ts";
@@ -51,10 +50,7 @@ circuit galley from LC breaker 20 A by 12-2
    5 ft to p1: receptacle in porch
 `,
 	],
-	check: (analysis) => [
-		...findOverModes(analysis, (state) => checkMode(analysis, state)),
-		...noteSinglePoles(analysis),
-	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
 };
 
 type Row = Sourced<GroundFaultRow>;
@@ -228,7 +224,6 @@ function checkSupply({ circuit, landings }: Analysis, state: ModeState): Finding
 
 function tellSupply(row: Row, source: Source, parts: readonly Part[], behind: string | undefined): Finding {
 	const names = [...new Set(parts.map((part) => part.name))];
-	const device = `ground-fault-breaker${source.limit === undefined ? "" : ` ${formatNumber(source.limit, 1)} A`} trip ${row.trip} mA`;
 	return finding({
 		code: groundFaultMissing.code,
 		// What is only recalled does not decide that a plan is wrong.
@@ -239,34 +234,9 @@ function tellSupply(row: Row, source: Source, parts: readonly Part[], behind: st
 		also: parts.slice(0, 8).map((part) => ({ span: part.span, label: part.name })),
 		marks: [source.name, ...names],
 		why: groundFaultMissing.why,
-		help: `Put one device at the main, ahead of the panel: \`${device}\` in a small panel of its own behind ${source.name}, and feed everything else from it. One in each circuit's slot leaves the feed unprotected.${recalledNote(row)}`,
+		help: `Let the panel's main be one: \`main${source.limit === undefined ? "" : ` ${formatNumber(source.limit, 1)} A`} rcbo ${row.trip} mA\`; or put one on the way to the panel: \`to R1: rcd${source.limit === undefined ? "" : ` ${formatNumber(Math.max(source.limit, 25), 1)} A`} ${row.trip} mA\`. It opens all that is behind it.${recalledNote(row)}`,
 		basis: citation(row.provenance),
 		key: `${groundFaultMissing.code}@${source.name}${behind === undefined ? "" : `/${names[0] ?? ""}`}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
-}
-
-/** IEC caravans ask for breakers that open the neutral too; a plan has no word for that, so what is not checked is said. */
-function noteSinglePoles({ circuit }: Analysis): Finding[] {
-	const { region, rules } = circuit.plan.settings;
-	const clause = caravanClauses.rows.find((row) => row.clause === "721 residual current");
-	if (region !== "iec" || rules !== "camper" || clause === undefined) return [];
-	const guarded = new Set(circuit.groundFaults.map((device) => device.part));
-	const breakers = circuit.protections.filter(({ sort, part }) => sort === "breaker" && !guarded.has(part));
-	const [first, ...others] = breakers;
-	if (first === undefined) return [];
-	return [
-		finding({
-			code: groundFaultMissing.code,
-			level: "note",
-			title: `Not checked: whether ${listNames(breakers.map(({ part }) => part))} ${others.length === 0 ? "opens" : "open"} the neutral too`,
-			span: first.span,
-			also: others.slice(0, 8).map(({ span, part }) => ({ span, label: part })),
-			marks: breakers.map(({ part }) => part),
-			why: "At a site whose hot and neutral are exchanged, a breaker that opens only one of them leaves everything behind it live.",
-			help: "Take two-pole breakers that open both, and look that they are marked so.",
-			basis: citation(clause.provenance),
-			key: `${groundFaultMissing.code}@two-pole`,
-		}),
-	];
 }

@@ -9,6 +9,7 @@ import { colourMisleading } from "./colour-misleading.ts";
 import { conductorsTooFew } from "./conductors-too-few.ts";
 import { dedicatedCircuitShared } from "./dedicated-circuit-shared.ts";
 import { deviceUndersized } from "./device-undersized.ts";
+import { earthFaultUnopened } from "./earth-fault-unopened.ts";
 import { enclosureUnbonded } from "./enclosure-unbonded.ts";
 import { endContradicted } from "./end-contradicted.ts";
 import { endLoose } from "./end-loose.ts";
@@ -24,6 +25,7 @@ import { mainBypassed } from "./main-bypassed.ts";
 import { neutralBorrowed } from "./neutral-borrowed.ts";
 import { neutralGroundExchanged } from "./neutral-ground-exchanged.ts";
 import { neutralNotIsolated } from "./neutral-not-isolated.ts";
+import { onePoleOpened } from "./one-pole-opened.ts";
 import { polarityReversed } from "./polarity-reversed.ts";
 import { polesJoined } from "./poles-joined.ts";
 import { protectionMissing } from "./protection-missing.ts";
@@ -52,6 +54,7 @@ export const rules: readonly Rule[] = [
 	switchInNeutral,
 	switchWithoutEffect,
 	legLeftLive,
+	onePoleOpened,
 	inletLive,
 	// neutral
 	neutralNotIsolated,
@@ -68,6 +71,7 @@ export const rules: readonly Rule[] = [
 	// ground-fault
 	lineLoadReversed,
 	groundFaultMissing,
+	earthFaultUnopened,
 	// loads
 	circuitOverloaded,
 	loadVoltageWrong,

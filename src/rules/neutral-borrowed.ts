@@ -8,7 +8,7 @@ import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
-import type { Cable, Point } from "../circuit/circuit.ts";
+import type { Cable, Circuit, Point } from "../circuit/circuit.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -170,7 +170,7 @@ function tellCure(analysis: Analysis, state: ModeState, borrowing: Borrowing, na
 	switch (borrowing.kind) {
 		case "past-device":
 			return borrowing.passes === "hot"
-				? `Land ${conductor ?? "the neutral"} on the LOAD neutral of ${borrowing.device}.`
+				? `Land ${conductor ?? "the neutral"} on ${tellNeutralBehind(analysis.circuit, borrowing.device)}.`
 				: `Lead the hot of ${names} through ${borrowing.device} too, or its neutral past it.`;
 		case "one-leg":
 			return "Give each pole a neutral of its own, or put the two poles on different legs.";
@@ -182,6 +182,12 @@ function tellCure(analysis: Analysis, state: ModeState, borrowing: Borrowing, na
 				`Lead ${names} back by the neutral in the cable of ${borrowing.own}.`
 			);
 	}
+}
+
+/** Where neutrals belong that a device watches: on the bar behind it where it has one, else on the device. */
+function tellNeutralBehind({ parts }: Circuit, device: string): string {
+	const bar = parts.find(({ owner, face }) => owner === device && face.traits.includes("neutral-bar"));
+	return bar === undefined ? `the LOAD neutral of ${device}` : `${bar.name}, the neutral bar behind ${device}`;
 }
 
 /** In the box where the way back leaves its own, the neutrals of each circuit by themselves; undefined where one is alone. */

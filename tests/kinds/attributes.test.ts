@@ -137,7 +137,7 @@ describe.each(specsOf("quantity"))("%s", (_, kind, spec) => {
 
 	test("missing is one finding where it is needed, and silent else", () => {
 		const expected =
-			spec.required === true ? [{ code: "quantity-missing", at: kind.stands.includes("panel") ? "1" : "x" }] : [];
+			spec.required === true ? [{ code: "quantity-missing", at: kind.stands.includes("top") ? "x" : "1" }] : [];
 		expect(findingsOn(kind, others)).toEqual(expected);
 	});
 });

@@ -83,7 +83,7 @@ at LC
 		checkMarked(`plan "p"
   region iec
 inlet shore 16 A 230 V
-panel DB main 16 A from shore by 3G2.5, 4 m
+panel DB main 16 A two-pole from shore by 3G2.5, 4 m
 circuit a from DB ground-fault-breaker 10 A trip 30 mA by 3G1.5
   3 m to l1: light 9 W
   3 m to s1: switch
@@ -125,7 +125,7 @@ at s1
 		checkRight(`plan "p"
   region iec
 inlet shore 16 A 230 V
-panel DB main 16 A from shore by 3G2.5, 4 m
+panel DB main 16 A two-pole from shore by 3G2.5, 4 m
 circuit a from DB ground-fault-breaker 10 A trip 30 mA by 3G1.5
   3 m to a1: socket
   3 m brown marked black at both ends to a2: socket

@@ -59,7 +59,7 @@ circuit a from LC breaker 20 A two-pole by 12-3
 		checkRight(`plan
   region iec
 inlet shore 16 A 230 V
-panel LC main 16 A from shore by 3G2.5, 12 m
+panel LC main 16 A two-pole from shore by 3G2.5, 12 m
 circuit a from LC ground-fault-breaker 16 A trip 30 mA by 3G2.5
   9 m to s1: switch 10 A
   9 m to h1: heater 2200 W continuous

@@ -90,8 +90,8 @@ ${supply}circuit cellar from LC breaker 20 A by 12-2
   region iec
 inlet shore 16 A 230 V
 //    ^^^^^ ground-fault-missing "Nothing on shore opens at 30 mA of leakage or less before a1"
-panel DB main 16 A from shore by 3G2.5, 4 m
-circuit a from DB breaker 10 A by 3G1.5
+panel DB main 16 A two-pole from shore by 3G2.5, 4 m
+circuit a from DB breaker 10 A two-pole by 3G1.5
   3 m to a1: socket
 `);
 	});
@@ -101,7 +101,7 @@ circuit a from DB breaker 10 A by 3G1.5
   region iec
 inlet shore 16 A 230 V
 //    ^^^^^ ground-fault-missing "Nothing on shore opens at 30 mA of leakage or less before a1"
-panel DB main 16 A from shore by 3G2.5, 4 m
+panel DB main 16 A two-pole from shore by 3G2.5, 4 m
 circuit a from DB ground-fault-breaker 10 A trip 31 mA by 3G1.5
   3 m to a1: socket
 `);
@@ -143,7 +143,7 @@ ${supply}circuit porch from LC breaker 15 A by 14-2
 		checkRight(`plan "p"
   region iec
 inlet shore 16 A 230 V
-panel DB main 16 A from shore by 3G2.5, 4 m
+panel DB main 16 A two-pole from shore by 3G2.5, 4 m
 circuit a from DB ground-fault-breaker 10 A trip 30 mA by 3G1.5
   3 m to a1: socket
 `);
@@ -162,36 +162,26 @@ describe("a whole supply without a device", () => {
   region iec
 inlet shore 16 A 230 V
 //    ^^^^^ ground-fault-missing "before a1, b1, c1 and d1"
-panel DB main 16 A from shore by 3G2.5, 4 m
-${["a", "b", "c", "d"].map((run) => `circuit ${run} from DB breaker 10 A by 3G1.5\n  3 m to ${run}1: socket\n`).join("")}`;
+panel DB main 16 A two-pole from shore by 3G2.5, 4 m
+${["a", "b", "c", "d"].map((run) => `circuit ${run} from DB breaker 10 A two-pole by 3G1.5\n  3 m to ${run}1: socket\n`).join("")}`;
 	test("four circuits are one finding, put right by one device ahead of the panel", () => {
 		const [found] = checkMarked(van).findings.filter(({ level }) => level === "error");
-		expect(found?.help).toContain("`ground-fault-breaker 16 A trip 30 mA` in a small panel of its own behind shore");
+		expect(found?.help).toContain("`main 16 A rcbo 30 mA`");
+		expect(found?.help).toContain("`to R1: rcd 25 A 30 mA`");
+		const right = van.replace(/\/\/.*\n/, "");
+		checkRight(right.replace("main 16 A two-pole", "main 16 A rcbo 30 mA"));
 		checkRight(
-			van.replace(/\/\/.*\n/, "").replace(
-				"panel DB main 16 A from shore by 3G2.5, 4 m",
-				`panel RD lugs only from shore by 3G2.5, 1 m
-feed main from RD ground-fault-breaker 16 A trip 30 mA by 3G2.5
-  3 m to DB: panel main 16 A`,
+			right.replace(
+				"main 16 A two-pole from shore by 3G2.5, 4 m",
+				`main 16 A two-pole
+feed entry from shore by 3G2.5
+  1 m to R1: rcd 25 A 30 mA
+  3 m to DB`,
 			),
 		);
 	});
-	test("that breakers may leave the neutral closed is said once", () => {
-		const { findings } = checkMarked(van);
-		expect(findings.filter(({ key }) => key === "ground-fault-missing@two-pole").map(({ title }) => title)).toEqual([
-			expect.stringContaining("Not checked: whether DB.main, DB.1"),
-		]);
-	});
-	test("nothing is said of it in a building", () => {
-		const { findings } = checkRight(`plan "p"
-  region iec
-  rules building
-inlet shore 16 A 230 V
-panel DB main 16 A from shore by 3G2.5, 4 m
-circuit a from DB ground-fault-breaker 10 A trip 30 mA by 3G1.5
-  3 m to a1: socket
-`);
-		expect(findings.map(({ key }) => key)).not.toContain("ground-fault-missing@two-pole");
+	test("a device that opens late protects no person", () => {
+		checkMarked(van.replace("main 16 A two-pole", "main 16 A rcbo 30 mA selective"));
 	});
 });
 

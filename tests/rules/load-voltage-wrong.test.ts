@@ -11,7 +11,7 @@ panel LC main 50 A, legs 2 from pole by 6-3, 12 ft
 const iec = `plan
   region iec
 inlet shore 16 A 230 V
-panel LC main 16 A from shore by 3G2.5, 12 m
+panel LC main 16 A two-pole from shore by 3G2.5, 12 m
 `;
 
 describe("no voltage between two hots of one pole", () => {

@@ -123,7 +123,7 @@ at bx
 		checkMarked(`plan "p"
   region iec
 inlet shore 16 A 230 V
-panel DB main 16 A from shore by 3G2.5, 4 m
+panel DB main 16 A two-pole from shore by 3G2.5, 4 m
 circuit a from DB ground-fault-breaker 10 A trip 30 mA by 3G1.5
   3 m to a1: socket
 at a1

@@ -81,7 +81,7 @@ circuit bunks from LC breaker 20 A by 12-2
 		const van = `plan "Van"
   region iec
 inlet shore 16 A 230 V
-panel DB main 16 A from shore by 3G2.5, 3 m
+panel DB main 16 A two-pole from shore by 3G2.5, 3 m
 circuit one from DB ground-fault-breaker 20 A trip 30 mA by 3G4
   5 m to h1: heater 1000 W
 `;

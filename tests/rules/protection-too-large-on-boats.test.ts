@@ -31,7 +31,7 @@ describe("metric wire on boats goes by the next thinner size of the table", () =
   region iec
   rules boat
 inlet dock 16 A 230 V
-panel DB main 16 A from dock by 3G2.5 stranded, 4 m
+panel DB main 16 A two-pole from dock by 3G2.5 stranded, 4 m
 circuit s from DB ground-fault-breaker 16 A trip 30 mA by 3G1.5 stranded
   4 m to s1: socket
 `);
@@ -41,7 +41,7 @@ circuit s from DB ground-fault-breaker 16 A trip 30 mA by 3G1.5 stranded
   region iec
   rules boat
 inlet dock 20 A 230 V
-panel DB main 20 A from dock by 3G4 stranded, 4 m
+panel DB main 20 A two-pole from dock by 3G4 stranded, 4 m
 circuit p from DB ground-fault-breaker 20 A trip 30 mA by 3G1.5 stranded
   4 m to p1: pump 500 W
 //       ^^ protection-too-large "16 A at most"
@@ -88,7 +88,7 @@ circuit bilge from DB ground-fault-breaker ${rating} A trip 30 mA by ${cable}
   region iec
   rules boat
 inlet dock 20 A 230 V
-panel DB main 20 A from dock by 3G4 stranded, 4 m
+panel DB main 20 A two-pole from dock by 3G4 stranded, 4 m
 circuit p from DB ground-fault-breaker 20 A trip 30 mA by 3G1.5 stranded
   4 m to p1: pump 500 W
 `,

@@ -5,13 +5,13 @@ import { checkMarked, checkRight } from "../check-plan.ts";
 const iec = `plan "Van"
   region iec
 inlet shore 16 A 230 V
-panel DB main 16 A from shore by 3G2.5, 3 m
+panel DB main 16 A two-pole from shore by 3G2.5, 3 m
 `;
 const legs = `inlet pole 50 A, 120 V / 240 V
-panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+panel LC main 50 A two-pole, legs 2 from pole by 6-3, 20 ft
 `;
 const supply = `inlet shore 30 A 120 V
-panel LC main 30 A from shore by 10-2, 12 ft
+panel LC main 30 A two-pole from shore by 10-2, 12 ft
 `;
 
 describe("small conductors have their own limit", () => {
@@ -228,7 +228,7 @@ describe("IEC", () => {
 		checkMarked(`plan "Van"
   region iec
 inlet shore 20 A 230 V
-panel DB main 20 A from shore by 3G4, 3 m
+panel DB main 20 A two-pole from shore by 3G4, 3 m
 circuit pump from DB ground-fault-breaker 20 A trip 30 mA by 3G1.5
   5 m to p1: pump 900 W
 //       ^^ protection-too-large "19.5 A at most"
@@ -238,8 +238,8 @@ circuit pump from DB ground-fault-breaker 20 A trip 30 mA by 3G1.5
 		checkMarked(`plan "Van"
   region iec
 inlet shore 32 A 230 V
-panel DB main 32 A from shore by 3G2.5, 3 m
-//                 ^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "27 A at most"
+panel DB main 32 A two-pole from shore by 3G2.5, 3 m
+//                          ^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "27 A at most"
 circuit sockets from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
   5 m to s1: socket
 `);
@@ -248,8 +248,8 @@ circuit sockets from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
 		checkMarked(`plan "Van"
   region iec
 inlet shore 25 A 230 V
-panel DB main 25 A from shore by 3G2.5, 3 m
-//                 ^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "only where it lies open"
+panel DB main 25 A two-pole from shore by 3G2.5, 3 m
+//                          ^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "only where it lies open"
 circuit sockets from DB ground-fault-breaker 16 A trip 30 mA by 3G2.5
   5 m to s1: socket
 `);

@@ -5,13 +5,13 @@ import { checkMarked, checkRight } from "../check-plan.ts";
 const iec = `plan "Van"
   region iec
 inlet shore 16 A 230 V
-panel DB main 16 A from shore by 3G2.5, 3 m
+panel DB main 16 A two-pole from shore by 3G2.5, 3 m
 `;
 const legs = `inlet pole 50 A, 120 V / 240 V
-panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+panel LC main 50 A two-pole, legs 2 from pole by 6-3, 20 ft
 `;
 const supply = `inlet shore 30 A 120 V
-panel LC main 30 A from shore by 10-2, 12 ft
+panel LC main 30 A two-pole from shore by 10-2, 12 ft
 `;
 
 describe("several outlets on a circuit", () => {
@@ -150,7 +150,7 @@ describe("IEC", () => {
 		checkMarked(`plan "Van"
   region iec
 inlet shore 20 A 230 V
-panel DB main 20 A from shore by 3G4, 3 m
+panel DB main 20 A two-pole from shore by 3G4, 3 m
 circuit sockets from DB ground-fault-breaker 20 A trip 30 mA by 3G4
   5 m to s1: socket 16 A
 //       ^^ receptacle-rating-wrong "at most 16 A may stand before it"

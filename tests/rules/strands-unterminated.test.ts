@@ -5,10 +5,10 @@ import { checkMarked, checkRight } from "../check-plan.ts";
 const iec = `plan "Van"
   region iec
 inlet shore 16 A 230 V
-panel DB main 16 A from shore by 3G2.5, 3 m
+panel DB main 16 A two-pole from shore by 3G2.5, 3 m
 `;
 const supply = `inlet shore 30 A 120 V
-panel LC main 30 A from shore by 10-2, 12 ft
+panel LC main 30 A two-pole from shore by 10-2, 12 ft
 `;
 
 describe("screws", () => {
