@@ -6,6 +6,7 @@ import { startSentence, withArticle } from "../base/wording.ts";
 import type { AttributeSpec, Kind } from "../kinds/kind.ts";
 import type { NameTerm, Term } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
+import { fitFigure, isInRange } from "./figure-fit.ts";
 import { placeWords } from "./places.ts";
 
 /** What was said of a thing, by attribute name; `shared` is what any thing can have. */
@@ -108,7 +109,7 @@ class AttributeReader implements ReadAttributes {
 	}
 
 	private readQuantity(quantity: Quantity, term: Term, word: string | undefined): void {
-		const spec = this.specFor(quantity, word);
+		const spec = fitFigure(this.kind.attributes, quantity, word);
 		if (spec?.takes !== "quantity") {
 			// A volume can only be that of the box around it, wherever it stands: `box metal 18 cuin`.
 			if (quantity.dimension === "volume" && word === undefined && this.shared.volume === undefined) {
@@ -137,16 +138,6 @@ class AttributeReader implements ReadAttributes {
 			return this.set(spec, { sort: "unknown" }, term);
 		}
 		this.set(spec, { sort: "quantity", quantity }, term);
-	}
-
-	/** The attribute that a figure behind a word, or a bare one, is for; a bare one that fits it badly may be for one whose word was left out. */
-	private specFor(quantity: Quantity, word: string | undefined): AttributeSpec | undefined {
-		const specs = this.kind.attributes.filter(
-			(candidate) => candidate.takes === "quantity" && candidate.dimension === quantity.dimension,
-		);
-		const own = specs.find((spec) => ("word" in spec ? spec.word === word : word === undefined));
-		if (word !== undefined || (own !== undefined && isInRange(own, quantity))) return own;
-		return specs.find((spec) => spec.takes === "quantity" && spec.bare === true && isInRange(spec, quantity)) ?? own;
 	}
 
 	/** The number of a kind that is counted: the 8 of `neutral-bar 8`. */
@@ -390,10 +381,6 @@ class AttributeReader implements ReadAttributes {
 			? `${startSentence(withArticle(this.kind.name))} takes no figure.`
 			: `${startSentence(withArticle(this.kind.name))} takes ${told.join("; ")}.`;
 	}
-}
-
-function isInRange(spec: AttributeSpec, { value }: Quantity): boolean {
-	return spec.takes === "quantity" && value >= (spec.least ?? 0) && value <= (spec.most ?? Number.MAX_VALUE);
 }
 
 function textOf(term: Term | undefined): string {

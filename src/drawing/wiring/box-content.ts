@@ -1,5 +1,6 @@
 // What is in each enclosure of a circuit, and how its conductors meet it: from walls, on points, or free.
 import type { Cable, Circuit, Conductor, Enclosure, End, Link, Part, Splice } from "../../circuit/circuit.ts";
+import { sortByHead } from "./panel-groups.ts";
 
 /** Everything that belongs to one enclosure, whatever sheet it is drawn on. */
 export interface Stock {
@@ -37,6 +38,9 @@ export function takeStock(circuit: Circuit): Map<string, Stock> {
 		stocks.get(cable.from.name)?.meetings.push({ cable, end: 0 });
 		stocks.get(cable.to.name)?.meetings.push({ cable, end: 1 });
 	}
+	for (const stock of stocks.values())
+		if (stock.enclosure.sort === "panel")
+			stock.parts.splice(0, stock.parts.length, ...sortByHead(circuit, stock.parts, stock.links));
 	return stocks;
 }
 

@@ -29,7 +29,12 @@ export function barStates(content: BoxContent, bars: readonly Part[]): BarState[
 		const neutral = bar.face.traits.includes("neutral-bar");
 		const state = bonded ? "bonded" : body === undefined && !neutral ? "case not metal" : "isolated";
 		const ground = content.circuit.plan.settings.region === "us" ? "GROUND" : "EARTH";
-		return { lines: [neutral ? "NEUTRAL" : ground, state], bonded, neutral };
+		const head = bar.owner === content.enclosure.name ? undefined : bar.owner;
+		return {
+			lines: [neutral ? "NEUTRAL" : ground, head === undefined ? state : `of ${head}`],
+			bonded,
+			neutral,
+		};
 	});
 }
 

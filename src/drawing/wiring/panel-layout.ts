@@ -6,6 +6,7 @@ import { studAt } from "./box-frame.ts";
 import type { BoxPlan, Gland, Joint, Plate, Route } from "./box-plan.ts";
 import { headerHeight, innerMargin } from "./dimensions.ts";
 import { barStates, placeBars, placeBus } from "./panel-bars.ts";
+import { placeCombs } from "./panel-groups.ts";
 import { cutInline, mergeInline } from "./panel-inline.ts";
 import { type PanelParts, sortPanel } from "./panel-parts.ts";
 import { placePole } from "./panel-plates.ts";
@@ -64,7 +65,7 @@ export function layOutPanel(original: BoxContent, leastWidth: number): BoxPlan |
 		stubs,
 		panel: {
 			screws: bars.screws,
-			bars: [...bus.bars, ...bars.bars],
+			bars: [...bus.bars, ...placeCombs(content.circuit, content.links, rows.poles, poleX), ...bars.bars],
 			brackets: bracketTandems(parts.poles, poles),
 			texts: [...bus.texts, ...bars.texts],
 			bonds: bars.bonds.map((bond) => ({ ...bond, to: { x: bond.from.x, y: height } })),

@@ -39,6 +39,13 @@ export function lineTerminals(circuit: Circuit, part: Part): number[] {
 		.map(({ index }) => index);
 }
 
+/** Terminals by which a main gives on the neutral that it opens: each has a lead to a bar. */
+export function leadTerminals(circuit: Circuit, part: Part): number[] {
+	return terminalsOf(circuit, part)
+		.filter(({ clamp }) => clamp === "lead")
+		.map(({ index }) => index);
+}
+
 /** Terminals of a breaker that feed its circuit, and the tail of one that has its own. */
 export function loadTerminals(circuit: Circuit, part: Part): { loads: number[]; tails: number[] } {
 	const terminals = terminalsOf(circuit, part).filter(({ clamp }) => clamp !== "stab");

@@ -1,20 +1,24 @@
 // The breakers of a panel: contact, slot and rating, screws on the edge that wires come to.
 import type { Circuit, Part } from "../../circuit/circuit.ts";
+import type { Region } from "../../kinds/kind.ts";
 import { findSymbol } from "../../symbols/index.ts";
 import { shortenText, textWidth } from "../text-metrics.ts";
 import type { BoxContent } from "./box-content.ts";
 import type { Plate, PlateText, TerminalSpot } from "./box-plan.ts";
 import { busStep, screwRadius, type } from "./dimensions.ts";
-import { type PanelParts, slotName } from "./panel-parts.ts";
+import { labelLines } from "./panel-labels.ts";
+import type { PanelParts } from "./panel-parts.ts";
 import type { PoleRows } from "./panel-rows.ts";
 
 /** The width that all breakers of a panel have: the widest label's. */
 export function poleWidth(circuit: Circuit, parts: PanelParts): number {
 	const main = parts.main === undefined ? [] : [parts.main];
 	const labels = [...parts.poles, ...main].flatMap((part) =>
-		labelLines(part).map((label) => textWidth(label, noteBold) + 24),
+		labelLines(part, circuit.plan.settings.region).map((label) => textWidth(label, noteBold) + 24),
 	);
-	const named = parts.poles.map((part) => textWidth(circuitName(circuit, part), noteStyle) + ratingWidth(part) + 30);
+	const named = parts.poles.map(
+		(part) => textWidth(circuitName(circuit, part), noteStyle) + ratingWidth(part, circuit.plan.settings.region) + 30,
+	);
 	return Math.ceil(Math.max(104, ...labels, ...named));
 }
 
@@ -34,14 +38,19 @@ export function placePole(
 			point: target.point,
 			screws: ys.map((y) => ({ x: edge, y })),
 			letter: letterOf(circuit, pole.part, target.point),
-			letterAt: { x: edge + (faces === "left" ? 1 : -1) * (screwRadius + 4), y: target.y - 5 },
+			letterAt: {
+				x: edge + (faces === "left" ? 1 : -1) * (screwRadius + 4),
+				y: target.y + (faces === "left" ? 3.5 : -5),
+			},
 			anchor: faces === "left" ? "start" : "end",
 		};
 	});
 	const contact = `contact-breaker-${circuit.plan.settings.region}`;
+	// A head gives its neutral on beside its bus, so a contact there would seem to lead to the bus.
+	const both = faces === "right" && opensNeutral(content, pole.part);
 	const hots = pole.targets.filter((target) => {
 		const point = circuit.points[target.point];
-		return point?.kind === "terminal" && point.clamp !== "lead" && point.role !== "neutral";
+		return point?.kind === "terminal" && point.clamp !== "lead" && (point.role !== "neutral" || both);
 	});
 	const reach = (findSymbol(contact)?.box.width ?? 0) / 2;
 	// In a main each contact ends at the leg of the bus that it feeds, the first at the one furthest in.
@@ -69,11 +78,24 @@ export function placePole(
 	};
 }
 
+/** A neutral that a two-pole device opens has a contact; that of a ground-fault breaker is drawn as the wire it is to the hand. */
+function opensNeutral({ circuit, links }: BoxContent, { name, face }: Part): boolean {
+	const isNeutral = (point: number): boolean => circuit.points[point]?.role === "neutral";
+	return (
+		face.text.includes("two-pole") &&
+		links.some(({ part, nature, between }) => part === name && nature === "contact" && between.every(isNeutral))
+	);
+}
+
 function labelTexts(circuit: Circuit, pole: PoleRows, x: number, width: number, faces: "left" | "right"): PlateText[] {
-	const lines = pole.part.face.traits.includes("panel") ? ["lugs"] : labelLines(pole.part);
+	const lines = pole.part.face.traits.includes("panel")
+		? ["lugs"]
+		: labelLines(pole.part, circuit.plan.settings.region);
 	// A head is named above its contacts, where the bus leaves it below.
 	if (faces === "left")
-		return lines.map((text) => ({ text, at: { x: x + 10, y: pole.top + 14 }, anchor: "start", bold: true }));
+		return lines
+			.toReversed()
+			.map((text, index) => ({ text, at: { x: x + 10, y: pole.top + 14 + index * 13 }, anchor: "start", bold: true }));
 	const last = pole.bottom - 6;
 	const name = circuitName(circuit, pole.part);
 	const named: PlateText[] = name === "" ? [] : [{ text: name, at: { x: x + 8, y: last }, anchor: "start" }];
@@ -94,22 +116,16 @@ function circuitName(circuit: Circuit, part: Part): string {
 	return shortenText(names.join(", "), noteStyle, longestName);
 }
 
-function ratingWidth(part: Part): number {
-	return textWidth(labelLines(part).at(-1) ?? "", noteBold);
-}
-
-/** Slot and rating; a second line for what else it does. */
-function labelLines(part: Part): string[] {
-	const rating = part.face.rating === undefined ? "" : ` · ${part.face.rating} A`;
-	const first = `${slotName(part)}${rating}`;
-	return part.face.text.includes("ground-fault") ? ["ground-fault", first] : [first];
+function ratingWidth(part: Part, region: Region): number {
+	return textWidth(labelLines(part, region).at(-1) ?? "", noteBold);
 }
 
 /** Load screws need no letter; the others say what they are. */
 function letterOf(circuit: Circuit, part: Part, point: number): string {
 	const terminal = circuit.points[point];
 	if (terminal?.kind !== "terminal" || part.face.traits.includes("panel")) return "";
-	if (terminal.clamp === "lead") return "tail";
+	if (terminal.clamp === "lead")
+		return terminal.terminal === "tail" ? "tail" : terminal.side === "line" ? "N in" : "N out";
 	return terminal.role === "neutral" ? "N" : "";
 }
 

@@ -2,7 +2,8 @@
 import type { Part } from "../../circuit/circuit.ts";
 import { type BoxContent, type Entry, isCore, pointOf, type Wire } from "./box-content.ts";
 import { headerHeight, rowPitch } from "./dimensions.ts";
-import { lineTerminals, loadTerminals, type PanelParts } from "./panel-parts.ts";
+import { labelLines } from "./panel-labels.ts";
+import { leadTerminals, lineTerminals, loadTerminals, type PanelParts } from "./panel-parts.ts";
 
 /** A terminal that faces left or right, with the height of each wire's screw on it. */
 export interface Target {
@@ -39,8 +40,9 @@ export function planPanelRows(content: BoxContent, parts: PanelParts): PanelRows
 	const rowOf = new Map<Wire, number>();
 	const { circuit } = content;
 	const { main, bus } = parts;
-	const mainY = headerHeight + 50;
-	const mainPoles = main === undefined ? [] : lineTerminals(circuit, main);
+	const mainLines = main === undefined ? 1 : labelLines(main, circuit.plan.settings.region).length;
+	const mainY = headerHeight + 50 + (mainLines - 1) * lineHeight;
+	const mainPoles = main === undefined ? [] : [...lineTerminals(circuit, main), ...leadTerminals(circuit, main)];
 	const lugs = bus?.points.filter((point) => content.landings.has(point)) ?? [];
 	const heads = Math.max(mainPoles.length, lugs.length, 1);
 	let y = mainY + (heads - 1) * rowPitch + firstPoleDrop;
@@ -159,7 +161,8 @@ function headAt(
 	const heights = points.map((_, index) => y + index * rowPitch);
 	const targets = targetsAt(content, points, heights, "left", rowOf);
 	if (targets === undefined) return undefined;
-	return { part, top: y - headRise, bottom: Math.max(y, ...heights) + headDrop, targets };
+	const lines = part.face.traits.includes("panel") ? 1 : labelLines(part, content.circuit.plan.settings.region).length;
+	return { part, top: y - headRise - (lines - 1) * lineHeight, bottom: Math.max(y, ...heights) + headDrop, targets };
 }
 
 /** Screws for every wire on each terminal: its own row where it comes straight, else beside it. */
@@ -191,6 +194,7 @@ function targetsAt(
 
 const firstPoleDrop = 56;
 const headRise = 32;
+const lineHeight = 13;
 const headDrop = 16;
 const poleRise = 16;
 const poleDrop = 28;

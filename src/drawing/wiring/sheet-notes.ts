@@ -12,8 +12,10 @@ export function wiringNotes(circuit: Circuit, contents: readonly BoxContent[]): 
 function barNotes(content: BoxContent): string[] {
 	if (content.enclosure.sort !== "panel") return [];
 	const bars = sortPanel(content)?.bars ?? [];
-	return barStates(content, bars).map(({ neutral, bonded }) => {
-		const bar = `${content.enclosure.name}: ${neutral ? "neutral" : "ground"} bar`;
+	return barStates(content, bars).map(({ neutral, bonded }, index) => {
+		const owner = bars[index]?.owner ?? content.enclosure.name;
+		const behind = owner === content.enclosure.name ? "" : ` of ${owner}`;
+		const bar = `${content.enclosure.name}: ${neutral ? "neutral" : "ground"} bar${behind}`;
 		if (bonded) return `${bar} bonded to the case.`;
 		return `${bar} ${neutral ? "isolated from the case" : "on a case that is not metal"}.`;
 	});
