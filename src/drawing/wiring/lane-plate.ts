@@ -53,6 +53,8 @@ export function sizeLanePlate(content: BoxContent, plan: LanePlan): LanePlateSiz
 		drop: hasBottom && passing ? stripDrop : 0,
 	};
 	const room = hasBottom ? letterStrip : passing ? 12 : 18;
+	// The contact of a switch with travellers reaches above its rows.
+	const reach = contact?.common === undefined ? 0 : 4;
 	if (raised)
 		return {
 			...shared,
@@ -61,7 +63,7 @@ export function sizeLanePlate(content: BoxContent, plan: LanePlan): LanePlateSiz
 				(contact?.width ?? 0) + 2 * (letters + (contact?.common === undefined ? 20 : 32)),
 				least,
 			),
-			above: letterRise + (sided ? sideHeight + sideLift : 0) + (face === undefined ? 8 : face.height + 12),
+			above: letterRise + (sided ? sideHeight + sideLift : 0) + (face === undefined ? 8 : face.height + 12 + reach),
 			below: room,
 		};
 	const edges = (letters + 14) * (both ? 2 : 1) + (both ? 8 : 18);
