@@ -37,6 +37,12 @@ const shared: readonly AttributeSpec[] = [
 		word: "tied",
 		summary: "the breaker whose handle is tied to its own, so that both open together",
 	},
+	{
+		name: "fastening",
+		takes: "phrase",
+		phrases: ["held down"],
+		summary: "screwed or clipped to the panel, as one that feeds its bus must be",
+	},
 ];
 
 export const breaker: Kind = {
@@ -227,7 +233,7 @@ function face(
 			text: rating === undefined ? what : `${rating} A ${what}`,
 			wiring,
 			oneLine,
-			traits: ["breaker"],
+			traits: said.choice("fastening") === undefined ? ["breaker"] : ["breaker", "held-down"],
 			...(rating === undefined ? {} : { rating }),
 		},
 	};

@@ -257,6 +257,7 @@ export type Trait =
 	| "junction"
 	| "load"
 	| "breaker"
+	| "held-down"
 	| "neutral-bar"
 	| "ground-bar"
 	| "hot-bus"

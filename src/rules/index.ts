@@ -1,4 +1,5 @@
 // Every rule, in the order an inspector would look: protection, polarity, neutral, ground, ground-fault, loads, workmanship.
+import { backFeedUnfastened } from "./back-feed-unfastened.ts";
 import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
 import { cableUnsuited } from "./cable-unsuited.ts";
@@ -46,6 +47,7 @@ export const rules: readonly Rule[] = [
 	protectionTooLarge,
 	protectionOutOfOrder,
 	mainBypassed,
+	backFeedUnfastened,
 	circuitMislabelled,
 	circuitsJoined,
 	// polarity
