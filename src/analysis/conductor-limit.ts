@@ -2,6 +2,7 @@
 // Air is taken to have the 30 °C of the tables; nothing is judged here.
 import { formatGauge, type Gauge } from "../base/gauge.ts";
 import type { Cable, Circuit, Conductor } from "../circuit/circuit.ts";
+import { aluminiumAmpacity, smallAluminiumLimit } from "../handbook/aluminium-ampacity.ts";
 import { copperAmpacity } from "../handbook/copper-ampacity.ts";
 import { cordAmpacity } from "../handbook/cord-ampacity.ts";
 import { iecAmpacities, iecAmpacity } from "../handbook/iec-ampacity.ts";
@@ -50,7 +51,6 @@ export function conductorLimit(circuit: Circuit, conductor: Conductor): Conducto
 const limitsOf = new WeakMap<Circuit, Map<string, { readonly limit: ConductorLimit | undefined }>>();
 
 function findLimit(circuit: Circuit, conductor: Conductor): ConductorLimit | undefined {
-	if (conductor.material !== "copper") return undefined;
 	const own = limitOf(circuit, conductor, conductor.gauge);
 	if (own !== undefined) return own;
 	const thinnest = thinnestRows()
@@ -72,12 +72,15 @@ export function carefulLimit({ enclosed, largest }: ConductorLimit): number {
 
 function limitOf(circuit: Circuit, conductor: Conductor, gauge: Gauge): ConductorLimit | undefined {
 	const { rules, region } = circuit.plan.settings;
+	const isCopper = conductor.material === "copper";
 	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
+	// Of aluminium only the table for building wire is at hand.
+	if (!isCopper && (rules === "boat" || region === "iec" || cable?.flexible === true)) return undefined;
 	if (rules === "boat") return onBoats(circuit, conductor, cable, gauge);
 	if (region === "iec") return byMethod(gauge);
 	// A cord's ground does not count; what else it has carries current.
 	if (cable?.flexible === true) return inCord(gauge, cable.conductors.length > 3 ? 3 : 2);
-	return inBuildingWire(gauge, conductor.insulation);
+	return inBuildingWire(gauge, conductor);
 }
 
 /** The thinnest usual size that may have a device of so many amperes, as it is written; undefined beyond the tables. */
@@ -95,13 +98,17 @@ function thinnestRows(): readonly Gauge[] {
 }
 
 /**
- * NFPA 70 240.4: the ampacity, or the next standard rating above it, and never more than 240.4(D) allows for 14 to 10 AWG.
+ * NFPA 70 240.4: the ampacity, or the next standard rating above it, and never more than 240.4(D) allows for thin ones.
  * No column above 75 C, for terminals are not marked for more (110.14(C), recalled).
  */
-function inBuildingWire(gauge: Gauge, insulation: number): ConductorLimit | undefined {
-	const ampacity = copperAmpacity(gauge, Math.min(insulation, 75));
-	const small = smallConductorLimit(gauge);
-	const size = `${formatGauge(gauge)} copper`;
+function inBuildingWire(
+	gauge: Gauge,
+	{ insulation, material }: Pick<Conductor, "insulation" | "material">,
+): ConductorLimit | undefined {
+	const isCopper = material === "copper";
+	const ampacity = (isCopper ? copperAmpacity : aluminiumAmpacity)(gauge, Math.min(insulation, 75));
+	const small = isCopper ? smallConductorLimit(gauge) : smallAluminiumLimit(gauge);
+	const size = `${formatGauge(gauge)} ${material}`;
 	if (small !== undefined && (ampacity === undefined || small.largest <= ampacity.ampere))
 		return {
 			largest: small.largest,

@@ -1,5 +1,5 @@
 // The smallest equipment grounding conductor by the rating of the protective device ahead of it.
-import type { Gauge } from "../base/gauge.ts";
+import { formatGauge, type Gauge } from "../base/gauge.ts";
 import type { Provenance, Sourced } from "./provenance.ts";
 import { type AwgLabel, awgOf } from "./sizes.ts";
 import { type Clause, clauseTable, type Table, table } from "./table.ts";
@@ -9,24 +9,24 @@ export interface EquipmentGround {
 	/** Rating of the protective device, not exceeding, amperes. */
 	readonly upTo: number;
 	readonly copper: Gauge;
-	/** As printed: AWG, or kcmil for the last row. */
-	readonly aluminium: string;
+	/** Undefined beyond the sizes of wire gauge, where 250 kcmil is printed. */
+	readonly aluminium: Gauge | undefined;
 }
 
 const provenance: Provenance = { source: "NFPA 70 Table 250.122", known: "read", note: "two reprints agree" };
-const rows: readonly (readonly [number, AwgLabel, string])[] = [
-	[15, "14", "12 AWG"],
-	[20, "12", "10 AWG"],
-	[60, "10", "8 AWG"],
-	[100, "8", "6 AWG"],
-	[200, "6", "4 AWG"],
-	[300, "4", "2 AWG"],
-	[400, "3", "1 AWG"],
-	[500, "2", "1/0 AWG"],
-	[600, "1", "2/0 AWG"],
-	[800, "1/0", "3/0 AWG"],
-	[1000, "2/0", "4/0 AWG"],
-	[1200, "3/0", "250 kcmil"],
+const rows: readonly (readonly [number, AwgLabel, AwgLabel | undefined])[] = [
+	[15, "14", "12"],
+	[20, "12", "10"],
+	[60, "10", "8"],
+	[100, "8", "6"],
+	[200, "6", "4"],
+	[300, "4", "2"],
+	[400, "3", "1"],
+	[500, "2", "1/0"],
+	[600, "1", "2/0"],
+	[800, "1/0", "3/0"],
+	[1000, "2/0", "4/0"],
+	[1200, "3/0", undefined],
 ];
 
 /** Smallest equipment grounding conductors. */
@@ -36,9 +36,14 @@ export const equipmentGrounds: Table<EquipmentGround> = table<EquipmentGround>(
 	[
 		["device up to, A", (row) => row.upTo],
 		["copper, AWG", (row) => row.copper.label],
-		["aluminium", (row) => row.aluminium],
+		["aluminium", (row) => (row.aluminium === undefined ? "250 kcmil" : formatGauge(row.aluminium))],
 	],
-	rows.map(([upTo, copper, aluminium]) => ({ upTo, copper: awgOf(copper), aluminium, provenance })),
+	rows.map(([upTo, copper, aluminium]) => ({
+		upTo,
+		copper: awgOf(copper),
+		aluminium: aluminium === undefined ? undefined : awgOf(aluminium),
+		provenance,
+	})),
 );
 
 /** The riders to the table. */

@@ -1,4 +1,5 @@
 // Every table of the handbook, in reading order, for printing by name and for the test that walks them all.
+import { aluminiumAmpacities, smallAluminiums } from "./aluminium-ampacity.ts";
 import { ambientFactors, bundlingFactors } from "./ampacity-corrections.ts";
 import { boxAllowances, conductorVolumes } from "./box-fill.ts";
 import { branchCircuitClauses } from "./branch-circuits.ts";
@@ -46,6 +47,8 @@ export const tables: readonly HandbookTable[] = [
 	standardRatings,
 	smallConductors,
 	copperAmpacities,
+	aluminiumAmpacities,
+	smallAluminiums,
 	ampacityClauses,
 	ambientFactors,
 	bundlingFactors,

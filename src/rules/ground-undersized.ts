@@ -68,11 +68,12 @@ function tell(
 ): Finding[] {
 	const rating = exposure.device?.rating ?? 0;
 	const row = equipmentGroundFor(rating);
-	if (row === undefined || compareGauges(conductor.gauge, row.copper) >= 0) return [];
+	const printed = conductor.material === "copper" ? row?.copper : row?.aluminium;
+	if (row === undefined || printed === undefined || compareGauges(conductor.gauge, printed) >= 0) return [];
 	const hots = hotBeside(analysis.circuit, conductor, hotIn);
 	// Never larger than the circuit's own conductors: 250.122(A). Those may be too thin themselves, which is told elsewhere.
 	if (hots === undefined || compareGauges(conductor.gauge, hots) >= 0) return [];
-	const needed = compareGauges(row.copper, hots) < 0 ? row.copper : hots;
+	const needed = compareGauges(printed, hots) < 0 ? printed : hots;
 	const amperes = `${formatNumber(rating, 1)} A`;
 	return [
 		finding({

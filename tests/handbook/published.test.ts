@@ -164,7 +164,8 @@ describe("circuits", () => {
 	test("NFPA 70 Table 250.122, read: 20 A 12 AWG, 50 A 10 AWG (published example), 1200 A 3/0", () => {
 		expect(equipmentGroundFor(20)?.copper.label).toBe("12");
 		expect(equipmentGroundFor(50)?.copper.label).toBe("10");
-		expect(equipmentGroundFor(1200)).toMatchObject({ copper: { label: "3/0" }, aluminium: "250 kcmil" });
+		expect(equipmentGroundFor(1200)).toMatchObject({ copper: { label: "3/0" }, aluminium: undefined });
+		expect(equipmentGroundFor(200)?.aluminium?.label).toBe("4");
 		expect(equipmentGroundFor(1201)).toBeUndefined();
 	});
 	test("voltage drop, read: NFPA 70 3 and 5 %, ABYC 3 and 10 %, IEC lighting 3 %", () => {

@@ -279,8 +279,12 @@ at b1
 //^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "the 22 AWG conductor"
 `);
 	});
-	test("aluminium has no table here", () => {
-		checkMarked(`${supply}circuit pump from LC breaker 20 A by 10-2 aluminium
+	test("aluminium has no table on boats", () => {
+		checkMarked(`plan
+  rules boat
+inlet shore 30 A 120 V
+panel LC main 30 A from shore by triplex 10 AWG, 10 ft
+circuit pump from LC breaker 20 A by 10-2 aluminium
   14 ft to p1: pump 900 W
 //         ^^ protection-too-large "aluminium is missing"
 `);
