@@ -83,6 +83,8 @@ export interface Terminal extends AnyPoint {
 	readonly largest: Gauge;
 	/** Colour of the screw as the hand finds it: `brass`, `silver`, `green`, `dark`. */
 	readonly screw: string | undefined;
+	/** Whether it takes a conductor of aluminium. */
+	readonly aluminium: boolean;
 }
 /** A joint of conductors in a box. */
 export interface Splice extends AnyPoint {

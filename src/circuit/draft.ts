@@ -72,6 +72,8 @@ export class Draft {
 
 	addTerminal(thing: Thing, spec: TerminalSpec, enclosure: Enclosure): number {
 		const index = this.points.length;
+		const { said } = thing;
+		const metal = said.choice("metal");
 		this.addPoint({
 			kind: "terminal",
 			index,
@@ -82,10 +84,12 @@ export class Draft {
 			role: spec.role,
 			side: spec.side,
 			clamp: spec.clamp,
-			capacity: spec.capacity,
-			smallest: spec.smallest,
-			largest: spec.largest,
+			// What the builder reads off the part holds in place of what is usual.
+			capacity: said.count("takes") ?? spec.capacity,
+			smallest: said.gauge("smallest") ?? spec.smallest,
+			largest: said.gauge("largest") ?? spec.largest,
 			screw: spec.screw,
+			aluminium: metal === undefined ? spec.aluminium === true : metal === "copper and aluminium",
 			span: thing.span,
 		});
 		for (const other of spec.also ?? []) this.pointByName.set(`${thing.name}.${other}`, index);

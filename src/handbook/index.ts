@@ -32,6 +32,7 @@ import { standardBoxes } from "./standard-boxes.ts";
 import { standardRatings } from "./standard-ratings.ts";
 import { caravanCords, supplyClauses, supplyInlets } from "./supply-inlets.ts";
 import type { HandbookTable } from "./table.ts";
+import { terminalMetals } from "./terminal-metals.ts";
 import { clampCounts, clampEnds, screwRoles, terminalClauses } from "./terminals.ts";
 import { testerReadings } from "./tester-readings.ts";
 import { twoPoleClauses } from "./two-pole-clauses.ts";
@@ -97,6 +98,7 @@ export const tables: readonly HandbookTable[] = [
 	clampEnds,
 	clampCounts,
 	terminalClauses,
+	terminalMetals,
 	jointConnectors,
 	crimpBarrels,
 	screwTorques,

@@ -28,5 +28,10 @@ export const terminalMetals: Table<TerminalMetal> = table<TerminalMetal>(
 		["takes aluminium", (row) => (row.aluminium ? "yes" : "no")],
 		["marking", (row) => row.marking],
 	],
-	rows.map(([place, aluminium, marking, known, source]) => ({ place, aluminium, marking, provenance: { source, known } })),
+	rows.map(([place, aluminium, marking, known, source]) => ({
+		place,
+		aluminium,
+		marking,
+		provenance: { source, known },
+	})),
 );

@@ -1,6 +1,7 @@
 // The bars of a panel: neutral, isolated or bonded, and ground. Every port is one potential.
 
 import type { Blueprint, Kind, Said } from "./kind.ts";
+import { markedCount, markings } from "./terminal-marking.ts";
 import { cage, neutralKnot } from "./terminals.ts";
 
 const example = (bar: string) => `inlet shore 30 A 120 V
@@ -24,7 +25,7 @@ export const neutralBar: Kind = {
 	summary: "The neutral bar of a panel, on standoffs unless `bonded` to the case by a screw or strap.",
 	example: example("NB: neutral-bar ports 8"),
 	stands: ["panel"],
-	attributes: [ports, { name: "bonded", takes: "flag", summary: "joined to the case" }],
+	attributes: [ports, markedCount, ...markings, { name: "bonded", takes: "flag", summary: "joined to the case" }],
 	build: (said) => {
 		const bonded = said.flag("bonded") === true;
 		return bar(said, "neutral", bonded ? "bonded to the case" : "isolated", bonded ? "bond" : undefined);
@@ -36,7 +37,7 @@ export const groundBar: Kind = {
 	summary: "The ground bar of a panel, screwed to its case.",
 	example: example("GB: ground-bar ports 8"),
 	stands: ["panel"],
-	attributes: [ports],
+	attributes: [ports, markedCount, ...markings],
 	build: (said) => bar(said, "ground", "bonded to the case", "solid"),
 };
 

@@ -1,6 +1,7 @@
 // What uses power and passes nothing on but the feed itself: lights, fans, pumps, heaters, and any other load.
 
 import type { Kind, Trait } from "./kind.ts";
+import { markedMetal } from "./terminal-marking.ts";
 import { deviceTerminal, switchedSide } from "./terminals.ts";
 
 /** One row a kind: its word, what it is, its marks, and what the rules take it for. */
@@ -49,6 +50,7 @@ circuit one from LC breaker 15 A by 14-2
 			summary: "240 V for one fed by two hots",
 		},
 		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for one on two hots and a neutral" },
+		markedMetal,
 		{ name: "continuous", takes: "flag", summary: "may run for three hours or more" },
 		{ name: "neutral", takes: "flag", summary: "`no neutral` for one fed by hots alone" },
 	],

@@ -2,6 +2,7 @@
 
 import { boardHead } from "./board-head.ts";
 import type { Kind } from "./kind.ts";
+import { markings } from "./terminal-marking.ts";
 import { deviceTerminal } from "./terminals.ts";
 import { twoPoles, voltageOfPoles } from "./two-poles.ts";
 
@@ -32,6 +33,7 @@ circuit heater from LC breaker 20 A by 12-2
 			summary: "whether it opens the neutral with the hot",
 		},
 		voltageOfPoles,
+		...markings,
 	],
 	build: (said) => {
 		if (said.slot?.name === "main")

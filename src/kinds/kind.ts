@@ -66,6 +66,8 @@ export type AttributeSpec =
 	  }
 	/** The name of another thing behind a word: `tied LC.3`. */
 	| { readonly name: string; readonly takes: "name"; readonly word: string; readonly summary: string }
+	/** A size of conductor behind a word: `largest 2/0`. */
+	| { readonly name: string; readonly takes: "gauge"; readonly word: string; readonly summary: string }
 	/** Two figures with a slash: `12 V / 120 V`. */
 	| { readonly name: string; readonly takes: "pair"; readonly dimension: Dimension; readonly summary: string };
 
@@ -88,6 +90,7 @@ export interface Said {
 	choice(attribute: string): string | undefined;
 	count(attribute: string): number | undefined;
 	pair(attribute: string): readonly [Quantity, Quantity] | undefined;
+	gauge(attribute: string): Gauge | undefined;
 }
 export type Region = "us" | "iec";
 export type RuleSet = "camper" | "boat" | "building";
@@ -147,6 +150,8 @@ export interface TerminalSpec {
 	readonly smallest: Gauge;
 	readonly largest: Gauge;
 	readonly screw?: string | undefined;
+	/** Whether it takes a conductor of aluminium; not, if not said. */
+	readonly aluminium?: boolean | undefined;
 	/**
 	 * The knot it belongs to: terminals and cores of one knot are joined in the box. Undefined: nothing lands by itself.
 	 * Knots that the first side names become the box's own, by role, shared by all its devices; the others stay the device's.

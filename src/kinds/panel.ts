@@ -3,6 +3,7 @@
 import { neutralAhead } from "./board-head.ts";
 import type { Brought, Kind, Said } from "./kind.ts";
 import { residualAttributes } from "./residual-current.ts";
+import { markings } from "./terminal-marking.ts";
 import { cage } from "./terminals.ts";
 
 export const panel: Kind = {
@@ -61,6 +62,7 @@ circuit bunks from LC.1A by 12-2
 			summary: "whether the screw or strap that joins neutral bar and case is in place",
 		},
 		{ name: "bonded", takes: "flag", summary: "its neutral bar is joined to the case by a screw or strap" },
+		...markings,
 		{ name: "plastic", takes: "flag", summary: "its case is not metal" },
 	],
 	build: (said) => {

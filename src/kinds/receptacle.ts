@@ -1,6 +1,7 @@
 // A receptacle: single, duplex or split. Fed in parallel: hot, neutral and ground come in and go on.
 
 import type { Blueprint, Kind, LoadSpec, Role, Said, SideSpec, TerminalSpec } from "./kind.ts";
+import { markedMetal } from "./terminal-marking.ts";
 import { deviceTerminal, switchedSide } from "./terminals.ts";
 
 export const receptacle: Kind = {
@@ -51,6 +52,7 @@ circuit bunks from LC breaker 20 A by 12-2
 			phrases: ["no neutral tab", "no silver tab"],
 			summary: "the tab between the silver screws is broken off: each half has its own neutral",
 		},
+		markedMetal,
 		{ name: "weatherproof", takes: "flag", summary: "has a cover for wet places" },
 		{ name: "dedicated", takes: "flag", summary: "meant to be alone on its circuit" },
 	],

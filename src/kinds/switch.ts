@@ -1,6 +1,7 @@
 // A switch or dimmer in the hot: fed on line, going on from its switched side; neutral and ground pass by.
 
 import type { Blueprint, Kind, Said } from "./kind.ts";
+import { markedMetal } from "./terminal-marking.ts";
 import { deviceTerminal } from "./terminals.ts";
 import { switchFace, travellerSwitch, travellerWords } from "./traveller-switch.ts";
 import { twoPoles, voltageOfPoles } from "./two-poles.ts";
@@ -32,6 +33,7 @@ circuit lights from LC breaker 15 A by 14-2
 			summary: "whether it opens the hot alone or the neutral with it",
 		},
 		voltageOfPoles,
+		markedMetal,
 		{
 			name: "ways",
 			takes: "choice",

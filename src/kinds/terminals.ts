@@ -48,10 +48,12 @@ export function deviceTerminal(
 	extra: Extra = {},
 ): TerminalSpec {
 	const screw = deviceScrew(region, name, role, knot, extra);
-	return amperes > 20 ? { ...screw, clamp: "cage", largest: region === "us" ? awg(4) : squareMillimetres(25) } : screw;
+	return amperes > 20
+		? { ...screw, clamp: "cage", largest: region === "us" ? awg(4) : squareMillimetres(25), aluminium: region === "us" }
+		: screw;
 }
 
-/** A pressure terminal of a panel, breaker or power device: 14 AWG to `largest`, one conductor unless said otherwise. */
+/** A pressure terminal of a panel, breaker or power device: 14 AWG to `largest`, one conductor of either metal unless said otherwise. */
 export function cage(
 	region: Region,
 	name: string,
@@ -59,7 +61,7 @@ export function cage(
 	knot: string | undefined,
 	extra: Extra = {},
 ): TerminalSpec {
-	return terminal(name, role, knot, cageSizes[region], extra);
+	return terminal(name, role, knot, cageSizes[region], { aluminium: region === "us", ...extra });
 }
 
 /** A terminal for one conductor in a cage where nothing else is said. Written out, so that all terminals are of one shape: they are many. */
@@ -81,6 +83,7 @@ function terminal(
 		largest: extra.largest ?? largest,
 		screw: extra.screw,
 		knot,
+		aluminium: extra.aluminium,
 		gathers: extra.gathers,
 	};
 }

@@ -1,5 +1,6 @@
 // Reads the words behind a thing against what its kind takes; gives what was said, and a finding for each word that says nothing.
 import type { Finding } from "../base/finding.ts";
+import { type Gauge, squareMillimetres } from "../base/gauge.ts";
 import { didYouMean } from "../base/nearest.ts";
 import { formatQuantity, type Quantity, unitsOf } from "../base/quantity.ts";
 import { startSentence, withArticle } from "../base/wording.ts";
@@ -20,6 +21,7 @@ export type AttributeValue =
 	| { readonly sort: "count"; readonly count: number }
 	| { readonly sort: "word"; readonly word: string }
 	| { readonly sort: "flag"; readonly flag: boolean }
+	| { readonly sort: "gauge"; readonly gauge: Gauge }
 	| { readonly sort: "unknown" };
 /** What any thing can have: its place, its box, whether a row of things shares its figure. */
 export interface SharedAttributes {
@@ -176,6 +178,7 @@ class AttributeReader implements ReadAttributes {
 			if (spec.takes === "quantity" && spec.word === word) return this.readWordedQuantity(spec, term);
 			if (spec.takes === "count" && spec.word === word) return this.readCount(spec, term);
 			if (spec.takes === "name" && spec.word === word) return this.readName(spec, term);
+			if (spec.takes === "gauge" && spec.word === word) return this.readGauge(spec, term);
 		}
 		if (word === "no") return this.readNegation(term);
 		this.refuse(this.unknown(term, word));
@@ -275,6 +278,28 @@ class AttributeReader implements ReadAttributes {
 			);
 		this.position++;
 		this.set(spec, { sort: "word", word: next.text }, next);
+	}
+
+	/** The size of a conductor behind a word. */
+	private readGauge(spec: AttributeSpec & { takes: "gauge" }, term: NameTerm): void {
+		const next = this.peek();
+		const gauge =
+			next?.kind === "gauge"
+				? next.gauge
+				: next?.kind === "quantity" && next.quantity.dimension === "area"
+					? squareMillimetres(next.quantity.value)
+					: undefined;
+		if (gauge === undefined || next === undefined)
+			return this.refuse(
+				planFinding("unit-wrong", {
+					title: `\`${term.text}\` needs the size of a conductor`,
+					span: term.span,
+					label: "size missing",
+					help: `Write \`${term.text}\` and ${spec.summary}: \`${term.text} 2/0\`, \`${term.text} 16 mm2\`.`,
+				}),
+			);
+		this.position++;
+		this.set(spec, { sort: "gauge", gauge }, next);
 	}
 
 	private readCount(spec: AttributeSpec & { takes: "count" }, term: Term & { readonly text: string }): void {

@@ -1,4 +1,5 @@
 // What was said of a thing as its kind asks for it: values by attribute, and what the slot, the cable and the device ahead say.
+import type { Gauge } from "../base/gauge.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { Said } from "../kinds/kind.ts";
 import type { AttributeValue } from "./attributes.ts";
@@ -56,6 +57,11 @@ export class SaidValues implements Said {
 	count(attribute: string): number | undefined {
 		const value = this.values.get(attribute);
 		return value?.sort === "count" ? value.count : undefined;
+	}
+
+	gauge(attribute: string): Gauge | undefined {
+		const value = this.values.get(attribute);
+		return value?.sort === "gauge" ? value.gauge : undefined;
 	}
 
 	pair(attribute: string): readonly [Quantity, Quantity] | undefined {

@@ -39,6 +39,7 @@ import { strandsUnterminated } from "./strands-unterminated.ts";
 import { supplyMissing } from "./supply-missing.ts";
 import { switchInNeutral } from "./switch-in-neutral.ts";
 import { switchWithoutEffect } from "./switch-without-effect.ts";
+import { terminalMetalWrong } from "./terminal-metal-wrong.ts";
 import { terminalOverfilled } from "./terminal-overfilled.ts";
 
 export const rules: readonly Rule[] = [
@@ -87,6 +88,7 @@ export const rules: readonly Rule[] = [
 	endLoose,
 	supplyMissing,
 	terminalOverfilled,
+	terminalMetalWrong,
 	strandsUnterminated,
 	endContradicted,
 ];

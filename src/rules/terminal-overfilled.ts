@@ -1,7 +1,7 @@
 // Terminals and joints that hold more conductors than they are made for, or thicker ones.
 import type { Analysis } from "../analysis/analysis.ts";
-import { type Finding, finding } from "../base/finding.ts";
-import { compareGauges, formatGauge } from "../base/gauge.ts";
+import { type Finding, type FindingSlots, finding } from "../base/finding.ts";
+import { compareGauges, formatGauge, type Gauge } from "../base/gauge.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Conductor, End, Splice, Terminal } from "../circuit/circuit.ts";
 import { foldName } from "../plan/names.ts";
@@ -53,7 +53,8 @@ at b1
 		return [...landed.keys()].toSorted(byNumber).flatMap((index) => {
 			const ends = landed.get(index) ?? [];
 			const point = analysis.circuit.points[index];
-			if (point?.kind === "terminal") return [...tellTerminal(analysis, point, ends), ...tellThickness(point, ends)];
+			if (point?.kind === "terminal")
+				return [...tellTerminal(analysis, point, ends), ...tellThickness(analysis, point, ends)];
 			return point?.kind === "splice" ? tellSplice(point, ends) : [];
 		});
 	},
@@ -76,9 +77,13 @@ function findFull({ points, conductors }: Circuit): ReadonlySet<number> {
 			const count = (counts[point] ?? 0) + 1;
 			counts[point] = count;
 			if (count > (target.kind === "splice" ? target.ports : target.capacity)) full.add(point);
-			if (target.kind === "terminal" && compareGauges(gauge, target.largest) > 0) full.add(point);
+			if (target.kind === "terminal" && isUnfit(gauge, target)) full.add(point);
 		}
 	return full;
+}
+
+function isUnfit(gauge: Gauge, { smallest, largest }: Terminal): boolean {
+	return compareGauges(gauge, largest) > 0 || compareGauges(gauge, smallest) < 0;
 }
 
 /** What is on each of the points, what the builder said last: the end that is too many is one that somebody put there. */
@@ -178,24 +183,49 @@ function tellSplice(splice: Splice, ends: readonly Landed[]): Finding[] {
 	];
 }
 
-/** A binding screw is for 10 AWG at most (NFPA 70 110.14(A)); what a cage takes is marked on it, so that is only told. */
-function tellThickness(terminal: Terminal, ends: readonly Landed[]): Finding[] {
-	const thick = ends.find(({ conductor }) => compareGauges(conductor.gauge, terminal.largest) > 0);
-	if (thick === undefined) return [];
+/** A binding screw is for 10 AWG at most (NFPA 70 110.14(A)); what a cage takes is marked on it, so that is only told where it was not read off. */
+function tellThickness({ circuit }: Analysis, terminal: Terminal, ends: readonly Landed[]): Finding[] {
+	const { said } = circuit.plan.thingByName.get(foldName(terminal.part)) ?? {};
 	const isScrew = terminal.clamp === "screw";
+	const thick = ends.find(({ conductor }) => compareGauges(conductor.gauge, terminal.largest) > 0);
+	const thin =
+		said?.gauge("smallest") === undefined
+			? undefined
+			: ends.find(({ conductor }) => compareGauges(conductor.gauge, terminal.smallest) < 0);
+	const told = (landed: Landed, limit: Gauge, most: string): FindingSlots => ({
+		...slots(terminal.name, [landed], terminal.capacity),
+		level: "error",
+		title: `${landed.conductor.name} is ${formatGauge(landed.conductor.gauge)}, and ${terminal.name} takes ${formatGauge(limit)} at ${most}`,
+		span: landed.end.span,
+		figures: [],
+		help: "",
+	});
 	return [
-		finding({
-			...slots(terminal.name, [thick], terminal.capacity),
-			level: isScrew ? "error" : "note",
-			title: `${thick.conductor.name} is ${formatGauge(thick.conductor.gauge)}, and ${terminal.name} takes ${formatGauge(terminal.largest)} at most`,
-			span: thick.end.span,
-			key: `${terminalOverfilled.code}@${terminal.name}/thick`,
-			figures: [],
-			why: "A thick conductor does not lie under the head, and a bent one works loose.",
-			help: isScrew
-				? "Splice a thinner pigtail to it that the breaker ahead still protects, or use a device with larger terminals."
-				: "Look at the marking on the terminal; this is only its usual size.",
-		}),
+		...(thick === undefined
+			? []
+			: [
+					finding({
+						...told(thick, terminal.largest, "most"),
+						level: isScrew || said?.gauge("largest") !== undefined ? "error" : "note",
+						key: `${terminalOverfilled.code}@${terminal.name}/thick`,
+						why: "A thick conductor does not lie under the head, and a bent one works loose.",
+						help: isScrew
+							? "Splice a thinner pigtail to it that the breaker ahead still protects, or use a device with larger terminals."
+							: said?.gauge("largest") === undefined
+								? "Look at the marking on the terminal; this is only its usual size."
+								: "Use lugs or a bar for this size.",
+					}),
+				]),
+		...(thin === undefined
+			? []
+			: [
+					finding({
+						...told(thin, terminal.smallest, "least"),
+						key: `${terminalOverfilled.code}@${terminal.name}/thin`,
+						why: "A thin conductor is not held by a terminal made for thicker ones, and works loose.",
+						help: "Use lugs or a bar for this size.",
+					}),
+				]),
 	];
 }
 

@@ -27,15 +27,19 @@ panel LC main 40 A 120/240 V from pole by 8-3 aluminium, 12 ft
 //                           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "8 AWG in LC-1: 35 A at most"
 `);
 	});
-	test("its ground thinner than the table asks for in aluminium, where copper would do", () => {
-		const bonded = (metal: string) => `plan
-  rules building
-inlet pole 60 A 120/240 V
-panel LC main 60 A 120/240 V
-bond board from pole.out by single 10 AWG green ${metal}
-  12 ft to LC
-`;
-		expect(bonded("copper")).not.toBe(bonded("aluminium"));
+	test("its ground thinner than 20 A asks for in aluminium, where copper would do", () => {
+		const bonded = (metal: string) => `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit pump from LC breaker 20 A by single 10 AWG black
+  8 ft to p1: pump 60 W, copper and aluminium
+feed back from LC.neutral by single 10 AWG white
+  8 ft to p1
+bond shell from LC.ground by single 12 AWG green ${metal}
+  8 ft to p1`;
+		checkRight(bonded("copper"));
+		checkMarked(`${bonded("aluminium")}
+//        ^^ ground-undersized "20 A ahead asks for 10 AWG"
+`);
 	});
 });
 

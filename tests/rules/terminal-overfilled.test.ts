@@ -1,5 +1,6 @@
 // Terminals and joints hold no more conductors than they are made for, nor thicker ones.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const legs = `inlet pole 50 A, 120 V / 240 V
@@ -204,5 +205,56 @@ at l2
 			chain("hot", "neutral").replace("l2.hot\n", "l2.hot\n//^^^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled\n") +
 				"//^^^^^^^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled\n",
 		);
+	});
+});
+
+describe("what is read off a lug or a bar", () => {
+	const feeder = (words: string, cable: string) => `plan
+  rules building
+inlet pole 60 A 120/240 V
+panel LC lugs only, legs 2 ${words} from pole by ${cable}, 12 ft
+`;
+	test("a lug that takes the size says so: nothing is asked", () => {
+		const notes = checkRight(feeder("largest 2/0", "2-3 aluminium 75 C")).findings;
+		expect(notes.filter(({ marks }) => marks.some((mark) => mark.startsWith("LC.bus")))).toEqual([]);
+		const usual = checkRight(feeder("", "2-3 aluminium 75 C")).findings;
+		expect(usual.filter(({ marks }) => marks.some((mark) => mark.startsWith("LC.bus"))).length).toBe(2);
+	});
+	test("one that does not is told", () => {
+		const { findings } = checkPlan(feeder("largest 6 AWG", "4-3"), "plan");
+		expect(findings.filter(({ level }) => level !== "note").map(({ title }) => title)).toEqual([
+			"LC-1.black is 4 AWG, and LC.bus.A takes 6 AWG at most",
+			"LC-1.red is 4 AWG, and LC.bus.B takes 6 AWG at most",
+		]);
+	});
+	test("one that is too large is told", () => {
+		const { findings } = checkPlan(feeder("smallest 2 AWG, largest 4/0", "4-3"), "plan");
+		expect(findings.filter(({ level }) => level !== "note").map(({ title }) => title)).toEqual([
+			"LC-1.black is 4 AWG, and LC.bus.A takes 2 AWG at least",
+			"LC-1.red is 4 AWG, and LC.bus.B takes 2 AWG at least",
+		]);
+	});
+	const bar = (words: string) => `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+  GB: ground-bar 3 ${words}
+circuit a from LC breaker 15 A by 14-2
+  9 ft to l1: light 9 W
+at LC
+  LC-1.bare on GB.1
+  a-1.bare on GB.1
+`;
+	test("a port that takes one conductor, or two", () => {
+		checkRight(bar("takes 2"));
+		checkMarked(`${bar("takes 1").trimEnd()}
+//^^^^^^^^^^^^^^^^ terminal-overfilled "GB.1 holds 2 conductors, and takes 1"
+`);
+	});
+	test.each([
+		["largest", "unit-wrong"],
+		["largest 40 A", "unit-wrong"],
+		["largest 2/0 largest 4/0", "attribute-twice"],
+	])("%s", (words, code) => {
+		const { findings } = checkPlan(feeder(words, "4-3"), "plan");
+		expect(findings.map((finding) => finding.code)).toContain(code);
 	});
 });

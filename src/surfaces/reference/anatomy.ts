@@ -77,6 +77,7 @@ function formsBy(attribute: AttributeSpec): Form[] {
 		}
 		case "quantity":
 		case "name":
+		case "gauge":
 			return [];
 	}
 }
@@ -109,6 +110,7 @@ function said({ values, slot }: Omit<Form, "words">): Said {
 			const value = all.get(name);
 			return typeof value === "object" && !("unit" in value) ? value : undefined;
 		},
+		gauge: () => undefined,
 	};
 }
 

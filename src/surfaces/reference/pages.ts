@@ -129,6 +129,8 @@ function tellAttribute(kind: Kind, attribute: AttributeSpec): string {
 			return `${attribute.word} ... (${attribute.least} to ${attribute.most}${attribute.bare === true ? `; \`${attribute.word}\` may be left out` : ""})`;
 		case "name":
 			return `${attribute.word} NAME`;
+		case "gauge":
+			return `${attribute.word} ... AWG or ... mm2`;
 		case "pair": {
 			const unit = unitsOf(attribute.dimension)[0] ?? "";
 			return `... ${unit} / ... ${unit}`;
