@@ -54,7 +54,7 @@ function placeables(set: FurnitureSet): Placeable[][] {
 			.map((block) => set.settingsOf(block).map((one) => ({ ...one, draw: (at: XY) => drawBlock(one, at) }))),
 		[420, 340, 280].map((width) => {
 			const caution = set.caution(width);
-			return { ...caution, draw: caution.groupAt };
+			return { ...caution, draw: caution.groupAt, low: true };
 		}),
 	];
 }
@@ -63,6 +63,8 @@ interface Placeable {
 	readonly width: number;
 	readonly height: number;
 	readonly draw: (at: XY) => Group;
+	/** Stands in the lower left corner where that is free, across from the title block. */
+	readonly low?: boolean;
 }
 
 interface Place {
@@ -94,6 +96,8 @@ function findPlace(occupancy: Occupancy, inside: Box, wanted: readonly Placeable
 	const left = inside.x + padding;
 	for (const what of wanted) {
 		const { width, height } = what;
+		const corner = { x: left, y: inside.y + inside.height - padding - height };
+		if (what.low === true && occupancy.isFree({ ...corner, width, height })) return { at: corner, what };
 		const at = occupancy.findPlace(width, height);
 		if (at === undefined) continue;
 		// In the left half of the sheet, flush with its left edge where that is free too.
