@@ -39,6 +39,9 @@ export interface XY {
 	readonly y: number;
 }
 
+/** What the inside of an enclosure is laid out as; `fallback` where no template fits. */
+export type BoxTemplate = "panel" | "tap" | "series" | "end" | "fallback";
+
 /** Something painted. `of` names what it shows (a conductor, a point, an enclosure) for measures and for readers. */
 export type Mark = RectangleMark | CircleMark | LineMark | WireMark | JacketMark | TextMark | SymbolMark;
 
@@ -46,6 +49,8 @@ export interface RectangleMark {
 	readonly kind: "rectangle";
 	/** What the measures take it for: wires may not pass a foreign `enclosure` or `item`; a `bar` may be passed. */
 	readonly as: "enclosure" | "item" | "bar" | "gland" | "frame" | "plate";
+	/** Of an enclosure of a wiring sheet. */
+	readonly template?: BoxTemplate;
 	readonly of?: string;
 	readonly x: number;
 	readonly y: number;

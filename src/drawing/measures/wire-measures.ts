@@ -1,7 +1,7 @@
 // Measures of wires and cables: their own way, no kinks, few bends and crossings, apart from each other, coded at their ends.
 import { colourCode } from "../../handbook/colours.ts";
 import { type Box, boxesMeet, boxHolds, growBox } from "../bounds.ts";
-import type { JacketMark, RectangleMark, WireMark, XY } from "../scene.ts";
+import type { BoxTemplate, JacketMark, RectangleMark, WireMark, XY } from "../scene.ts";
 import { BoxIndex } from "./box-index.ts";
 import { atLeast, atMost, countFaults, type Measure, type Placed } from "./measure.ts";
 import { isNearGland, isStraight, lengthOf, type Segment, type SheetFacts, segmentsOf, tell } from "./sheet-facts.ts";
@@ -14,9 +14,9 @@ export function wireMeasures(facts: SheetFacts): Measure[] {
 		overlaps(facts),
 		oblique(facts),
 		kinks(facts),
-		closest(facts),
+		...closest(facts),
 		cableCrossings(facts),
-		boxCrossings(facts),
+		...boxCrossings(facts),
 		boxBends(facts),
 		cableBends(facts),
 		codedEnds(facts),
@@ -82,23 +82,30 @@ function kinks(facts: SheetFacts): Measure {
 	);
 }
 
-/** The least distance of two wires side by side; strands in a sheath are exempt. */
-function closest(facts: SheetFacts): Measure {
-	let least = 40;
-	let where = "";
+/** The least distance of two wires side by side, in boxes of a template and in others; strands in a sheath are exempt. */
+function closest(facts: SheetFacts): Measure[] {
+	const ordinary = { least: 40, where: "" };
+	const fallback = { least: 40, where: "" };
 	const wires = facts.wires.filter(({ mark }) => mark.run !== "strand");
 	const segments = wires
 		.flatMap(segmentsOf)
 		.filter(
 			(segment) => isStraight(segment) && !(isNearGland(facts, segment.from, 3) || isNearGland(facts, segment.to, 3)),
 		);
+	const loose = new BoxIndex<Placed<RectangleMark>>();
+	for (const box of facts.enclosures) if (box.mark.template === "fallback") loose.add(box.mark, box);
 	eachPair(segments, 24, (one, other) => {
 		const apart = gapBetween(one, other);
-		if (apart === undefined || apart.shared < 12 || apart.distance >= least) return;
-		least = apart.distance;
-		where = `${tell(one.of)} beside ${tell(other.of)}`;
+		if (apart === undefined || apart.shared < 12) return;
+		const nearest = loose.meeting(one.box).length > 0 ? fallback : ordinary;
+		if (apart.distance >= nearest.least) return;
+		nearest.least = apart.distance;
+		nearest.where = `${tell(one.of)} beside ${tell(other.of)}`;
 	});
-	return atLeast("distance of wires side by side", least, 10, [where]);
+	return [
+		atLeast("distance of wires side by side", ordinary.least, 20, [ordinary.where]),
+		atLeast("distance of wires side by side, fallback boxes", fallback.least, 10, [fallback.where]),
+	];
 }
 
 function cableCrossings({ jackets }: SheetFacts): Measure {
@@ -109,24 +116,36 @@ function cableCrossings({ jackets }: SheetFacts): Measure {
 	return countFaults("cable crossings", where);
 }
 
-/** The most crossings of conductors inside one box, for each cable that leads on from it: three splices above a device cross three times. */
-function boxCrossings(facts: SheetFacts): Measure {
-	let most = 0;
-	let where = "";
+/**
+ * The most crossings of conductors inside one box of each template: three splices above a device cross three times, what passes
+ * a device in series twice. Where no template fits, three for each cable that leads on.
+ */
+function boxCrossings(facts: SheetFacts): Measure[] {
+	const found = new Map<BoxTemplate, { most: number; where: string }>();
 	for (const enclosure of facts.enclosures) {
 		const inside = wiresIn(facts, enclosure.mark).flatMap(segmentsOf);
 		let crossings = 0;
 		eachPair(inside, 2, (one, other) => {
 			if (cross(one, other)) crossings++;
 		});
+		const { template = "fallback" } = enclosure.mark;
 		const cables = facts.glands.filter((gland) => boxesMeet(gland, enclosure.mark)).length;
-		const each = crossings / Math.max(1, cables - 1);
-		if (each <= most) continue;
-		most = each;
-		where = tell(enclosure);
+		const counted = template === "fallback" ? crossings / Math.max(1, cables - 1) : crossings;
+		if (counted > (found.get(template)?.most ?? 0)) found.set(template, { most: counted, where: tell(enclosure) });
 	}
-	return atMost("crossings in a box, each onward cable", most, 3, [where]);
+	return mostCrossings.map(([template, name, limit]) => {
+		const { most, where } = found.get(template) ?? { most: 0, where: "" };
+		return atMost(`crossings in ${name}`, most, limit, [where]);
+	});
 }
+
+const mostCrossings: readonly (readonly [BoxTemplate, name: string, limit: number])[] = [
+	["panel", "a panel", 0],
+	["tap", "a box with its device beside the rows", 3],
+	["series", "a box with its device in series", 2],
+	["end", "an end box", 0],
+	["fallback", "a fallback box, each onward cable", 3],
+];
 
 /** Corners for each conductor inside the boxes, fans left out. */
 function boxBends(facts: SheetFacts): Measure {

@@ -108,7 +108,15 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 	};
 	const { routes, stubs } = routeAll(places);
 	const height = Math.ceil(Math.max(lastRow + 26, above || !hasPlates ? 0 : screwY + reach + innerMargin));
-	return { content, width, height, glands, joints: [...joints.values()], plates, routes, stubs };
+	const template = isTap(content) ? "tap" : "fallback";
+	return { content, template, width, height, glands, joints: [...joints.values()], plates, routes, stubs };
+}
+
+/** One device beside the rows of one cable, which may go on: a wire to each of its terminals and none that ends on nothing. */
+function isTap({ devices, left, right, wires, landings }: BoxContent): boolean {
+	if (devices.length !== 1 || left.length !== 1 || right.length > 1) return false;
+	const own = devices.flatMap(({ points }) => points);
+	return wires.every(({ to }) => to.at !== "free") && own.every((point) => (landings.get(point) ?? []).length <= 1);
 }
 
 /** Whether on every row that left and right share without a splice the left wire turns off before the right one does. */

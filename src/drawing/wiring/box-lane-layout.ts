@@ -41,9 +41,9 @@ export function layOutLane(content: BoxContent, plan: LanePlan, leastWidth: numb
 		joints.has(splice) ? 0 : columnsOf(ports.get(splice)) - 1,
 	);
 	const overhang = Math.max(0, ...reaches) * rowPitch;
-	const firstBottom = size.width / 2 - ((plan.bottom.length - 1) / 2) * columnPitch;
+	const firstBottom = size.width / 2 - ((plan.bottom.length - 1) / 2) * size.bottomPitch;
 	const plateX = overhang === 0 ? besideX : Math.max(besideX, x + overhang + spliceReach - firstBottom);
-	const bottom = bottomColumns(plan, plateX + size.width / 2);
+	const bottom = bottomColumns(plan, plateX + size.width / 2, size.bottomPitch);
 	const plate = placeLanePlate(content, plan, size, plateX, rowY, bottom);
 	x = plateX + size.width;
 	if (rightOnes.length > 0) x = placeBeside(rightOnes, x + room + 6, plan, ports, rowY, joints);
@@ -82,6 +82,7 @@ export function layOutLane(content: BoxContent, plan: LanePlan, leastWidth: numb
 	);
 	return {
 		content,
+		template: content.right.length > 1 ? "fallback" : passesThrough(content) ? "series" : "end",
 		width,
 		height: Math.ceil(lowest + innerMargin),
 		glands,
@@ -90,6 +91,10 @@ export function layOutLane(content: BoxContent, plan: LanePlan, leastWidth: numb
 		routes,
 		stubs,
 	};
+}
+
+function passesThrough({ left, right }: BoxContent): boolean {
+	return left.length > 0 && right.length > 0;
 }
 
 /** Splices left or right of the device. Those without upright wires share a column; each other has its own. */
@@ -164,8 +169,7 @@ function placePassing(
 }
 
 /** Columns of the terminals on the lower edge, about its middle; with none, the middle itself is where passing splices begin. */
-function bottomColumns(plan: LanePlan, middle: number): number[] {
-	const pitch = columnPitch;
+function bottomColumns(plan: LanePlan, middle: number, pitch: number): number[] {
 	const count = plan.bottom.length;
 	return plan.bottom.map((_, index) => middle + (index - (count - 1) / 2) * pitch);
 }

@@ -31,6 +31,7 @@ function caseMarks(content: BoxContent, plan: BoxPlan): Mark[] {
 			kind: "rectangle",
 			as: "enclosure",
 			of: enclosure.name,
+			template: plan.template,
 			x: 0,
 			y: 0,
 			width: plan.width,

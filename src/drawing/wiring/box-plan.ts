@@ -1,11 +1,12 @@
 // What laying out the inside of an enclosure gives: places of everything in it, in its own coordinates. No marks yet.
 import type { Box } from "../bounds.ts";
-import type { XY } from "../scene.ts";
+import type { BoxTemplate, XY } from "../scene.ts";
 import type { BoxContent, Entry, Wire } from "./box-content.ts";
 
 /** The inside of an enclosure, its upper left corner at the origin. */
 export interface BoxPlan {
 	readonly content: BoxContent;
+	readonly template: BoxTemplate;
 	readonly width: number;
 	readonly height: number;
 	readonly glands: readonly Gland[];

@@ -20,6 +20,8 @@ export interface LanePlateSize {
 	readonly contact?: LaneContact;
 	/** Width of the letters at each edge. */
 	readonly letters: number;
+	/** From one terminal on its lower edge to the next. */
+	readonly bottomPitch: number;
 	readonly sided: boolean;
 	/** Whether the face stands above the rows, not between the letters. */
 	readonly raised: boolean;
@@ -43,11 +45,13 @@ export function sizeLanePlate(content: BoxContent, plan: LanePlan): LanePlateSiz
 	const hasBottom = plan.bottom.length > 0;
 	const raised = contact !== undefined || hasBottom || (sided && rows < 3);
 	const face = faceOf(plan.device, !raised && rows >= 3 && !passes);
-	const least = Math.max(plan.bottom.length * columnPitch + 2 * letters, sided ? 2 * (sideRoom + 6) : 0);
+	const bottomPitch = Math.max(columnPitch, letters + 2 * (screwRadius + 3));
+	const least = Math.max(plan.bottom.length * bottomPitch + 2 * letters, sided ? 2 * (sideRoom + 6) : 0);
 	const shared = {
 		...(face === undefined ? {} : { face }),
 		...(contact === undefined ? {} : { contact }),
 		letters,
+		bottomPitch,
 		sided,
 		raised,
 		drop: hasBottom && passing ? stripDrop : 0,

@@ -40,7 +40,8 @@ export function layOutPanel(original: BoxContent, leastWidth: number): BoxPlan |
 	const { total, mainX, mainWidth, poleX, poleWidth } = widths;
 	const glands = panelGlands(content, rows, total);
 	const floor = rows.lastRow + 36;
-	const { routes, stubs, studs } = routePanel(makeFrame(content, rows, widths, glands, endOf, floor));
+	const frame = makeFrame(content, rows, widths, glands, endOf, floor);
+	const { routes, stubs, studs } = routePanel(frame);
 	const joints = jointsOf(rows, routes);
 	const cut = cutInline(routes, inlines, rows.rowOf, (side) =>
 		side === "left" ? widths.inlineDepth : total - widths.inlineDepth,
@@ -56,6 +57,7 @@ export function layOutPanel(original: BoxContent, leastWidth: number): BoxPlan |
 	const bus = placeBus(content, parts, rows, widths);
 	return {
 		content: original,
+		template: frame.topTracks() > 0 || sharesScrews(rows) ? "fallback" : "panel",
 		width: total,
 		height,
 		glands,
@@ -71,6 +73,11 @@ export function layOutPanel(original: BoxContent, leastWidth: number): BoxPlan |
 			bonds: bars.bonds.map((bond) => ({ ...bond, to: { x: bond.from.x, y: height } })),
 		},
 	};
+}
+
+/** Whether two wires are on one terminal of a breaker or the lugs: the template has one row for each. */
+function sharesScrews({ main, lugs, poles }: PanelRows): boolean {
+	return [main, lugs, ...poles].some((pole) => pole?.targets.some(({ screws }) => screws.size > 1) === true);
 }
 
 /** What each tie of a wire is in the panel. `barX` is filled when the widths are known. */
@@ -133,6 +140,7 @@ function makeFrame(
 		endOf,
 		column: ({ channel, splice }) => (splice === undefined ? undefined : kept.get(splice)?.shift()) ?? hand(channel),
 		topTrack: () => headerHeight + 9 + overhead++ * 10,
+		topTracks: () => overhead,
 		floor,
 		spliceY: rows.spliceY,
 		stubDepth: widths.stubDepth,

@@ -54,7 +54,7 @@ export function placePole(
 	});
 	const reach = (findSymbol(contact)?.box.width ?? 0) / 2;
 	// In a main each contact ends at the leg of the bus that it feeds, the first at the one furthest in.
-	const middleOf = (leg: number): number => (faces === "left" ? x + width - reach - 30 - leg * busStep : x + 4 + reach);
+	const middleOf = (leg: number): number => (faces === "left" ? x + width - reach - 30 - leg * busStep : x + reach);
 	const isBus = pole.part.face.traits.includes("panel");
 	return {
 		of: pole.part.name,

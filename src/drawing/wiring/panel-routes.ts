@@ -29,6 +29,8 @@ export interface PanelFrame {
 	/** Hands out columns: the next free one of a channel, or the one kept for a wire of a splice. */
 	column(need: ColumnNeed): number;
 	readonly topTrack: () => number;
+	/** How many have been given out. */
+	readonly topTracks: () => number;
 	readonly floor: number;
 	readonly spliceY: ReadonlyMap<number, number>;
 	readonly stubDepth: number;

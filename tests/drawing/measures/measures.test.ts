@@ -1,7 +1,7 @@
 // Each measure fires on a fault planted for it, at the fault, and is silent on the clean sheet.
 import { describe, expect, test } from "vitest";
 import { brokenMeasures, measureSheet } from "../../../src/drawing/measures/index.ts";
-import type { Group, Mark } from "../../../src/drawing/scene.ts";
+import type { BoxTemplate, Group, Mark } from "../../../src/drawing/scene.ts";
 import { smallSheet } from "./small-sheet.ts";
 
 const text = { kind: "text", text: "planted", x: 350, y: 420, size: 11, anchor: "middle", paint: "ink" } as const;
@@ -48,7 +48,7 @@ const planted: readonly (readonly [measure: string, where: string, marks: readon
 	["symbol on symbol", "s1", [symbol, { ...symbol, of: "s2", x: 356 }]],
 	["line through symbol", "planted", [symbol, { ...conductor, points: at(300, 370, 400, 370) }]],
 	[
-		"crossings in a box, each onward cable",
+		"crossings in a fallback box, each onward cable",
 		"b1",
 		[...[205, 220, 235, 250].map((x, index): Mark => ({ ...wire, of: `x${index}`, points: at(x, 230, x, 300) }))],
 	],
@@ -80,6 +80,54 @@ test.each(planted)("%s fires at %s", (measure, where, marks) => {
 	const broken = brokenMeasures(smallSheet(marks)).find(({ name }) => name === measure);
 	expect(broken?.name).toBe(measure);
 	expect(broken?.where.join("\n") ?? "").toContain(where);
+});
+
+describe("in a box of a template", () => {
+	const templates = [
+		["panel", "crossings in a panel", 0],
+		["tap", "crossings in a box with its device beside the rows", 3],
+		["series", "crossings in a box with its device in series", 2],
+		["end", "crossings in an end box", 0],
+	] as const;
+	/** The sheet with its first box of a template and `count` wires across its conductor. */
+	const crossed = (template: BoxTemplate, count: number) =>
+		brokenMeasures(
+			smallSheet(
+				[205, 230, 255, 280]
+					.slice(0, count)
+					.map((x, index) => ({ ...wire, of: `x${index}`, points: at(x, 230, x, 300) })),
+				[boxOf(template)],
+			),
+		).map(({ name }) => name);
+
+	test.each(templates)("%s: %s fires above %i", (template, measure, limit) => {
+		expect(crossed(template, limit)).not.toContain(measure);
+		expect(crossed(template, limit + 1)).toContain(measure);
+	});
+
+	test("wires may come closer only where no template fits", () => {
+		const near = [
+			{ ...wire, points: at(200, 262, 290, 262) },
+			{ ...code, y: 480 },
+		];
+		const broken = (template: BoxTemplate) =>
+			brokenMeasures(smallSheet(near, [boxOf(template)])).map(({ name }) => name);
+		expect(broken("tap")).toContain("distance of wires side by side");
+		expect(broken("fallback").filter((name) => name.startsWith("distance"))).toEqual([]);
+		const nearer = [
+			{ ...wire, points: at(200, 258, 290, 258) },
+			{ ...code, y: 480 },
+		];
+		expect(brokenMeasures(smallSheet(nearer, [boxOf("fallback")])).map(({ name }) => name)).toContain(
+			"distance of wires side by side, fallback boxes",
+		);
+	});
+
+	function boxOf(template: BoxTemplate): Group {
+		const [group] = smallSheet().groups.filter(({ name }) => name === "box b1");
+		const marks = (group?.marks ?? []).map((mark) => (mark.kind === "rectangle" ? { ...mark, template } : mark));
+		return { name: "box b1", sort: "object", marks };
+	}
 });
 
 describe("of the whole sheet", () => {

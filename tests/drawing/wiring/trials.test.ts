@@ -1,6 +1,7 @@
 // What a builder looks for on a wiring sheet: each terminal by its own letters, contacts as the switch has them, codes, numbers.
 import { describe, expect, test } from "vitest";
 import { type Box, boundsOfMark, boxesMeet, boxHolds, marksInPlace } from "../../../src/drawing/bounds.ts";
+import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
 import type { Mark, Sheet } from "../../../src/drawing/scene.ts";
 import { draw, panel } from "./drawn.ts";
 
@@ -32,6 +33,17 @@ at g1
 		const words = wordsOf(marksOf(sheets[0], "box g1"));
 		expect(words).toEqual(expect.arrayContaining(["LOAD H", "LINE N", "LINE H", "LOAD N"]));
 		expect(words).not.toContain("LINE");
+	});
+
+	test("two on the lower edge leave room for the words of both", async () => {
+		const { sheets } = await draw(`${panel}circuit a from LC.1 by 12-2
+  9 ft to g1: gfci
+at g1
+  a-1.black on g1.line.hot
+  a-1.white on g1.load.hot
+`);
+		expect(wordsOf(marksOf(sheets[0], "box g1"))).toEqual(expect.arrayContaining(["LINE N", "LOAD N"]));
+		expect(sheets.flatMap(brokenMeasures).filter(({ name }) => name.startsWith("text"))).toEqual([]);
 	});
 
 	test("an edge of one side says it once", async () => {

@@ -35,11 +35,19 @@ const never = new Set([
 	"oblique wires outside fans",
 	"kinks",
 	"distance of wires side by side",
+	"distance of wires side by side, fallback boxes",
 	"cable crossings",
 	"gap between enclosures",
 	"symbol on symbol",
 	"line through symbol",
 	"group names used twice",
+]);
+/** What holds besides where nothing is miswired. */
+const asTheTradeWires = new Set([
+	"conductors with their letter code",
+	"crossings in a box with its device beside the rows",
+	"crossings in a box with its device in series",
+	"crossings in an end box",
 ]);
 const seeds = Array.from({ length: 40 }, (_, index) => index);
 
@@ -48,7 +56,7 @@ describe("plans by chance", () => {
 		const { circuit, sheets } = await draw(randomPlan(seed, { asBuilt: false }));
 		expect(untruths(circuit, sheets)).toEqual([]);
 		const broken = sheets.flatMap(brokenMeasures).map(({ name }) => name);
-		expect(broken.filter((name) => never.has(name) || name === "conductors with their letter code")).toEqual([]);
+		expect(broken.filter((name) => never.has(name) || asTheTradeWires.has(name))).toEqual([]);
 	});
 
 	test.each(seeds)("plan %i, miswired", async (seed) => {
