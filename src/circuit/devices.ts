@@ -4,6 +4,7 @@ import type { Finding } from "../base/finding.ts";
 import type { Role } from "../kinds/kind.ts";
 import { foldName } from "../plan/names.ts";
 import type { Thing } from "../plan/plan.ts";
+import { strapBars } from "./bar-straps.ts";
 import type { Enclosure, GroundFaultDevice, Link, Load, Part, Protection, Source } from "./circuit.ts";
 import type { Draft } from "./draft.ts";
 import { tieHandles } from "./handle-ties.ts";
@@ -27,6 +28,7 @@ export function placeDevices(draft: Draft, findings: Finding[]): Equipment {
 	const ties = tieHandles(draft.plan, findings);
 	for (const thing of draft.plan.things) placeDevice(draft, thing, equipment, ties);
 	for (const thing of draft.plan.things) plugIn(draft, thing);
+	strapBars(draft);
 	return equipment;
 }
 

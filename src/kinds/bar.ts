@@ -25,7 +25,13 @@ export const neutralBar: Kind = {
 	summary: "The neutral bar of a panel, on standoffs unless `bonded` to the case by a screw or strap.",
 	example: example("NB: neutral-bar ports 8"),
 	stands: ["panel"],
-	attributes: [ports, markedCount, ...markings, { name: "bonded", takes: "flag", summary: "joined to the case" }],
+	attributes: [
+		ports,
+		markedCount,
+		...markings,
+		{ name: "bonded", takes: "flag", summary: "joined to the case" },
+		{ name: "apart", takes: "flag", summary: "not strapped to the panel's other neutral bars" },
+	],
 	build: (said) => {
 		const bonded = said.flag("bonded") === true;
 		return bar(said, "neutral", bonded ? "bonded to the case" : "isolated", bonded ? "bond" : undefined);
@@ -43,12 +49,14 @@ export const groundBar: Kind = {
 
 function bar(said: Said, role: "neutral" | "ground", state: string, toCase: "bond" | "solid" | undefined): Blueprint {
 	const count = said.count("ports") ?? 14;
+	// On a bar that stands apart only lands what is said to.
+	const isApart = said.flag("apart") === true;
 	const knot = role === "neutral" && said.behind !== undefined ? `^${neutralKnot(said)}` : "bar";
 	const names = Array.from({ length: count }, (_, index) => String(index + 1));
 	return {
 		// A bar port takes one neutral, or two grounds where the label says so: two is the usual marking (common practice).
 		terminals: names.map((name) =>
-			cage(said.region, name, role, knot, {
+			cage(said.region, name, role, isApart ? undefined : knot, {
 				gathers: true,
 				screw: role === "neutral" ? "silver" : "green",
 				capacity: role === "ground" ? 2 : 1,
@@ -58,7 +66,7 @@ function bar(said: Said, role: "neutral" | "ground", state: string, toCase: "bon
 			...names.slice(1).map((name) => ({ between: ["1", name] as const, nature: "solid" as const })),
 			...(toCase === undefined ? [] : [{ between: ["1", "^case"] as const, nature: toCase }]),
 		],
-		sides: [{ name: "feed", knots: { [role]: knot } }],
+		sides: [{ name: "feed", knots: isApart ? {} : { [role]: knot } }],
 		onward: "feed",
 		face: {
 			text: `${role} bar${said.behind === undefined ? "" : ` behind ${said.behind}`}, ${state}`,
