@@ -50,8 +50,11 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 		),
 	};
 	const runs = new RunRegister(register, places, cables, findings);
-	for (const { statement, thing } of supplied) runs.addSupply(statement, thing);
+	// A panel may be fed from one that only a run declares.
+	const late = supplied.filter(({ statement }) => !runs.knowsOrigin(statement));
+	for (const { statement, thing } of supplied.filter((each) => !late.includes(each))) runs.addSupply(statement, thing);
 	for (const statement of statementsOf(tree, "run")) runs.addRun(statement);
+	for (const { statement, thing } of late) runs.addSupply(statement, thing);
 	for (const statement of [...statementsOf(tree, "use"), ...statementsOf(tree, "reading")])
 		findings.push(
 			planFinding("not-understood-yet", {

@@ -85,6 +85,11 @@ export class RunRegister {
 		});
 	}
 
+	/** Whether what feeds a thing by the end of its own line is declared so far. */
+	knowsOrigin({ supply }: ThingStatement): boolean {
+		return supply?.from.every((name) => resolveName(name, this.register.byName) !== undefined) ?? true;
+	}
+
 	/** Where a cable leaves from: from a box with one device in it the chain goes on from that device, as if it stood there alone. */
 	leave(end: HopEnd): HopEnd {
 		const thing = this.register.byName.get(foldName(end.thing));

@@ -56,7 +56,8 @@ export class ThingRegister {
 		const name = declaration.fullName ?? declaration.name.text;
 		if (!this.isFree(name, declaration)) return undefined;
 		const { values, shared } = readAttributes(kind, termsOf(declaration), declaration.name, this.findings);
-		const said = this.tell(name, this.shareInRow(values, shared, declaration), declaration);
+		const own = this.shareInRow(values, shared, declaration);
+		const said = this.tell(name, new Map([...broughtValues(kind, declaration.owner), ...own]), declaration);
 		const thing: Thing = {
 			name,
 			label: declaration.label ?? shared.label ?? (declaration.owner === undefined ? declaration.name.text : name),
@@ -133,7 +134,9 @@ export class ThingRegister {
 		const spaces = panel.said.count("spaces") ?? usualSpaces;
 		const taken = new Set<number>();
 		for (const thing of this.membersOf(panel)) {
-			const number = Number.parseInt(thing.name.slice(panel.name.length + 1), 10);
+			// A bar is named by itself; what is in a slot is named by the panel and the slot.
+			const inSlot = thing.name.startsWith(`${panel.name}.`) ? thing.name.slice(panel.name.length + 1) : "";
+			const number = Number.parseInt(inSlot, 10);
 			if (Number.isNaN(number)) continue;
 			taken.add(number);
 			// The second pole of a two-pole breaker takes the next space on its side.
@@ -197,16 +200,7 @@ export class ThingRegister {
 		if (brought.name !== "main" && this.things.some((thing) => thing.owner === owner.name && thing.kind === kind))
 			return;
 		const name = `${owner.name}.${brought.name}`;
-		const values = new Map<string, AttributeValue>();
-		for (const [attribute, value] of brought.values)
-			values.set(
-				attribute,
-				value === true
-					? { sort: "flag", flag: true }
-					: typeof value === "string"
-						? { sort: "word", word: value }
-						: { sort: "quantity", quantity: value },
-			);
+		const values = readBrought(brought);
 		const said = this.tell(name, values, {
 			slot: { name: brought.name, legs: this.busesOf(owner) },
 			...(owner.blueprint.heads === true ? { behind: owner } : {}),
@@ -367,6 +361,25 @@ function boxFacts(metal: boolean | undefined, volume: Quantity | undefined): Box
 function termsOf(declaration: Declaration): Term[] {
 	const below = declaration.members.filter((member) => member.name === undefined && member.role === undefined);
 	return [...declaration.terms, ...below.flatMap((member) => [member.type, ...member.terms])];
+}
+
+/** What a thing says of the part it brings, and so of one of that kind which the builder declares in its stead: a bonded neutral bar. */
+function broughtValues(kind: Kind, owner: Thing | undefined): ReadonlyMap<string, AttributeValue> {
+	const brought = owner?.blueprint.brings?.find((part) => part.kind === kind.name && part.name !== "main");
+	return brought === undefined ? new Map() : readBrought(brought);
+}
+
+function readBrought({ values }: Brought): ReadonlyMap<string, AttributeValue> {
+	return new Map(
+		[...values].map(([attribute, value]): [string, AttributeValue] => [
+			attribute,
+			value === true
+				? { sort: "flag", flag: true }
+				: typeof value === "string"
+					? { sort: "word", word: value }
+					: { sort: "quantity", quantity: value },
+		]),
+	);
 }
 
 const standsWords = { top: "by itself", hop: "at the end of a cable", box: "in a box", panel: "in a panel" } as const;

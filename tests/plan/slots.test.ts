@@ -48,6 +48,25 @@ describe("which slot", () => {
 	});
 });
 
+describe("bars in a panel", () => {
+	test("a bar's own name takes no slot, whatever it ends in", () => {
+		const text = `${supply}  GB-1: ground-bar\n${circuits("LC breaker 20 A")}`;
+		expect(breakersOf(text)).toEqual(["LC.main", "LC.1"]);
+	});
+
+	test("a declared neutral bar is bonded where the panel says so", () => {
+		const bar = (panel: string, said: string) =>
+			readPlan(
+				`inlet shore 30 A 120 V\npanel LC main 30 A${panel} from shore by 10-2, 12 ft\n  NB: neutral-bar 8${said}\n`,
+			)
+				.plan.thingByName.get("nb")
+				?.said.flag("bonded");
+		expect(bar(" bonding screw", "")).toBe(true);
+		expect(bar(" bonding screw", " no bonded")).toBe(false);
+		expect(bar("", "")).toBeUndefined();
+	});
+});
+
 describe("which leg", () => {
 	const two = "inlet pole 50 A, 120 V / 240 V\npanel LC main 50 A, legs 2 from pole by 6-3, 20 ft\n";
 	const legsOf = (name: string, text: string) =>
@@ -168,5 +187,16 @@ circuit one from P2 breaker 15 A by 14-2
   4 ft to r1: receptacle
 `);
 		expect(told).toEqual([]);
+	});
+
+	test("a panel whose own line says what feeds it may hang on one that a run declares", () => {
+		const { told, plan } = readPlan(`inlet shore 30 A 120 V
+panel P2 main 20 A from LC.1 by 12-2, 4 ft
+feed first from shore by 10-2
+  12 ft to LC: panel main 30 A
+    slot 1: breaker 20 A
+`);
+		expect(told).toEqual([]);
+		expect(plan.runs.find(({ name }) => name === "P2")?.hops[0]?.from.thing).toBe("LC.1");
 	});
 });
