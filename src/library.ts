@@ -2,9 +2,10 @@
 import type { Finding } from "./base/finding.ts";
 import { buildCircuit } from "./circuit/build-circuit.ts";
 import type { Circuit } from "./circuit/circuit.ts";
+import { type CheckResult, checkPlan } from "./pipeline.ts";
 import { buildPlan } from "./plan/build-plan.ts";
 import type { Plan } from "./plan/plan.ts";
-import { readText } from "./syntax/read.ts";
+import { type FindSource, findByPath, readSources } from "./syntax/sources.ts";
 import type { Tree } from "./syntax/tree.ts";
 
 export type { Figure, Finding, LabelledSpan, Level, NumberedFinding, PathStep } from "./base/finding.ts";
@@ -12,8 +13,6 @@ export type { Span } from "./base/span.ts";
 export type { Circuit } from "./circuit/circuit.ts";
 export {
 	type CheckResult,
-	/** Checks a plan text: every finding, numbered, worst first. */
-	checkPlan as check,
 	/** Draws a checked plan: each sheet by its name, as SVG text. */
 	drawPlan as draw,
 	/** Tells a checked plan's circuit: box by box, a line a box, and as data. */
@@ -27,9 +26,25 @@ export {
 export type { Plan } from "./plan/plan.ts";
 export type { Tree } from "./syntax/tree.ts";
 
-/** What each line of a text says, and what could not be read. `file` is the name the text goes by; never throws. */
-export function parse(text: string, file: string): { readonly tree: Tree; readonly findings: readonly Finding[] } {
-	return readText(text, file);
+/**
+ * The text of a file by its path, for plans that use others: paths have `/` and stand where the plan's own name does.
+ * Undefined where there is none. What lies outside the plan's folder is never asked for.
+ */
+export type ReadFile = (path: string) => string | undefined;
+
+/** Checks a plan text: every finding, numbered, worst first. `file` is the name it goes by; never throws unless `read` does. */
+export function check(text: string, file: string, read?: ReadFile): CheckResult {
+	return checkPlan(text, file, finder(read, file));
+}
+
+/** What each line of a text, and of what it uses, says, and what could not be read; never throws unless `read` does. */
+export function parse(
+	text: string,
+	file: string,
+	read?: ReadFile,
+): { readonly tree: Tree; readonly findings: readonly Finding[] } {
+	const { tree, findings } = readSources(text, file, finder(read, file));
+	return { tree, findings };
 }
 
 /** What the builder said and the circuit that follows from it, with what is wrong in either; never throws. */
@@ -41,4 +56,8 @@ export function build(tree: Tree): {
 	const planned = buildPlan(tree);
 	const built = buildCircuit(planned.plan);
 	return { plan: planned.plan, circuit: built.circuit, findings: [...planned.findings, ...built.findings] };
+}
+
+function finder(read: ReadFile | undefined, file: string): FindSource | undefined {
+	return read === undefined ? undefined : findByPath(read, file);
 }

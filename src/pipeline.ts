@@ -10,6 +10,7 @@ import { buildPlan } from "./plan/build-plan.ts";
 import { applyAcceptances } from "./rules/acceptance.ts";
 import { rules } from "./rules/index.ts";
 import { readText } from "./syntax/read.ts";
+import { type FindSource, readSources } from "./syntax/sources.ts";
 
 /** All that was found out about a plan. */
 export interface CheckResult {
@@ -19,11 +20,13 @@ export interface CheckResult {
 	/** False where there is nothing that could be drawn. */
 	readonly understood: boolean;
 	readonly analysis: Analysis;
+	/** The texts that the plan uses, by the names of their files in findings. */
+	readonly used: ReadonlyMap<string, string>;
 }
 
-/** Reads, builds and checks a plan text; `file` is the name it goes by in findings. */
-export function checkPlan(text: string, file: string): CheckResult {
-	const read = readText(text, file);
+/** Reads, builds and checks a plan text; `file` is the name it goes by in findings, `find` finds what it uses. */
+export function checkPlan(text: string, file: string, find?: FindSource): CheckResult {
+	const read = readSources(text, file, find);
 	const planned = buildPlan(read.tree);
 	const built = buildCircuit(planned.plan);
 	const analysis = analyse(built.circuit);
@@ -34,7 +37,7 @@ export function checkPlan(text: string, file: string): CheckResult {
 	const wiring = applicable.flatMap((rule) => rule.check(analysis));
 	const all = [...read.findings, ...planned.findings, ...built.findings, ...wiring];
 	const findings = numberFindings(applyAcceptances(all, planned.plan, ruleNames));
-	return { file, findings, understood: built.circuit.parts.length > 0, analysis };
+	return { file, findings, understood: built.circuit.parts.length > 0, analysis, used: read.used };
 }
 
 /** The sheets of a checked plan as SVG texts. What draws is loaded only here, so that a check starts fast. */

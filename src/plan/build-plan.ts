@@ -13,7 +13,7 @@ import { RunRegister } from "./runs.ts";
 import { readSettings } from "./settings.ts";
 import { ThingRegister } from "./things.ts";
 
-/** What a tree says, and what could not be taken up. Never throws. */
+/** What a tree says, and what could not be taken up. `use` lines have been resolved before. Never throws. */
 export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings: readonly Finding[] } {
 	const findings: Finding[] = [];
 	const [head, ...others] = statementsOf(tree, "plan");
@@ -55,7 +55,7 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 	for (const { statement, thing } of supplied.filter((each) => !late.includes(each))) runs.addSupply(statement, thing);
 	for (const statement of statementsOf(tree, "run")) runs.addRun(statement);
 	for (const { statement, thing } of late) runs.addSupply(statement, thing);
-	for (const statement of [...statementsOf(tree, "use"), ...statementsOf(tree, "reading")])
+	for (const statement of statementsOf(tree, "reading"))
 		findings.push(
 			planFinding("not-understood-yet", {
 				title: `A \`${statement.kind}\` line is read, but has no meaning yet`,
@@ -90,7 +90,7 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 function withoutRepeats(findings: readonly Finding[]): Finding[] {
 	const seen = new Set<string>();
 	return findings.filter(({ code, span, title }) => {
-		const key = [code, span.line, span.column, title].join(" ");
+		const key = [code, span.file, span.line, span.column, title].join(" ");
 		return !seen.has(key) && seen.add(key);
 	});
 }

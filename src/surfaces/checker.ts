@@ -2,18 +2,21 @@
 
 import type { NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
+import type { FindSource } from "../syntax/sources.ts";
 
 /** A checked plan: what was found, and what can be made of it. */
 export interface CheckedPlan {
 	readonly findings: readonly NumberedFinding[];
 	/** False where so little was understood that there is nothing to draw or show. */
 	readonly understood: boolean;
+	/** The texts that the plan uses, by the names of their files in findings. */
+	readonly used: ReadonlyMap<string, string>;
 	readonly draw: (sheets: SheetChoice) => Promise<readonly Sheet[]>;
 	readonly show: () => Shown;
 }
 
-/** Checks a text that was read under a name. Never throws, whatever the text. */
-export type CheckPlan = (text: string, file: string) => CheckedPlan;
+/** Checks a text that was read under a name; `find` finds the files that it uses. Never throws, whatever the text. */
+export type CheckPlan = (text: string, file: string, find: FindSource) => CheckedPlan;
 
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
 export const sheetChoices = ["all", "wiring", "one-line"] as const satisfies readonly SheetChoice[];

@@ -21,8 +21,8 @@ export const { version } = facts;
 export function openWorld(stopped: () => boolean): World {
 	return {
 		version,
-		checkPlan: (text, file) => {
-			const result = checkPlan(text, file);
+		checkPlan: (text, file, find) => {
+			const result = checkPlan(text, file, find);
 			// Ids in a drawing begin with the plan's name; with its folders they would differ by where the user stands.
 			const drawable = { ...result, file: basename(file) };
 			return { ...result, draw: (sheets) => drawPlan(drawable, sheets), show: () => showPlan(result) };

@@ -67,6 +67,37 @@ export const syntaxProblems = [
 		help: "Give both sides the same sort of unit, or write the figures apart.",
 	},
 	{
+		code: "file-in-circle",
+		meaning: "A file uses another that, over one or more files, uses the first.",
+		why: "Nobody can say which of them comes first, so the circle is cut at this line.",
+		help: "Take one `use` line of the circle out; put what both need into a third file.",
+	},
+	{
+		code: "file-missing",
+		meaning: "A `use` line names a file that is neither beside the file that uses it nor in the library folder.",
+		why: "What it describes is missing from the plan, so the names that it declares are not known.",
+		help: "Correct the name; it stands from the folder of the file that uses it, with `/` between folders.",
+	},
+	{
+		code: "file-refused",
+		meaning:
+			"A `use` line names something that is not read: a file outside the plan's folder and the library folder, a link that leads out of them, a folder, a device, a file that is too large or is no plan.",
+		why: "A plan that comes from somebody else must not reach into the rest of a machine.",
+		help: "Put the file below the folder of the plan, or into a folder of its own that `--library` names.",
+	},
+	{
+		code: "file-settings-left-out",
+		meaning: "A used file has a `plan` line with settings. They hold when that file is checked by itself.",
+		why: "One plan has one region and one set of rules, and those are said in the plan that uses the others.",
+		help: "Nothing is to be done if both are meant for the same region and rules; otherwise look at what you use.",
+	},
+	{
+		code: "files-too-many",
+		meaning: `A plan uses more than ${limits.usedFiles} files, more than ${limits.useDepth} deep, or with more than ${limits.usedText} characters together.`,
+		why: "What stands in the files that are left out is missing from the plan.",
+		help: "Put small files together, and use each where it is needed.",
+	},
+	{
 		code: "hop-misplaced",
 		meaning:
 			"A hop (a length, and `to` what) or a branch (`from` what) stands where there is no chain it could belong to. Hops stand indented below a `circuit`, a `feed`, a `bond`, or a `from` within one of these.",

@@ -68,4 +68,8 @@ export const limits = {
 	reason: 500,
 	/** Things in a row such as `l1..l6`. */
 	row: 1_000,
+	/** Files that a plan uses, how deep they use one another, and the characters of all of them together. */
+	usedFiles: 64,
+	useDepth: 8,
+	usedText: 8_000_000,
 } as const;

@@ -13,6 +13,8 @@ export interface Example {
 	/** Is it a whole plan that checks clean, is it read without a meaning yet, or does it show findings of reading or of wiring? */
 	readonly says: "whole" | "later" | "finds" | "shows" | "nothing";
 	readonly readAs?: string;
+	/** The name of the file that it is, for the examples that use it. */
+	readonly file?: string;
 }
 
 /** Every example of the page, in order. */
@@ -33,6 +35,8 @@ export function examples(): Example[] {
 		const said = (["whole", "later"] as const).find((word) => info.includes(word));
 		const says = said ?? (finds !== "" ? "finds" : shows !== "" ? "shows" : "nothing");
 		const codesOf = (codes: string): string[] => codes.split(",").filter(Boolean);
-		return [{ line, plan: text, finds: codesOf(finds), shows: codesOf(shows), says, ...readAs }];
+		const file = info.find((word) => word.startsWith("file="))?.slice("file=".length);
+		const named = file === undefined ? {} : { file };
+		return [{ line, plan: text, ...named, finds: codesOf(finds), shows: codesOf(shows), says, ...readAs }];
 	});
 }

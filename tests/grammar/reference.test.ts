@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { checkPlan } from "../../src/pipeline.ts";
 import { readText } from "../../src/syntax/read.ts";
+import { findByPath } from "../../src/syntax/sources.ts";
 import { compact } from "../syntax/compact.ts";
 import { examples } from "./page.ts";
 
@@ -47,7 +48,14 @@ describe("the reference page", () => {
 	});
 });
 
+/** The examples that are files of their own. */
+function readExample(path: string): string | undefined {
+	return examples().find(({ file }) => file === path)?.plan;
+}
+
 /** What there is to put right, or what is not understood. */
 function open(plan: string) {
-	return checkPlan(plan, "page").findings.filter(({ level, accepted }) => level !== "note" && accepted === undefined);
+	return checkPlan(plan, "page", findByPath(readExample, "page")).findings.filter(
+		({ level, accepted }) => level !== "note" && accepted === undefined,
+	);
 }

@@ -52,6 +52,7 @@ test("names from a plan cannot steer the terminal", async () => {
 		checkPlan: () => ({
 			findings: [],
 			understood: true,
+			used: new Map(),
 			draw: async () => [],
 			show: () => ({ text: "b1\n\u001b[2J\u202e\n", short: "", json: null }),
 		}),

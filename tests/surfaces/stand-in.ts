@@ -74,6 +74,7 @@ export const findWords: CheckPlan = (text, file) => {
 	return {
 		findings: findings.map((each, index) => ({ ...each, number: index + 1 })),
 		understood,
+		used: new Map(),
 		draw: async (choice) =>
 			["wiring", "one-line"]
 				.filter((name) => choice === "all" || choice === name)

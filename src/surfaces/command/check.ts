@@ -6,7 +6,7 @@ import { writeText } from "../report/text.ts";
 import { status } from "../status.ts";
 import { readInputs } from "./inputs.ts";
 import { type Judgement, judgeAll, statusOf } from "./judge.ts";
-import { asOption, colourOption, failOnOption, forms, stdinNameOption } from "./options.ts";
+import { asOption, colourOption, failOnOption, forms, libraryOption, stdinNameOption } from "./options.ts";
 import { chooseSetting } from "./setting.ts";
 import { type Call, choiceOf, type Verb } from "./verb.ts";
 import type { World } from "./world.ts";
@@ -19,7 +19,7 @@ export const check: Verb = {
 		"Reads each PLAN, traces every conductor, and reports what is wrong: the worst first. A PLAN is a file, a folder (all its *.ferrule), or `-` for standard input.",
 		`At most ${mostPrinted} findings are listed as text; how many there are is always told, and json holds them all.`,
 	],
-	options: [asOption, failOnOption, stdinNameOption, colourOption],
+	options: [asOption, failOnOption, libraryOption, stdinNameOption, colourOption],
 	examples: [
 		{ call: "ferrule check van.ferrule", says: "a note on each finding" },
 		{ call: "ferrule check plans --as short", says: "one line each, for all plans of a folder" },

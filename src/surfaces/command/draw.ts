@@ -7,7 +7,15 @@ import { status } from "../status.ts";
 import { type Destination, deliver, findDestination } from "./deliver.ts";
 import { readInputs } from "./inputs.ts";
 import { type Judgement, judge, statusOfWork } from "./judge.ts";
-import { colourOption, failOnOption, forceOption, outOption, sheetOption, stdinNameOption } from "./options.ts";
+import {
+	colourOption,
+	failOnOption,
+	forceOption,
+	libraryOption,
+	outOption,
+	sheetOption,
+	stdinNameOption,
+} from "./options.ts";
 import { chooseSetting } from "./setting.ts";
 import { type Call, choiceOf, type Verb } from "./verb.ts";
 import type { World } from "./world.ts";
@@ -20,7 +28,7 @@ export const draw: Verb = {
 		"Draws each PLAN (a file, a folder, or `-` for standard input) as SVG: the wiring sheet with every conductor, and the one-line sheet. The files are named after the plan and the sheet, such as van-wiring.svg.",
 		"A plan with faults is drawn as it is wired, each fault marked with its number. A plan in which nothing can be wired is not drawn. What was found decides the exit status, as with check.",
 	],
-	options: [sheetOption, outOption, forceOption, failOnOption, stdinNameOption, colourOption],
+	options: [sheetOption, outOption, forceOption, failOnOption, libraryOption, stdinNameOption, colourOption],
 	examples: [
 		{ call: "ferrule draw van.ferrule", says: "van-wiring.svg and van-one-line.svg beside the plan" },
 		{ call: "ferrule draw van.ferrule --sheet wiring --out van.svg", says: "one sheet, to a file of this name" },

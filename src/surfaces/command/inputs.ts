@@ -1,12 +1,14 @@
 // The plans a call names: files, all plans of a folder, or standard input. Read one by one, each under its relative name.
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
 import type { Finding } from "../../base/finding.ts";
+import type { FindSource } from "../../syntax/sources.ts";
 import { decodePlan, findTooLarge } from "../files/decode.ts";
 import { type FileIdentity, largestPlan, type Reading, readBytes } from "../files/read.ts";
 import { explainError } from "../files/system.ts";
+import { findUsed, type Root } from "../files/used.ts";
 import { visible } from "../report/visible.ts";
 import { status } from "../status.ts";
-import { asOption, stdinNameOption } from "./options.ts";
+import { asOption, libraryOption, stdinNameOption } from "./options.ts";
 import type { Call } from "./verb.ts";
 import type { World } from "./world.ts";
 
@@ -21,6 +23,8 @@ export interface PlanInput {
 	readonly text: string | undefined;
 	/** What there is to say about its bytes. */
 	readonly findings: readonly Finding[];
+	/** Finds the files that it uses. */
+	readonly find: FindSource;
 	readonly identity: FileIdentity | undefined;
 }
 
@@ -39,11 +43,17 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 		world.messages.write(`ferrule: ${visible(why)}.\n`);
 		worst = status.input;
 	};
+	const library = findLibrary(call, name, world);
+	if (library === "missing")
+		fail(`${nameOf(call.options.get(libraryOption.name) ?? "", world)} is no folder to use files from`);
+	const others = library === "missing" ? [] : library;
 	for (const operand of new Set(call.operands)) {
 		if (await world.interrupted()) return { plans, status: status.interrupted };
 		if (operand === "-") {
 			const said = call.options.get(stdinNameOption.name) ?? "standard-input";
-			const input = asPlan(await world.readInput(largestPlan), { name: name(said, world) });
+			const plan = { name: name(said, world), path: undefined };
+			const find = findUsed(world.files, plan, [ownFolder(plan.name, resolve(world.folder, said)), ...others]);
+			const input = asPlan(await world.readInput(largestPlan), { ...plan, folder: undefined, find });
 			if (typeof input === "string") fail(`standard input cannot be read: ${input}`);
 			else plans.push(input);
 			continue;
@@ -55,7 +65,9 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 		}
 		for (const given of found) {
 			const path = resolve(world.folder, given);
-			const place = { name: name(given, world), path, folder: dirname(given) };
+			const plan = { name: name(given, world), path };
+			const find = findUsed(world.files, plan, [ownFolder(plan.name, path), ...others]);
+			const place = { ...plan, folder: dirname(given), find };
 			const input = asPlan(readBytes(world.files, path, largestPlan), place);
 			if (typeof input === "string") fail(`${nameOf(given, world)} cannot be read: ${input}`);
 			else plans.push(input);
@@ -98,22 +110,37 @@ function findFiles(operand: string, world: World): readonly string[] | string {
 	}
 }
 
+/** The folder of a plan, as used files may be read from it. */
+function ownFolder(name: string, path: string): Root {
+	return { path: dirname(path), name: name.split("/").slice(0, -1).join("/"), words: "the plan's folder" };
+}
+
+/** The library folder of a call; none where none was named. */
+function findLibrary(
+	call: Call,
+	name: (path: string, world: World) => string,
+	world: World,
+): readonly Root[] | "missing" {
+	const given = call.options.get(libraryOption.name);
+	if (given === undefined) return [];
+	const path = resolve(world.folder, given);
+	const isFolder = world.files.statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
+	return isFolder ? [{ path, name: name(given, world).replace(/\/$/, ""), words: "the library folder" }] : "missing";
+}
+
 /** A plan from what was read, or why nothing was. */
-function asPlan(
-	reading: Reading,
-	place: { readonly name: string; readonly path?: string; readonly folder?: string },
-): PlanInput | string {
-	const { name, path, folder } = place;
+function asPlan(reading: Reading, place: Pick<PlanInput, "name" | "path" | "folder" | "find">): PlanInput | string {
 	switch (reading.kind) {
 		case "unreadable":
 			return reading.why;
 		case "too-large":
 			return {
-				...{ name, path, folder, identity: reading.identity },
+				...place,
+				identity: reading.identity,
 				text: undefined,
-				findings: [findTooLarge(reading.size, name)],
+				findings: [findTooLarge(reading.size, place.name)],
 			};
 		case "bytes":
-			return { name, path, folder, ...decodePlan(reading.bytes, name), identity: reading.identity };
+			return { ...place, ...decodePlan(reading.bytes, place.name), identity: reading.identity };
 	}
 }

@@ -18,7 +18,7 @@ export interface Judgement extends PlanReport {
 
 /** The report on one plan. */
 export function judge(input: PlanInput, world: World): Judgement {
-	const checked = input.text === undefined ? undefined : world.checkPlan(input.text, input.name);
+	const checked = input.text === undefined ? undefined : world.checkPlan(input.text, input.name, input.find);
 	const found = checked?.findings ?? [];
 	// The numbers of the check stand: the drawings bear them too.
 	const last = found.reduce((most, finding) => Math.max(most, finding.number), 0);
@@ -26,6 +26,7 @@ export function judge(input: PlanInput, world: World): Judgement {
 	return {
 		file: input.name,
 		text: input.text ?? "",
+		used: checked?.used ?? new Map(),
 		findings: [...found, ...read],
 		understood: checked?.understood ?? false,
 		checked: checked?.understood === true ? checked : undefined,

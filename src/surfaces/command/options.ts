@@ -33,6 +33,12 @@ export const stdinNameOption: Option = {
 	summary: "what to call the plan that `-` reads from standard input",
 };
 
+export const libraryOption: Option = {
+	name: "library",
+	value: { word: "FOLDER" },
+	summary: "a folder beside the plan's own from which `use` may read",
+};
+
 export const helpOption: Option = { name: "help", summary: "print this page" };
 
 export const sheetOption: Option = {

@@ -5,7 +5,7 @@ import { visible } from "../report/visible.ts";
 import { status } from "../status.ts";
 import { readInputs } from "./inputs.ts";
 import { type Judgement, judgeAll, statusOfWork } from "./judge.ts";
-import { asOption, colourOption, failOnOption, forms, stdinNameOption } from "./options.ts";
+import { asOption, colourOption, failOnOption, forms, libraryOption, stdinNameOption } from "./options.ts";
 import { chooseSetting } from "./setting.ts";
 import { type Call, choiceOf, type Verb } from "./verb.ts";
 import type { World } from "./world.ts";
@@ -18,7 +18,7 @@ export const show: Verb = {
 		"Tells, box by box, which conductor lands on which terminal, what is joined, and which of it you said and which was inferred by the trade's convention. A PLAN is a file, a folder, or `-` for standard input.",
 		"What was found decides the exit status, as with check.",
 	],
-	options: [asOption, failOnOption, stdinNameOption, colourOption],
+	options: [asOption, failOnOption, libraryOption, stdinNameOption, colourOption],
 	examples: [
 		{ call: "ferrule show van.ferrule", says: "box by box, to follow with the plan in hand" },
 		{ call: "ferrule show van.ferrule --as json", says: "the whole circuit, for programs" },

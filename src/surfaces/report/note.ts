@@ -19,9 +19,11 @@ export interface NoteSubject {
 	readonly root: NumberedFinding | undefined;
 	/** What follows from it. */
 	readonly consequences: readonly NumberedFinding[];
-	/** The lines of the plan. */
-	readonly lines: readonly string[];
+	/** The lines of the plan and of what it uses, by the names of their files. */
+	readonly lines: Lines;
 }
+
+type Lines = ReadonlyMap<string, readonly string[]>;
 
 /** The lines of a note. */
 export function writeNote(subject: NoteSubject, setting: Setting): string[] {
@@ -62,8 +64,8 @@ function writeHead(finding: NumberedFinding, { width, paint }: Setting): string[
 	});
 }
 
-/** The place itself with its line, then the other places; those of another file by name only. */
-function writePlaces(finding: NumberedFinding, lines: readonly string[], setting: Setting): string[] {
+/** The place itself with its line, then the other places; those of another file with its name. */
+function writePlaces(finding: NumberedFinding, lines: Lines, setting: Setting): string[] {
 	const { span } = finding;
 	const places = joinPlaces([{ span, label: finding.label }, ...finding.also]);
 	const gutter = slotWidth - 2;
@@ -71,14 +73,16 @@ function writePlaces(finding: NumberedFinding, lines: readonly string[], setting
 	return [
 		...writeSlot("place", `${span.file}:${span.line}:${span.column}`, setting),
 		...places.flatMap((place) => {
-			const line = lineOf(lines, place.span, span.file);
+			const line = lineOf(lines, place.span);
 			// The place itself has been told; of an empty line there is nothing to show.
 			if (line === undefined && place.span === span) return writeSlot("", place.label, setting);
 			if (line === undefined) return writeSlot("and", `${tellPlace(place.span)} ${place.label}`.trim(), setting);
-			return drawExcerpt(line, place.span, place.label, width, gutter).map(({ as, text }) => {
+			const elsewhere = place.span.file === span.file ? [] : writeSlot("and", tellPlace(place.span), setting);
+			const excerpt = drawExcerpt(line, place.span, place.label, width, gutter).map(({ as, text }) => {
 				const marks = as === "marks" ? text.trimStart() : "";
 				return text.slice(0, text.length - marks.length) + paint.level(finding.level, marks);
 			});
+			return [...elsewhere, ...excerpt];
 		}),
 	];
 }
@@ -96,8 +100,8 @@ function joinPlaces(places: readonly LabelledSpan[]): LabelledSpan[] {
 }
 
 /** A line with words in it; an empty one shows nothing. */
-function lineOf(lines: readonly string[], span: Span, file: string): string | undefined {
-	const line = span.file === file ? lines[span.line - 1] : undefined;
+function lineOf(lines: Lines, span: Span): string | undefined {
+	const line = lines.get(span.file)?.[span.line - 1];
 	return line === undefined || line.trim() === "" ? undefined : line;
 }
 

@@ -9,6 +9,8 @@ export interface PlanReport {
 	/** The name it goes by: relative, with `/`. */
 	readonly file: string;
 	readonly text: string;
+	/** The texts that it uses, by the names of their files, where it uses any. */
+	readonly used?: ReadonlyMap<string, string>;
 	readonly findings: readonly NumberedFinding[];
 }
 

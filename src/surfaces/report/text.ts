@@ -9,7 +9,8 @@ export function writeText(plans: readonly PlanReport[], setting: Setting): strin
 	const notes: string[] = [];
 	let told = 0;
 	for (const plan of plans) {
-		const lines = plan.text.split(/\r\n|\r|\n/);
+		const lines = new Map([[plan.file, linesOf(plan.text)]]);
+		for (const [file, text] of plan.used ?? []) lines.set(file, linesOf(text));
 		for (const tree of growTrees(plan.findings)) {
 			if (told >= mostPrinted) break;
 			const consequences = tree.consequences.slice(0, mostPrinted - told - 1);
@@ -19,6 +20,10 @@ export function writeText(plans: readonly PlanReport[], setting: Setting): strin
 	}
 	const all = plans.reduce((sum, plan) => sum + plan.findings.length, 0);
 	return [...notes, ...writeCaution(plans, setting.width), summarise(plans, all - told), ""].join("\n");
+}
+
+function linesOf(text: string): readonly string[] {
+	return text.split(/\r\n|\r|\n/);
 }
 
 /** A finding with all that follows from it. */
