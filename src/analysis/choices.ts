@@ -31,6 +31,31 @@ export function reachPossible(network: Network, starts: readonly number[], allow
 	return joinReaches(base, found, points);
 }
 
+/**
+ * Every point that each setting of all switches joins to `starts`: over edges that are `steady`, and over contacts of which one
+ * or the other is always closed. Where there are too many settings to try, nothing is proven: then only what is steady counts.
+ */
+export function reachCertain(
+	network: Network,
+	starts: readonly number[],
+	allow: (edge: Edge) => boolean,
+	steady: (edge: Edge) => boolean,
+): Reach {
+	const isFree = (edge: Edge): boolean => allow(edge) && steady(edge);
+	const base = reachFrom(network, starts, isFree);
+	const wavering = [...contactsOf(network, (edge) => allow(edge) && !steady(edge)).values()].filter(
+		(links) => !positionsOf(links).some((position) => links.every((link) => !isClosedAt(link, position))),
+	);
+	const found = new Map<number, Way>();
+	for (const { settings } of tryOut(network, base, isFree, wavering.flat())) {
+		const [first, ...others] = settings;
+		if (first === undefined || others.length === 0) continue;
+		for (const [point, way] of first.reached)
+			if (others.every(({ reached }) => reached.has(point))) found.set(point, way);
+	}
+	return joinReaches(base, found, [...base.points, ...found.keys()]);
+}
+
 /** How a point was reached in one setting: the edge, and the ways of that setting. */
 export interface Way {
 	readonly edge: Edge;
@@ -73,21 +98,32 @@ function tryOut(
 }
 
 /** The contacts whose group has no position in which all of it is closed, by link. */
-function findChoices(network: Network, allow: (edge: Edge) => boolean): ReadonlyMap<number, Link> {
+export function findChoices(network: Network, allow: (edge: Edge) => boolean): ReadonlyMap<number, Link> {
+	const choices = new Map<number, Link>();
+	for (const links of contactsOf(network, allow).values()) {
+		const together = positionsOf(links).some((position) => links.every((link) => isClosedAt(link, position)));
+		if (!together) for (const link of links) choices.set(link.index, link);
+	}
+	return choices;
+}
+
+/** The contacts that `allow` lets pass, by their groups. */
+function contactsOf(network: Network, allow: (edge: Edge) => boolean): ReadonlyMap<string, readonly Link[]> {
 	const contacts = new Map<number, Link>();
 	for (const edges of network.edges)
 		for (const edge of edges)
 			if (edge.by.kind === "link" && edge.by.link.contact !== undefined && allow(edge))
 				contacts.set(edge.by.link.index, edge.by.link);
-	const choices = new Map<number, Link>();
-	for (const links of groupBy(contacts.values(), (link) => link.contact?.group).values()) {
-		const positions = Math.max(...links.map((link) => link.contact?.positions ?? 1));
-		const together = Array.from({ length: positions }, (_, position) => position).some((position) =>
-			links.every((link) => link.contact?.closed.includes(position)),
-		);
-		if (!together) for (const link of links) choices.set(link.index, link);
-	}
-	return choices;
+	return groupBy(contacts.values(), (link) => link.contact?.group ?? "");
+}
+
+function positionsOf(links: readonly Link[]): readonly number[] {
+	const positions = Math.max(...links.map((link) => link.contact?.positions ?? 1));
+	return Array.from({ length: positions }, (_, position) => position);
+}
+
+function isClosedAt({ contact }: Link, position: number): boolean {
+	return contact?.closed.includes(position) === true;
 }
 
 /** Choices that meet one another away from the starts, with all contacts of each group together. */
@@ -120,17 +156,16 @@ function settingsOf(
 	let settings: readonly (readonly number[])[] = [[]];
 	const groups = [...groupBy(cluster, (link) => link.contact?.group ?? "").values()];
 	for (const links of groups) {
-		const positions = Math.max(...links.map((link) => link.contact?.positions ?? 1));
-		if (settings.length * positions > mostStates)
+		const each = positionsOf(links);
+		if (settings.length * each.length > mostStates)
 			return [{ positions: [], closed: new Set(cluster.map((link) => link.index)) }];
-		const each = Array.from({ length: positions }, (_, position) => position);
 		settings = settings.flatMap((setting) => each.map((position) => [...setting, position]));
 	}
 	return settings.map((positions) => ({
 		positions,
 		closed: new Set(
 			groups.flatMap((links, index) =>
-				links.filter((link) => link.contact?.closed.includes(positions[index] ?? 0)).map((link) => link.index),
+				links.filter((link) => isClosedAt(link, positions[index] ?? 0)).map((link) => link.index),
 			),
 		),
 	}));

@@ -1,9 +1,9 @@
 // Switches that do not switch: joined past, or thrown without effect in some settings of the others they work with.
 import type { Circuit, Link } from "../circuit/circuit.ts";
-import { type Trial, tryClusters } from "./choices.ts";
+import { findChoices, reachCertain, type Trial, tryClusters } from "./choices.ts";
 import { JoinedSets } from "./joined-sets.ts";
 import type { Landings } from "./landings.ts";
-import type { Network } from "./network.ts";
+import type { Edge, Network, Reach } from "./network.ts";
 import { isHot, notABond, type PoleMap } from "./poles.ts";
 import { findSwitches, type Switch } from "./switching.ts";
 
@@ -58,10 +58,21 @@ export interface IdleThrow {
 	readonly all: number;
 }
 
+/** A load that stays on whatever three-way and four-way switches do. */
+export interface StuckLoad {
+	/** Its hot terminal. */
+	readonly point: number;
+	/** The parts whose contacts its hot passes. */
+	readonly switches: readonly string[];
+	readonly way: Reach;
+}
+
 /** What trying out switches that work together shows. */
 export interface Throws {
 	/** Every load that a three-way or four-way switch governs in some settings of its partners only. */
 	readonly idle: readonly IdleThrow[];
+	/** Every load that no position of the switches before it turns off. */
+	readonly stuck: readonly StuckLoad[];
 	/** Parts of switches that work together in more settings than are tried out; their ways count as closed all at once. */
 	readonly untried: readonly (readonly string[])[];
 }
@@ -99,10 +110,27 @@ export function findIdleThrows(network: Network, landings: Landings, poles: Pole
 					];
 				});
 		}),
+		stuck: findStuckLoads(network, hots, poles),
 		untried: trials
 			.filter((trial) => !isTried(trial))
 			.map(({ groups }) => [...new Set(groups.map((group) => partOf.get(group) ?? ""))]),
 	};
+}
+
+/** Loads whose hot passes a choice of contacts of which one is always closed. */
+function findStuckLoads(network: Network, hots: readonly number[], poles: PoleMap): StuckLoad[] {
+	const choices = findChoices(network, notABond);
+	if (choices.size === 0) return [];
+	const isChoice = (edge: Edge): boolean => edge.by.kind === "link" && choices.has(edge.by.link.index);
+	return poles.poles.flatMap(({ role, points }) => {
+		if (!isHot(role)) return [];
+		const way = reachCertain(network, points, notABond, (edge) => !isChoice(edge));
+		return hots.flatMap((point): StuckLoad[] => {
+			const passed = way.edgesTo(point).filter(isChoice);
+			const switches = new Set(passed.flatMap(({ by }) => (by.kind === "link" ? [by.link.part] : [])));
+			return switches.size === 0 ? [] : [{ point, switches: [...switches], way }];
+		});
+	});
 }
 
 function hotTerminals({ loads }: Circuit, landings: Landings): readonly number[] {

@@ -7,6 +7,7 @@ import {
 	findDeadEnds,
 	findIdleThrows,
 	type IdleThrow,
+	type StuckLoad,
 } from "../analysis/idle-throws.ts";
 import { reachFrom } from "../analysis/network.ts";
 import { notABond } from "../analysis/poles.ts";
@@ -62,11 +63,12 @@ at s2
 	],
 	check: (analysis) =>
 		findOverModes(analysis, (state) => {
-			const { idle, untried } = findIdleThrows(state.network, analysis.landings, state.poles);
+			const { idle, stuck, untried } = findIdleThrows(state.network, analysis.landings, state.poles);
 			return [
 				...findBypasses(state.network).map((bypass) => tellBypass(analysis, state, bypass)),
 				...findDeadEnds(state.network, state.crossings.poles).map((end) => tellDeadEnd(analysis, state, end)),
 				...idle.map((one) => tellIdle(analysis, state, one)),
+				...stuck.map((one) => tellStuck(analysis, state, one)),
 				...untried.map((switches) => tellUntried(analysis, switches)),
 			];
 		}),
@@ -154,6 +156,29 @@ function tellIdle(
 		help: `At ${names} look at the common (the dark screw): the feed at one end and the wire to ${name} at the other belong on it, and both travellers of a cable on the two other screws; at a four-way one cable on each pair.`,
 		basis: switchWithoutEffect.basis,
 		key: `${switchWithoutEffect.code}@${switches.join("/")}`,
+		...(behind === undefined ? {} : { consequenceOf: behind }),
+	});
+}
+
+function tellStuck({ circuit }: Analysis, state: ModeState, { point, switches, way }: StuckLoad): Finding {
+	const load = circuit.points[point];
+	const name = load?.kind === "terminal" ? load.part : "";
+	const [first, ...others] = switches.map((part) => certain(circuit.partByName.get(part), part));
+	const names = listNames(switches);
+	const behind = findCause(state, new Set([first, ...others].map((part) => part?.enclosure.name ?? "")));
+	return finding({
+		code: switchWithoutEffect.code,
+		level: "error",
+		title: `${name} stays on in every position of ${names}`,
+		span: certain(first, "a switch").span,
+		label: "switches nothing off",
+		also: others.map((part) => ({ span: part.span, label: part.name })),
+		marks: [...switches, load?.name ?? ""],
+		path: way.pathTo(point),
+		why: `Whatever the handles say, ${name} is on: whoever trusts them works on a live wire.`,
+		help: `At ${names} part the travellers: one wire on the common, and each traveller on a screw of its own.`,
+		basis: switchWithoutEffect.basis,
+		key: `${switchWithoutEffect.code}@${switches.join("/")}/${load?.name ?? ""}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
 }

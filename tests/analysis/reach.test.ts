@@ -1,7 +1,7 @@
 // What can be joined and what is always joined, against trying out every setting of every contact.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { reachPossible } from "../../src/analysis/choices.ts";
+import { reachCertain, reachPossible, tryClusters } from "../../src/analysis/choices.ts";
 import { alwaysClosed, buildNetwork, reachFrom } from "../../src/analysis/network.ts";
 import { kinds } from "../../src/kinds/index.ts";
 import { checkPlan } from "../../src/pipeline.ts";
@@ -122,6 +122,98 @@ describe("what is always joined", () => {
 			}),
 			runs,
 		);
+	});
+});
+
+describe("against every setting of up to twelve contacts", () => {
+	const fiveHundred = { numRuns: 500, seed: 4_096 };
+	/** Switches of one to four contacts in two or three positions, twelve contacts in all. */
+	const twelve = fc.integer({ min: 2, max: 14 }).chain((count) => {
+		const pair = fc.tuple(fc.nat(count - 1), fc.nat(count - 1));
+		// Twelve switches of two positions have 4,096 settings: one of three positions has two contacts at least.
+		const one = fc.integer({ min: 2, max: 3 }).chain((positions) => {
+			const closed = fc.subarray(Array.from({ length: positions }, (_, position) => position));
+			return fc
+				.array(fc.record({ between: pair, closed }), { minLength: positions - 1, maxLength: 4 })
+				.map((contacts) => contacts.map((contact) => ({ ...contact, positions })));
+		});
+		return fc.record({
+			count: fc.constant(count),
+			wires: fc.array(pair, { maxLength: count }),
+			contacts: fc
+				.array(one, { minLength: 1, maxLength: 12 })
+				.map((switches) =>
+					switches
+						.filter((_, index) => switches.slice(0, index + 1).flat().length <= 12)
+						.flatMap((contacts, index) => contacts.map((contact) => ({ ...contact, group: `g${index}` }))),
+				),
+		});
+	});
+
+	/** What point 0 is joined with in every setting, and in some: each setting of each switch enumerated. */
+	function enumerate({ count, wires, contacts }: Drawn): { always: number[]; possible: number[] } {
+		const groups = [...new Map(contacts.map(({ group, positions }) => [group, positions]))];
+		const all = Array.from({ length: count }, (_, point) => point);
+		let always = new Set(all);
+		const possible = new Set<number>();
+		const settings = groups.reduce((product, [, positions]) => product * positions, 1);
+		for (let setting = 0; setting < settings; setting++) {
+			const at = new Map<string, number>();
+			groups.reduce((rest, [group, positions]) => {
+				at.set(group, rest % positions);
+				return Math.floor(rest / positions);
+			}, setting);
+			const joints = [
+				...wires,
+				...contacts.filter(({ group, closed }) => closed.includes(at.get(group) ?? 0)).map(({ between }) => between),
+			];
+			const reached = new Set([0]);
+			for (let grown = 0; grown !== reached.size; ) {
+				grown = reached.size;
+				for (const [one, other] of joints) if (reached.has(one) !== reached.has(other)) reached.add(one).add(other);
+			}
+			always = new Set([...always].filter((point) => reached.has(point)));
+			for (const point of reached) possible.add(point);
+		}
+		return { always: sorted(always), possible: sorted(possible) };
+	}
+
+	test("what is joined always and what can be joined are exactly these", () => {
+		fc.assert(
+			fc.property(twelve, (drawn) => {
+				const { always, possible } = enumerate(drawn);
+				const built = network(drawn);
+				expect(sorted(reachPossible(built, [0], anyEdge).points)).toEqual(possible);
+				expect(sorted(reachCertain(built, [0], anyEdge, alwaysClosed).points)).toEqual(always);
+			}),
+			fiveHundred,
+		);
+	}, 60_000);
+
+	/** A row of so many switches between two travellers, both of which end in one point. */
+	const row = (switches: number): Drawn => ({
+		count: 2 * switches + 2,
+		wires: [],
+		contacts: Array.from({ length: switches }, (_, index): SmallContact[] => {
+			const [from, other] = index === 0 ? [0, 0] : [2 * index - 1, 2 * index];
+			const [to, last] = index === switches - 1 ? [2 * switches + 1, 2 * switches + 1] : [2 * index + 1, 2 * index + 2];
+			return [
+				{ between: [from, to], group: `g${index}`, positions: 2, closed: [0] },
+				{ between: [other, last], group: `g${index}`, positions: 2, closed: [0] },
+				{ between: [from, last], group: `g${index}`, positions: 2, closed: [1] },
+				{ between: [other, to], group: `g${index}`, positions: 2, closed: [1] },
+			];
+		}).flat(),
+	});
+	test.each([
+		[12, true],
+		[13, false],
+	])("of %i switches in a row, always is proven: %s", (switches, proven) => {
+		const built = network(row(switches));
+		const [trial] = tryClusters(built, [0], anyEdge);
+		expect(trial?.settings.length).toBe(proven ? 4_096 : 1);
+		expect(reachPossible(built, [0], anyEdge).has(2 * switches + 1)).toBe(true);
+		expect(reachCertain(built, [0], anyEdge, alwaysClosed).has(2 * switches + 1)).toBe(proven);
 	});
 });
 

@@ -63,6 +63,39 @@ at s2
 	});
 });
 
+describe("switch-without-effect is told where a load is never off", () => {
+	test("both travellers joined at the light's end", () => {
+		checkMarked(`${supply}circuit stairs from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+//        ^^ switch-without-effect "l1 stays on in every position of s1"
+  9 ft by 14-3 to j1: box
+  5 ft by 14-2 to l1: light 9 W
+at j1
+  join stairs-2.black, stairs-2.red, stairs-3.black
+`);
+	});
+	test("both travellers joined in the box of the second switch", () => {
+		checkMarked(`${supply}circuit stairs from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+//        ^^ switch-without-effect "l1 stays on in every position of s1"
+  9 ft by 14-3 to s2: switch three-way
+  5 ft by 14-2 to l1: light 9 W
+at s2
+  join stairs-2.black, stairs-2.red, stairs-3.black
+`);
+	});
+	test("behind a plain switch that still works", () => {
+		checkMarked(`${supply}circuit stairs from LC breaker 15 A by 14-2
+  7 ft to s0: switch
+  7 ft to s1: switch three-way
+//        ^^ switch-without-effect "l1 stays on in every position of s1"
+  5 ft by 14-2 to l1: light 9 W
+at s1
+  join s1.traveller.1, s1.traveller.2, stairs-3.black
+`);
+	});
+});
+
 describe("switch-without-effect is not told of", () => {
 	test("travellers in any order", () => {
 		checkRight(`${supply}circuit stairs from LC breaker 15 A by 14-2
