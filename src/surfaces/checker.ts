@@ -2,6 +2,7 @@
 
 import type { NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
+import type { TidiedPlan } from "../pipeline.ts";
 import type { FindSource } from "../syntax/sources.ts";
 
 /** A checked plan: what was found, and what can be made of it. */
@@ -13,14 +14,19 @@ export interface CheckedPlan {
 	readonly used: ReadonlyMap<string, string>;
 	readonly draw: (sheets: SheetChoice) => Promise<readonly Sheet[]>;
 	readonly show: () => Shown;
+	/** The text of the plan with everything said that was inferred. */
+	readonly writeOut: () => Promise<string>;
 }
 
 /** Checks a text that was read under a name; `find` finds the files that it uses. Never throws, whatever the text. */
 export type CheckPlan = (text: string, file: string, find: FindSource) => CheckedPlan;
 
+/** Lays a text out as all plans are, saying the same. Never throws, whatever the text. */
+export type TidyPlan = (text: string, file: string, wish: { readonly pinTags: boolean }) => Promise<TidiedPlan>;
+
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
 export const sheetChoices = ["all", "wiring", "one-line"] as const satisfies readonly SheetChoice[];
-export type { SheetChoice };
+export type { SheetChoice, TidiedPlan };
 
 /** A drawn sheet. The name tells it from the others of its plan: `wiring`, `one-line`. */
 export interface Sheet {

@@ -3,7 +3,7 @@ import * as fs from "node:fs";
 import { basename } from "node:path";
 import facts from "../../package.json" with { type: "json" };
 import { kinds } from "../kinds/index.ts";
-import { checkPlan, drawPlan, showPlan } from "../pipeline.ts";
+import { checkPlan, drawPlan, showPlan, tidyPlan, writeOutPlan } from "../pipeline.ts";
 import { planCodes } from "../plan/codes.ts";
 import { rules } from "../rules/index.ts";
 import { syntaxProblems } from "../syntax/codes.ts";
@@ -25,8 +25,14 @@ export function openWorld(stopped: () => boolean): World {
 			const result = checkPlan(text, file, find);
 			// Ids in a drawing begin with the plan's name; with its folders they would differ by where the user stands.
 			const drawable = { ...result, file: basename(file) };
-			return { ...result, draw: (sheets) => drawPlan(drawable, sheets), show: () => showPlan(result) };
+			return {
+				...result,
+				draw: (sheets) => drawPlan(drawable, sheets),
+				show: () => showPlan(result),
+				writeOut: () => writeOutPlan(result, text),
+			};
 		},
+		tidyPlan,
 		pages: () => makePages({ rules, problems: [notText, textNotUtf8, ...syntaxProblems, ...planCodes], kinds }),
 		files: fs,
 		writer,

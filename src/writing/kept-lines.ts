@@ -1,5 +1,6 @@
 // Which lines of a text stay exactly as they are: every statement with something in it that cannot be read.
 import type { Finding } from "../base/finding.ts";
+import { indentationOf } from "../syntax/lexer.ts";
 import type { Statement, Tree } from "../syntax/tree.ts";
 import { setWords } from "./set-words.ts";
 import { splitLines } from "./text-lines.ts";
@@ -18,18 +19,24 @@ export interface ReadPlan {
  */
 export function findKeptLines(read: ReadPlan, known: ReadonlyMap<number, TreeLine>): ReadonlySet<number> {
 	const { findings, tree } = read;
-	const worded = splitLines(read.text).flatMap(({ words }, index) =>
-		setWords(words, []).words === "" ? [] : [index + 1],
-	);
-	const unread = new Set(findings.filter((finding) => hinders(finding)).map((finding) => finding.span.line));
+	const texts = splitLines(read.text);
+	const worded = texts.flatMap(({ words }, index) => (setWords(words, []).words === "" ? [] : [index + 1]));
 	// A comment can hold what cannot be read, too.
+	const unread = new Set(findings.filter((finding) => hinders(finding)).map((finding) => finding.span.line));
+	const edge = tree.statements[0]?.span.column;
+	// Of several statements that are indented without reason the first is told.
+	for (const { span } of tree.statements) if (span.column !== edge) unread.add(span.line);
 	const kept = new Set(unread);
-	for (const lines of linesOfStatements(tree.statements, worded)) {
+	const hindering = [...unread];
+	const isAtEdge = (line: number): boolean => indentationOf(texts[line - 1]?.words ?? "") < (edge ?? 1);
+	const blocks = linesOfStatements(tree.statements, worded).flatMap((lines) => splitOffTail(lines, known, isAtEdge));
+	for (const lines of blocks) {
 		const [first, last] = [lines[0] ?? 0, lines.at(-1) ?? 0];
-		const isKept = lines.some((line) => !known.has(line)) || [...unread].some((line) => line >= first && line <= last);
+		const isKept = lines.some((line) => !known.has(line)) || hindering.some((line) => line >= first && line <= last);
 		for (let line = first; isKept && line <= last; line++) kept.add(line);
 	}
-	return kept;
+	// What stays indented would come to stand below what is moved to the left edge.
+	return kept.size > 0 && edge !== undefined && edge > 1 ? new Set(worded) : kept;
 }
 
 /** The lines with words of each statement; those before the first one belong together too. */
@@ -42,6 +49,19 @@ function linesOfStatements(statements: readonly Statement[], worded: readonly nu
 		else block.push(line);
 	}
 	return blocks;
+}
+
+/** What was not understood at the left edge, behind all lines of a statement, is none of that statement. */
+function splitOffTail(
+	lines: readonly number[],
+	known: ReadonlyMap<number, TreeLine>,
+	isAtEdge: (line: number) => boolean,
+): (readonly number[])[] {
+	const last = lines.findLastIndex((line) => known.has(line));
+	const next = lines[last + 1];
+	return next !== undefined && last >= 0 && isAtEdge(next)
+		? [lines.slice(0, last + 1), lines.slice(last + 1)]
+		: [lines];
 }
 
 /** Tabs beside blanks are what tidying is for, and are read all the same. */

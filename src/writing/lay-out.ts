@@ -34,6 +34,9 @@ class Layout {
 	readonly #known: ReadonlyMap<number, TreeLine>;
 	/** The leftmost column of the lines of each group, as the text has it. */
 	readonly #columns = new Map<number, number>();
+	/** Of each line, by its position, the nearest with words before and behind it; undefined where one that is kept is nearer. */
+	readonly #before: readonly (TreeLine | undefined)[];
+	readonly #after: readonly (TreeLine | undefined)[];
 
 	constructor(read: ReadPlan, flush: ReadonlySet<number>) {
 		this.#read = read;
@@ -43,6 +46,9 @@ class Layout {
 		this.kept = findKeptLines(read, this.#known);
 		for (const { line, group } of this.#known.values())
 			this.#columns.set(group, Math.min(this.#columnOf(line), this.#columns.get(group) ?? Number.POSITIVE_INFINITY));
+		const numbers = this.#lines.map((_, index) => index + 1);
+		this.#before = this.#nearest(numbers);
+		this.#after = this.#nearest(numbers.toReversed()).toReversed();
 	}
 
 	write(): string {
@@ -72,35 +78,23 @@ class Layout {
 	/** A comment stands with the line that follows it; at the end of a block, with the lines it was indented like. */
 	#depthOfComment(number: number): number {
 		const column = this.#columnOf(number);
-		const before = this.#nearest(number, -1);
-		const after = this.#nearest(number, 1);
-		const least = after?.depth ?? 0;
+		const before = this.#before[number - 1];
+		const least = this.#after[number - 1]?.depth ?? 0;
 		if (before === undefined) return least;
 		if (!before.isHop && column > this.#columnOfGroup(before)) return before.depth + 1;
-		for (let above: TreeLine | undefined = before; above !== undefined; above = this.#above(above)) {
-			if (above.depth <= least) return least;
-			if (this.#columnOfGroup(above) <= column) return above.depth;
-		}
-		return least;
+		let above: TreeLine | undefined = before;
+		while (above !== undefined && above.depth > least && this.#columnOfGroup(above) > column) above = above.above;
+		return Math.max(least, above?.depth ?? 0);
 	}
 
-	/** The next line with words that is set, up or down; undefined where one that is kept comes first. */
-	#nearest(number: number, step: 1 | -1): TreeLine | undefined {
-		for (let next = number + step; next > 0 && next <= this.#lines.length; next += step) {
-			if (this.kept.has(next)) return undefined;
-			const found = this.#known.get(next);
-			if (found !== undefined) return found;
-		}
-		return undefined;
-	}
-
-	/** The line that a line stands below. */
-	#above({ line, depth }: TreeLine): TreeLine | undefined {
-		for (let next = line - 1; next > 0; next--) {
-			const found = this.#known.get(next);
-			if (found !== undefined && found.depth < depth) return found;
-		}
-		return undefined;
+	/** For each line of a row the one with words that stands before it in the row. */
+	#nearest(numbers: readonly number[]): (TreeLine | undefined)[] {
+		let nearest: TreeLine | undefined;
+		return numbers.map((number) => {
+			const found = nearest;
+			nearest = this.kept.has(number) ? undefined : (this.#known.get(number) ?? nearest);
+			return found;
+		});
 	}
 
 	/** Two blanks deeper than the line above them; lengths narrower than the widest of their chain are pushed to where that ends. */

@@ -8,6 +8,8 @@ import type { SpeltFigure } from "./set-words.ts";
 export interface TreeLine {
 	/** Counted from 1. */
 	readonly line: number;
+	/** The line it stands below; undefined at the left edge. */
+	readonly above: TreeLine | undefined;
 	/** How many lines it stands below. */
 	readonly depth: number;
 	/** The lines that belong to one line have one number. */
@@ -29,68 +31,66 @@ class Lister {
 	#groups = 0;
 
 	addStatements(statements: readonly Statement[]): void {
-		const add = this.#group(0);
+		const add = this.#group(undefined);
 		for (const statement of statements) {
 			if (statement.kind === "broken") continue;
-			add(statement.span, termsOf(statement));
+			const line = add(statement.span, termsOf(statement));
 			switch (statement.kind) {
 				case "plan":
-					this.#addSettings(statement.settings);
+					this.#addSettings(statement.settings, line);
 					break;
 				case "definition":
-					this.#addSettings(statement.lines);
+					this.#addSettings(statement.lines, line);
 					break;
 				case "thing":
-					this.#addMembers(statement.members, 1);
+					this.#addMembers(statement.members, line);
 					break;
 				case "run":
-					this.#addLinks(statement.links, 1);
+					this.#addLinks(statement.links, line);
 					break;
 				case "at":
-					this.#addLandings(statement.landings);
+					this.#addLandings(statement.landings, line);
 					break;
 			}
 		}
 	}
 
-	#addSettings(settings: readonly Setting[]): void {
-		const add = this.#group(1);
+	#addSettings(settings: readonly Setting[], above: TreeLine): void {
+		const add = this.#group(above);
 		for (const setting of settings) add(setting.span, setting.terms);
 	}
 
-	#addMembers(members: readonly Member[], depth: number): void {
-		const add = this.#group(depth);
-		for (const member of members) {
-			add(member.span, member.terms);
-			this.#addMembers(member.members, depth + 1);
-		}
+	#addMembers(members: readonly Member[], above: TreeLine): void {
+		const add = this.#group(above);
+		for (const member of members) this.#addMembers(member.members, add(member.span, member.terms));
 	}
 
-	#addLinks(links: readonly Link[], depth: number): void {
-		const add = this.#group(depth);
+	#addLinks(links: readonly Link[], above: TreeLine): void {
+		const add = this.#group(above);
 		for (const link of links) {
-			if (link.kind === "branch") {
-				add(link.span, link.cable);
-				this.#addLinks(link.links, depth + 1);
-				continue;
+			if (link.kind === "branch") this.#addLinks(link.links, add(link.span, link.cable));
+			else {
+				const lengths = [link.length, ...link.through.map((part) => part.length)];
+				const terms = [...present(lengths), ...link.cable, ...link.terms, ...link.attributes];
+				this.#addMembers(link.members, add(link.span, terms, true));
 			}
-			const lengths = [link.length, ...link.through.map((part) => part.length)];
-			add(link.span, [...present(lengths), ...link.cable, ...link.terms, ...link.attributes], true);
-			this.#addMembers(link.members, depth + 1);
 		}
 	}
 
-	#addLandings(landings: readonly Landing[]): void {
-		const add = this.#group(1);
+	#addLandings(landings: readonly Landing[], above: TreeLine): void {
+		const add = this.#group(above);
 		for (const landing of landings)
 			add(landing.span, landing.kind === "join" ? landing.connector : landing.kind === "link" ? landing.cable : []);
 	}
 
 	/** Takes in lines of one group, one by one. */
-	#group(depth: number): (span: Span, terms: readonly Term[], isHop?: boolean) => void {
+	#group(above: TreeLine | undefined): (span: Span, terms: readonly Term[], isHop?: boolean) => TreeLine {
 		const group = this.#groups++;
+		const depth = above === undefined ? 0 : above.depth + 1;
 		return ({ line }, terms, isHop = false) => {
-			this.lines.set(line, { line, depth, group, isHop, figures: terms.flatMap(spellFigure) });
+			const known: TreeLine = { line, above, depth, group, isHop, figures: terms.flatMap(spellFigure) };
+			this.lines.set(line, known);
+			return known;
 		};
 	}
 }

@@ -60,6 +60,7 @@ const check = (input: Uint8Array, form: string) =>
 		checkPlan: (text, file) => ({
 			...checkPlan(text, file),
 			draw: async () => [],
+			writeOut: async () => "",
 			show: () => ({ text: "", short: "", json: {} }),
 		}),
 		readInput: async (): Promise<Reading> => ({ kind: "bytes", bytes: input, identity: { device: 0n, inode: 0n } }),
@@ -105,6 +106,9 @@ test("any words behind the command: a status of the table, never a fault of ours
 		fc.constantFrom(
 			"check",
 			"show",
+			"tidy",
+			"--write",
+			"--diff",
 			"explain",
 			"help",
 			"--help",

@@ -26,6 +26,14 @@ test("the circuit is told in words, in short, and as data, plan by plan", async 
 	});
 });
 
+test("written out it is a plan again", async () => {
+	expect(await run(plansFolder(), ["show", "a.ferrule", "--written-out"])).toEqual({
+		status: 0,
+		output: "fine written out\n",
+		messages: "",
+	});
+});
+
 test("findings are counted beside it, and decide the status", async () => {
 	const folder = plansFolder();
 	fs.writeFileSync(join(folder, "a.ferrule"), "error");
@@ -54,6 +62,7 @@ test("names from a plan cannot steer the terminal", async () => {
 			understood: true,
 			used: new Map(),
 			draw: async () => [],
+			writeOut: async () => "",
 			show: () => ({ text: "b1\n\u001b[2J\u202e\n", short: "", json: null }),
 		}),
 	});

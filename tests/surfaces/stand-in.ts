@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { onTestFinished } from "vitest";
 import type { NumberedFinding } from "../../src/base/finding.ts";
 import { finding } from "../../src/base/finding.ts";
-import type { CheckPlan } from "../../src/surfaces/checker.ts";
+import type { CheckPlan, TidyPlan } from "../../src/surfaces/checker.ts";
 import { runCommand } from "../../src/surfaces/command/run.ts";
 import type { World } from "../../src/surfaces/command/world.ts";
 
@@ -30,6 +30,7 @@ export async function run(folder: string, words: readonly string[], changes: Par
 	const world: World = {
 		version: "1.2.3",
 		checkPlan: findWords,
+		tidyPlan: tidyWords,
 		pages: () => [],
 		files: fs,
 		writer: testWriter,
@@ -80,5 +81,12 @@ export const findWords: CheckPlan = (text, file) => {
 				.filter((name) => choice === "all" || choice === name)
 				.map((name) => ({ name, svg: `<svg class="fe-sheet"><title>${file}</title>${name}</svg>\n` })),
 		show: () => ({ text: `${file} box by box\n`, short: `${file} in short\n`, json: { boxes: text.length } }),
+		writeOut: async () => `${text.trimEnd()} written out\n`,
 	};
 };
+
+/** Stands in for tidying: no line ends in a blank; a line with `nonsense` cannot be read. */
+export const tidyWords: TidyPlan = async (text, _file, { pinTags }) => ({
+	text: text.replace(/ +$/gm, "") + (pinTags ? "tags\n" : ""),
+	kept: text.split("\n").flatMap((line, index) => (line.includes("nonsense") ? [index + 1] : [])),
+});

@@ -12,6 +12,7 @@ function plansFolder(): string {
 	for (const name of ["danger", "error", "warning", "note", "fine", "nonsense"])
 		fs.writeFileSync(join(folder, `${name}.ferrule`), `${name}\n`);
 	fs.writeFileSync(join(folder, "accepted.ferrule"), "error, accept it\n");
+	fs.writeFileSync(join(folder, "ragged.ferrule"), "fine \n");
 	return folder;
 }
 
@@ -38,6 +39,10 @@ const rows: readonly Row[] = [
 	{ says: "findings, but never to fail", words: ["check", "danger.ferrule", "--fail-on", "never"], status: 0 },
 	{ says: "drawn", words: ["draw", "fine.ferrule"], status: 0 },
 	{ says: "shown", words: ["show", "fine.ferrule"], status: 0 },
+	{ says: "written out", words: ["show", "fine.ferrule", "--written-out"], status: 0 },
+	{ says: "tidied", words: ["tidy", "error.ferrule"], status: 0 },
+	{ says: "tidied in place", words: ["tidy", ".", "--write"], status: 1 },
+	{ says: "tidy already", words: ["tidy", "fine.ferrule", "--diff"], status: 0 },
 	{ says: "help", words: ["--help"], status: 0 },
 	{ says: "help on a verb", words: ["check", "--help"], status: 0 },
 	{ says: "help on a verb, the other way", words: ["help", "draw"], status: 0 },
@@ -62,6 +67,13 @@ const rows: readonly Row[] = [
 	{ says: "the same, never to fail", words: ["check", "nonsense.ferrule", "--fail-on", "never"], status: 0 },
 	{ says: "a plan of which nothing can be shown", words: ["show", "nonsense.ferrule"], status: 1 },
 
+	{ says: "not yet tidy", words: ["tidy", "ragged.ferrule", "--diff"], status: 1 },
+	{ says: "a plan of which a part cannot be tidied", words: ["tidy", "nonsense.ferrule"], status: 1 },
+
+	{ says: "several plans written out", words: ["show", ".", "--written-out"], status: 64 },
+	{ says: "a plan written out as data", words: ["show", "fine.ferrule", "--written-out", "--as", "json"], status: 64 },
+	{ says: "several plans tidied to standard output", words: ["tidy", "."], status: 64 },
+	{ says: "tidied in place, and not", words: ["tidy", "fine.ferrule", "--write", "--diff"], status: 64 },
 	{ says: "no verb", words: [], status: 64 },
 	{ says: "an unknown verb", words: ["chekc", "fine.ferrule"], status: 64 },
 	{ says: "an unknown option", words: ["check", "fine.ferrule", "--colour", "never"], status: 64 },
@@ -81,6 +93,7 @@ const rows: readonly Row[] = [
 	{ says: "one of several that is not there", words: ["check", "error.ferrule", "none.ferrule"], status: 66 },
 	{ says: "a folder without plans", words: ["check", "empty"], status: 66 },
 	{ says: "standard input that cannot be read", words: ["check", "-"], status: 66 },
+	{ says: "a plan to tidy that is not there", words: ["tidy", "none.ferrule"], status: 66 },
 	{ says: "a plan to draw that is not there", words: ["draw", "none.ferrule"], status: 66 },
 	{
 		says: "a plan that may not be read",
@@ -111,11 +124,19 @@ const rows: readonly Row[] = [
 		words: ["draw", "fine.ferrule", "--sheet", "wiring", "--out", "other.svg"],
 		status: 73,
 	},
+	{ says: "a plan to tidy with a second name", words: ["tidy", "linked/plan.ferrule", "--write"], status: 73 },
 	{ says: "a new plan where one is", words: ["new", "fine.ferrule"], status: 73 },
 	{ says: "a new plan where a folder is", words: ["new", "folder.svg"], status: 73 },
 
 	{ says: "a full disk", words: ["draw", "fine.ferrule"], status: 74, changes: { files: fullDisk } },
 	{ says: "a full disk for a new plan", words: ["new", "mine"], status: 74, changes: { files: fullDisk } },
+
+	{
+		says: "a full disk for a tidied plan",
+		words: ["tidy", "ragged.ferrule", "--write"],
+		status: 74,
+		changes: { files: fullDisk },
+	},
 
 	{ says: "a misspelt setting", words: ["check", "fine.ferrule"], status: 78, changes: settings("--fial-on note") },
 	{ says: "a wrong value of a setting", words: ["check", "fine.ferrule"], status: 78, changes: settings("--as xml") },
@@ -130,6 +151,7 @@ const rows: readonly Row[] = [
 	},
 
 	{ says: "interrupted while checking", words: ["check", "error.ferrule"], status: 130, changes: interrupted },
+	{ says: "interrupted while tidying", words: ["tidy", "ragged.ferrule"], status: 130, changes: interrupted },
 	{ says: "interrupted while drawing", words: ["draw", "error.ferrule"], status: 130, changes: interrupted },
 ];
 
@@ -137,6 +159,9 @@ describe.each(rows)("$status: $says ($words)", ({ words, status, changes }) => {
 	test("ends so, and says why without a stack", async () => {
 		const folder = plansFolder();
 		fs.mkdirSync(join(folder, "empty"));
+		fs.writeFileSync(join(folder, "other.txt"), "fine \n");
+		fs.mkdirSync(join(folder, "linked"));
+		fs.linkSync(join(folder, "other.txt"), join(folder, "linked", "plan.ferrule"));
 		fs.mkdirSync(join(folder, "folder.svg"));
 		fs.writeFileSync(join(folder, "other.svg"), "<svg>somebody's</svg>");
 		const outcome = await run(folder, words, changes);

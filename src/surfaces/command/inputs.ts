@@ -21,6 +21,8 @@ export interface PlanInput {
 	readonly folder: string | undefined;
 	/** Undefined where it cannot be read as text. */
 	readonly text: string | undefined;
+	/** As they were read; none of a file that is too large. */
+	readonly bytes: Uint8Array;
 	/** What there is to say about its bytes. */
 	readonly findings: readonly Finding[];
 	/** Finds the files that it uses. */
@@ -138,9 +140,10 @@ function asPlan(reading: Reading, place: Pick<PlanInput, "name" | "path" | "fold
 				...place,
 				identity: reading.identity,
 				text: undefined,
+				bytes: new Uint8Array(),
 				findings: [findTooLarge(reading.size, place.name)],
 			};
 		case "bytes":
-			return { ...place, ...decodePlan(reading.bytes, place.name), identity: reading.identity };
+			return { ...place, ...decodePlan(reading.bytes, place.name), bytes: reading.bytes, identity: reading.identity };
 	}
 }

@@ -10,8 +10,8 @@ import { errorCode, explainError, type Failure, type FileSystem } from "./system
 export interface Permission {
 	/** Files that were read for this result: never replaced. */
 	readonly inputs: readonly FileIdentity[];
-	/** Whether a file with these bytes may be replaced: `never`, `any`, or those that a test on them lets pass. */
-	readonly replace: "never" | "any" | ((bytes: Uint8Array) => boolean);
+	/** Whether a file that is there may be replaced: `never`, `any`, one whose bytes pass a test, or `only` one with these bytes. */
+	readonly replace: "never" | "any" | ((bytes: Uint8Array) => boolean) | { readonly only: Uint8Array };
 }
 
 /** The process that writes: its number, something no other run has, and which numbers are alive. */
@@ -93,10 +93,18 @@ function isInput(files: FileSystem, path: string, inputs: readonly FileIdentity[
 function mayReplace(files: FileSystem, path: string, permission: Permission): boolean {
 	if (permission.replace === "never" || permission.replace === "any") return permission.replace === "any";
 	const reading = readBytes(files, path, largestOwn);
-	return reading.kind === "bytes" && permission.replace(reading.bytes);
+	if (reading.kind !== "bytes") return false;
+	return typeof permission.replace === "function"
+		? permission.replace(reading.bytes)
+		: areSame(reading.bytes, permission.replace.only);
+}
+
+function areSame(one: Uint8Array, other: Uint8Array): boolean {
+	return one.length === other.length && one.every((byte, index) => byte === other[index]);
 }
 
 function notOurs(permission: Permission): string {
+	if (typeof permission.replace === "object") return "something else changed it after it was read";
 	return permission.replace === "never"
 		? "there is a file already"
 		: "the file there was not made by Ferrule; `--force` replaces it";

@@ -8,6 +8,12 @@ export function visible(text: string): string {
 	});
 }
 
+/** Text of several lines, each made safe, with a newline at its end. */
+export function visibleLines(text: string): string {
+	const lines = text.endsWith("\n") ? text.slice(0, -1) : text;
+	return `${lines.split("\n").map(visible).join("\n")}\n`;
+}
+
 /** Columns that a text takes on a terminal: none for combining marks, two for wide characters (Unicode annex 11, recalled). */
 export function widthOf(text: string): number {
 	let width = 0;
