@@ -1,10 +1,10 @@
 // A plan text laid out as all plans are, and read back: what says anything else than before is never handed out.
-import type { Finding } from "../base/finding.ts";
 import { readText } from "../syntax/read.ts";
 import type { ReadPlan } from "./kept-lines.ts";
 import { type LaidOut, layOut } from "./lay-out.ts";
 import { saySame } from "./same-reading.ts";
 import { splitLines } from "./text-lines.ts";
+import { listTreeLines } from "./tree-lines.ts";
 
 /** Lays a text out. The result says the same, statement for statement, with every comment in its order; tidied again, it stays as it is. */
 export function tidyText(read: ReadPlan): LaidOut {
@@ -22,7 +22,11 @@ function findUnclear({ tree }: ReadPlan, { text, kept }: LaidOut): ReadonlySet<n
 	const again = readText(text, tree.file);
 	const found = again.tree.statements;
 	if (found.length > tree.statements.length) return new Set([0]);
-	const misplaced = again.findings.filter(isMisplaced).map((finding) => finding.span.line);
+	const known = listTreeLines(again.tree);
+	// What belongs to no statement was kept as it is, and is told as before.
+	const misplaced = again.findings.flatMap(({ code, span }) =>
+		isOfPlace(code) && known.has(span.line) ? span.line : [],
+	);
 	return new Set(
 		tree.statements.flatMap((statement, index) => {
 			const [from, to] = [found[index]?.span.line ?? 0, found[index + 1]?.span.line ?? Number.POSITIVE_INFINITY];
@@ -32,7 +36,7 @@ function findUnclear({ tree }: ReadPlan, { text, kept }: LaidOut): ReadonlySet<n
 	);
 }
 
-/** Told of a line by where it begins. */
-function isMisplaced({ code }: Finding): boolean {
+/** Codes that tell of a line by where it begins. */
+function isOfPlace(code: string): boolean {
 	return (code.startsWith("indentation-") && code !== "indentation-mixed") || code.endsWith("-misplaced");
 }
