@@ -2,7 +2,7 @@
 import type { Finding } from "./base/finding.ts";
 import { buildCircuit } from "./circuit/build-circuit.ts";
 import type { Circuit } from "./circuit/circuit.ts";
-import { type CheckResult, checkPlan } from "./pipeline.ts";
+import { type CheckResult, checkPlan, type TidiedPlan, tidyPlan } from "./pipeline.ts";
 import { buildPlan } from "./plan/build-plan.ts";
 import type { Plan } from "./plan/plan.ts";
 import { type FindSource, findByPath, readSources } from "./syntax/sources.ts";
@@ -18,8 +18,6 @@ export {
 	/** Tells a checked plan's circuit: box by box, a line a box, and as data. */
 	showPlan as show,
 	type TidiedPlan,
-	/** A plan text in the layout of all plans, saying the same. */
-	tidyPlan as tidy,
 	/** The text of a checked plan with everything said that was inferred. */
 	writeOutPlan as writeOut,
 } from "./pipeline.ts";
@@ -35,6 +33,15 @@ export type ReadFile = (path: string) => string | undefined;
 /** Checks a plan text: every finding, numbered, worst first. `file` is the name it goes by; never throws unless `read` does. */
 export function check(text: string, file: string, read?: ReadFile): CheckResult {
 	return checkPlan(text, file, finder(read, file));
+}
+
+/** A plan text in the layout of all plans, saying the same; with `pinTags` each cable's automatic tag is written down. */
+export function tidy(
+	text: string,
+	file: string,
+	{ pinTags = false, read }: { readonly pinTags?: boolean; readonly read?: ReadFile } = {},
+): Promise<TidiedPlan> {
+	return tidyPlan(text, file, { pinTags, find: finder(read, file) });
 }
 
 /** What each line of a text, and of what it uses, says, and what could not be read; never throws unless `read` does. */

@@ -74,19 +74,25 @@ export interface TidiedPlan {
 	readonly kept: readonly number[];
 }
 
+/** What is wanted of a tidied text: `pinTags` writes each cable's automatic tag down, for which `find` finds what the plan uses. */
+export interface TidyWish {
+	readonly pinTags?: boolean;
+	readonly find?: FindSource | undefined;
+}
+
 /**
  * A plan text in the layout of all plans: it says the same, with every comment, and tidied again it stays as it is.
- * With `pinTags` each cable's automatic tag is written down as `as TAG`. What tidies is loaded only here.
+ * What tidies is loaded only here.
  */
 export async function tidyPlan(
 	text: string,
 	file: string,
-	{ pinTags = false }: { readonly pinTags?: boolean } = {},
+	{ pinTags = false, find }: TidyWish = {},
 ): Promise<TidiedPlan> {
 	const writing = await import("./writing/index.ts");
-	const read = (words: string) => ({ text: words, ...readText(words, file) });
-	const given = read(text);
-	const tidied = writing.tidyText(pinTags ? read(writing.pinTags(given, buildPlan(given.tree).plan)) : given);
+	const given = { text, ...readText(text, file) };
+	const pinned = pinTags ? writing.pinTags(given, buildPlan(readSources(text, file, find).tree).plan) : text;
+	const tidied = writing.tidyText(pinTags ? { text: pinned, ...readText(pinned, file) } : given);
 	return { text: tidied.text, kept: [...tidied.kept].toSorted((one, other) => one - other) };
 }
 

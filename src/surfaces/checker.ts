@@ -2,7 +2,7 @@
 
 import type { NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
-import type { TidiedPlan } from "../pipeline.ts";
+import type { TidiedPlan, TidyWish } from "../pipeline.ts";
 import type { FindSource } from "../syntax/sources.ts";
 
 /** A checked plan: what was found, and what can be made of it. */
@@ -22,7 +22,7 @@ export interface CheckedPlan {
 export type CheckPlan = (text: string, file: string, find: FindSource) => CheckedPlan;
 
 /** Lays a text out as all plans are, saying the same. Never throws, whatever the text. */
-export type TidyPlan = (text: string, file: string, wish: { readonly pinTags: boolean }) => Promise<TidiedPlan>;
+export type TidyPlan = (text: string, file: string, wish: TidyWish) => Promise<TidiedPlan>;
 
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
 export const sheetChoices = ["all", "wiring", "one-line"] as const satisfies readonly SheetChoice[];

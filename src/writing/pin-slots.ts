@@ -8,7 +8,8 @@ import { listTreeLines } from "./tree-lines.ts";
 /** Writes down the slots that were taken because they were the next free ones. */
 export function pinSlots(read: ReadPlan, plan: Plan): string {
 	const kept = findKeptLines(read, listTreeLines(read.tree));
-	const runs = new Map(plan.runs.map((run) => [run.span.line, run]));
+	const here = plan.runs.filter((run) => run.span.file === read.tree.file);
+	const runs = new Map(here.map((run) => [run.span.line, run]));
 	const lines = splitLines(read.text);
 	for (const statement of read.tree.statements) {
 		const run = runs.get(statement.span.line);

@@ -16,8 +16,8 @@ export function pinTags(read: ReadPlan, plan: Plan): string {
 	const kept = findKeptLines(read, listTreeLines(tree));
 	const tags = new Map<number, Hop[]>();
 	for (const hop of plan.runs.flatMap((run) => run.hops)) {
-		const { line } = hop.span;
-		tags.set(line, [...(tags.get(line) ?? []), hop]);
+		const { file, line } = hop.span;
+		if (file === tree.file) tags.set(line, [...(tags.get(line) ?? []), hop]);
 	}
 	const lines = splitLines(text);
 	for (const hop of hopsOf(tree)) {

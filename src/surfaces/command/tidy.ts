@@ -7,7 +7,7 @@ import { writeText } from "../report/text.ts";
 import { visible, visibleLines } from "../report/visible.ts";
 import { status } from "../status.ts";
 import { type PlanInput, readInputs } from "./inputs.ts";
-import { colourOption, stdinNameOption } from "./options.ts";
+import { colourOption, libraryOption, stdinNameOption } from "./options.ts";
 import { chooseSetting } from "./setting.ts";
 import type { Call, Option, Verb } from "./verb.ts";
 import type { World } from "./world.ts";
@@ -27,7 +27,7 @@ export const tidy: Verb = {
 		"Prints a PLAN (a file, a folder, or `-` for standard input) in the one layout of all plans: two blanks a level, the ends of a chain's lengths in one column, comments in one column, one blank between words, and the usual spelling of units. Every word and every comment stays, in its order, and so does the circuit.",
 		"A statement with something in it that cannot be read stays exactly as it is, which is told and gives status 1; the rest is tidied. With --diff, status 1 also says that something would change.",
 	],
-	options: [writeOption, diffOption, pinTagsOption, stdinNameOption, colourOption],
+	options: [writeOption, diffOption, pinTagsOption, libraryOption, stdinNameOption, colourOption],
 	examples: [
 		{ call: "ferrule tidy van.ferrule", says: "the tidied text, to standard output" },
 		{ call: "ferrule tidy plans --write", says: "all plans of a folder, each in its place" },
@@ -74,7 +74,8 @@ async function tidyOne(input: PlanInput, call: Call, world: World): Promise<numb
 		world.messages.write(`${visible(name)} is not tidied: it stays as it is.\n`);
 		return status.findings;
 	}
-	const tidied = await world.tidyPlan(text, name, { pinTags: call.options.has(pinTagsOption.name) });
+	const pinTags = call.options.has(pinTagsOption.name);
+	const tidied = await world.tidyPlan(text, name, { pinTags, find: input.find });
 	const handed = handOut(input, text, tidied, call, world);
 	if (tidied.kept.length === 0) return handed;
 	world.messages.write(
