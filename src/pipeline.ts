@@ -5,6 +5,7 @@ import { compareSpans } from "./base/span.ts";
 import { buildCircuit } from "./circuit/build-circuit.ts";
 import { listBoxes, tellCircuit } from "./documents/circuit-account.ts";
 import { type CircuitRecord, recordCircuit } from "./documents/circuit-record.ts";
+import { tellSharedNeutrals } from "./documents/neutral-account.ts";
 import type { SheetChoice } from "./drawing/sheet-set.ts";
 import { buildPlan } from "./plan/build-plan.ts";
 import { applyAcceptances } from "./rules/acceptance.ts";
@@ -64,7 +65,11 @@ export function showPlan({ analysis }: CheckResult): {
 	readonly json: CircuitRecord;
 } {
 	const { circuit } = analysis;
-	return { text: tellCircuit(circuit), short: listBoxes(circuit), json: recordCircuit(circuit) };
+	return {
+		text: tellCircuit(circuit) + tellSharedNeutrals(analysis),
+		short: listBoxes(circuit),
+		json: recordCircuit(circuit),
+	};
 }
 
 /** What came of tidying a text. */

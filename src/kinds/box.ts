@@ -1,7 +1,7 @@
 // A box where cables meet: every core is spliced to its like. Devices may be indented below it.
 
 import type { Kind } from "./kind.ts";
-import { passSide, switchedSide } from "./terminals.ts";
+import { passSide, secondSide, switchedSide } from "./terminals.ts";
 
 export const box: Kind = {
 	name: "box",
@@ -24,7 +24,7 @@ circuit bunks from LC breaker 20 A by 12-2
 		const volume = said.quantity("volume");
 		return {
 			terminals: [],
-			sides: [passSide("feed"), switchedSide],
+			sides: [passSide("feed"), switchedSide, secondSide],
 			onward: "feed",
 			enclosure: { sort: "box", metal: false },
 			face: {

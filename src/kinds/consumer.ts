@@ -2,7 +2,7 @@
 
 import type { Kind, Trait } from "./kind.ts";
 import { markedMetal } from "./terminal-marking.ts";
-import { deviceTerminal, switchedSide } from "./terminals.ts";
+import { deviceTerminal, secondSide, switchedSide } from "./terminals.ts";
 
 /** One row a kind: its word, what it is, its marks, and what the rules take it for. */
 const rows: readonly {
@@ -84,7 +84,7 @@ circuit one from LC breaker 15 A by 14-2
 			],
 			sides: [
 				{ name: "feed", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } },
-				...(twoHots ? [] : [switchedSide]),
+				...(twoHots ? [] : [switchedSide, secondSide]),
 			],
 			onward: "feed",
 			face: {

@@ -2,7 +2,7 @@
 
 import type { Blueprint, Kind, LoadSpec, Role, Said, SideSpec, TerminalSpec } from "./kind.ts";
 import { markedMetal } from "./terminal-marking.ts";
-import { deviceTerminal, switchedSide } from "./terminals.ts";
+import { deviceTerminal, secondSide, switchedSide } from "./terminals.ts";
 
 export const receptacle: Kind = {
 	name: "receptacle",
@@ -71,7 +71,7 @@ circuit bunks from LC breaker 20 A by 12-2
 				deviceTerminal(said.region, rating, "ground", "ground", "ground", { also: ["green"] }),
 			],
 			loads: [outlet("hot", "neutral")],
-			sides: [feedSide, switchedSide],
+			sides: [feedSide, switchedSide, secondSide],
 			onward: "feed",
 			face: {
 				text: `${rating} A ${shape}`,
@@ -120,6 +120,7 @@ function withoutTabs(said: Said, rating: number): Blueprint {
 			{ name: "upper", knots: { ...upper, ground: "ground" } },
 			// What comes back from a switch feeds the upper half; the lower one is always on.
 			hotTab ? switchedSide : { ...switchedSide, knots: { ...switchedSide.knots, hot: "hot2" } },
+			secondSide,
 		],
 		onward: "feed",
 		face: {

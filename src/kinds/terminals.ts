@@ -104,6 +104,12 @@ export function neutralKnot(said: Said): string {
 	return said.behind === undefined ? "neutral" : `neutral:${said.behind}`;
 }
 
+/** The side from which a cable goes on with the second hot that has come in, and leaves the first. */
+export const secondSide: SideSpec = {
+	name: "second",
+	knots: { hot: "^hot2", neutral: "^neutral", ground: "^ground" },
+};
+
 interface Sizes {
 	readonly smallest: Gauge;
 	readonly largest: Gauge;

@@ -1,14 +1,13 @@
 // Reads the words behind a thing against what its kind takes; gives what was said, and a finding for each word that says nothing.
 import type { Finding } from "../base/finding.ts";
 import { type Gauge, squareMillimetres } from "../base/gauge.ts";
-import { didYouMean } from "../base/nearest.ts";
 import { formatQuantity, type Quantity, unitsOf } from "../base/quantity.ts";
-import { startSentence, withArticle } from "../base/wording.ts";
+import { withArticle } from "../base/wording.ts";
 import type { AttributeSpec, Kind } from "../kinds/kind.ts";
 import type { NameTerm, Term } from "../syntax/tree.ts";
+import { tellQuantities, unknownAttribute } from "./attribute-wording.ts";
 import { planFinding } from "./codes.ts";
 import { fitFigure, isInRange } from "./figure-fit.ts";
-import { placeWords } from "./places.ts";
 
 /** What was said of a thing, by attribute name; `shared` is what any thing can have. */
 export interface ReadAttributes {
@@ -91,7 +90,7 @@ class AttributeReader implements ReadAttributes {
 			case "name":
 				return this.readWord(term);
 			case "text":
-				if (this.shared.label !== undefined) return this.refuse(this.unknown(term, term.text));
+				if (this.shared.label !== undefined) return this.refuse(unknownAttribute(this.kind, term, term.text));
 				this.shared.label = term.text;
 				return;
 			case "number":
@@ -102,11 +101,11 @@ class AttributeReader implements ReadAttributes {
 						title: `${term.text} has no unit`,
 						span: term.span,
 						label: "unit missing",
-						help: `Write it with a unit. ${this.tellQuantities()}`,
+						help: `Write it with a unit. ${tellQuantities(this.kind)}`,
 					}),
 				);
 			default:
-				return this.refuse(this.unknown(term, "text" in term ? term.text : ""));
+				return this.refuse(unknownAttribute(this.kind, term, "text" in term ? term.text : ""));
 		}
 	}
 
@@ -124,7 +123,7 @@ class AttributeReader implements ReadAttributes {
 					title: `${formatQuantity(quantity)} does not fit ${withArticle(this.kind.name)}`,
 					span: term.span,
 					label: withArticle(quantity.dimension),
-					help: this.tellQuantities(),
+					help: tellQuantities(this.kind),
 				}),
 			);
 		}
@@ -155,7 +154,8 @@ class AttributeReader implements ReadAttributes {
 		const spec = this.kind.attributes.find(
 			(candidate) => candidate.takes === "pair" && candidate.dimension === first.dimension,
 		);
-		if (spec === undefined) this.refuse(this.unknown(term, `${formatQuantity(first)} / ${formatQuantity(second)}`));
+		if (spec === undefined)
+			this.refuse(unknownAttribute(this.kind, term, `${formatQuantity(first)} / ${formatQuantity(second)}`));
 		else this.set(spec, { sort: "pair", pair: [first, second] }, term);
 	}
 
@@ -163,7 +163,7 @@ class AttributeReader implements ReadAttributes {
 		const open = this.kind.attributes.find(
 			(candidate) => candidate.takes === "quantity" && candidate.word === undefined && !this.values.has(candidate.name),
 		);
-		if (open === undefined) this.refuse(this.unknown(term, "?"));
+		if (open === undefined) this.refuse(unknownAttribute(this.kind, term, "?"));
 		else this.set(open, { sort: "unknown" }, term);
 	}
 
@@ -181,7 +181,7 @@ class AttributeReader implements ReadAttributes {
 			if (spec.takes === "gauge" && spec.word === word) return this.readGauge(spec, term);
 		}
 		if (word === "no") return this.readNegation(term);
-		this.refuse(this.unknown(term, word));
+		this.refuse(unknownAttribute(this.kind, term, word));
 	}
 
 	/** `in PLACE`, `box 18 cuin metal`, `each`, `roughed in`, `note "..."`. */
@@ -346,7 +346,7 @@ class AttributeReader implements ReadAttributes {
 			(candidate) => candidate.takes === "flag" && next?.kind === "name" && candidate.name === next.text,
 		);
 		if (spec === undefined)
-			return this.refuse(this.unknown(next ?? term, next?.kind === "name" ? `no ${next.text}` : "no"));
+			return this.refuse(unknownAttribute(this.kind, next ?? term, next?.kind === "name" ? `no ${next.text}` : "no"));
 		this.set(spec, { sort: "flag", flag: false }, term);
 	}
 
@@ -364,47 +364,6 @@ class AttributeReader implements ReadAttributes {
 
 	private refuse(problem: Finding): void {
 		this.findings.push(problem);
-	}
-
-	private unknown(term: Term, text: string): Finding {
-		const known = this.kind.attributes.flatMap((spec) =>
-			spec.takes === "choice"
-				? spec.words
-				: spec.takes === "phrase"
-					? spec.phrases
-					: "word" in spec && spec.word !== undefined
-						? [spec.word]
-						: [spec.name],
-		);
-		const words = [...known, "in", "box", "metal"];
-		return planFinding("attribute-unknown", {
-			title: `\`${text}\` says nothing about ${withArticle(this.kind.name)}`,
-			span: term.span,
-			label: "not understood",
-			help: [
-				// What a place is like is said of the place, not of each thing in it.
-				placeWords.includes(text)
-					? `Say it of the place: \`place here ${text}\`, and \`in here\` behind the thing.`
-					: "",
-				didYouMean(text, words),
-				`${startSentence(withArticle(this.kind.name))} takes: ${known.length === 0 ? "nothing of its own" : known.join(", ")}.`,
-			]
-				.filter((sentence) => sentence !== "")
-				.join(" "),
-		});
-	}
-
-	private tellQuantities(): string {
-		const told = this.kind.attributes.flatMap((spec) =>
-			spec.takes === "quantity"
-				? [
-						`${spec.word === undefined ? "" : `\`${spec.word}\` `}${spec.name} in ${unitsOf(spec.dimension).join(" or ")}`,
-					]
-				: [],
-		);
-		return told.length === 0
-			? `${startSentence(withArticle(this.kind.name))} takes no figure.`
-			: `${startSentence(withArticle(this.kind.name))} takes ${told.join("; ")}.`;
 	}
 }
 
