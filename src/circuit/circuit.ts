@@ -3,7 +3,7 @@ import type { Gauge } from "../base/gauge.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
 import type { Clamp, GroundFaultPoles, PartFace, Role, Side, SourceSort, System, Termination } from "../kinds/kind.ts";
-import type { Place, Plan } from "../plan/plan.ts";
+import type { BoxFittings, Place, Plan } from "../plan/plan.ts";
 
 /** Everything that is wired, in the order of the plan text. */
 export interface Circuit {
@@ -34,6 +34,8 @@ export interface Enclosure {
 	readonly metal: boolean;
 	readonly place?: Place;
 	readonly volume?: Quantity;
+	/** What the builder said of the box: gangs, clamps, cover, partition. */
+	readonly fittings?: BoxFittings;
 	/** A panel, a source's case, a device box, or a cut-off end in a wall with no box at all. */
 	readonly sort: "panel" | "equipment" | "box" | "open";
 	/** The point that is its metal; undefined when it is not metal. */

@@ -152,6 +152,7 @@ function enclosureFor(draft: Draft, thing: Thing): Enclosure {
 		metal: thing.box?.metal ?? own?.metal ?? false,
 		...(thing.place === undefined ? {} : { place: thing.place }),
 		...(volume === undefined ? {} : { volume }),
+		...(thing.box === undefined ? {} : { fittings: thing.box.fittings }),
 		span: thing.span,
 	});
 }

@@ -76,6 +76,7 @@ class BoxReader {
 			{ panel: "panel", equipment: "equipment", box: "box", open: "no box" }[enclosure.sort],
 			...(enclosure.metal ? ["metal"] : []),
 			...(enclosure.volume === undefined ? [] : [`${enclosure.volume.written} ${enclosure.volume.unit}`]),
+			...tellFittings(enclosure),
 			...(enclosure.place === undefined ? [] : [`in ${enclosure.place.label}`]),
 		];
 		return `${enclosure.name}${label}: ${facts.join(", ")}`;
@@ -118,6 +119,17 @@ class BoxReader {
 		});
 		return ties.length === 0 ? "joined to nothing" : `joined to ${ties.join(" and ")}`;
 	}
+}
+
+/** What was said of a box: `2 gangs`, `clamps inside`, `blank cover`, `no partition`. */
+function tellFittings({ fittings }: Enclosure): string[] {
+	const { gangs, clamps, cover, partition } = fittings ?? {};
+	return [
+		...(gangs === undefined ? [] : [`${gangs} ${gangs === 1 ? "gang" : "gangs"}`]),
+		...(clamps === undefined ? [] : [clamps === "none" ? "no clamps" : `clamps ${clamps}`]),
+		...(cover === undefined ? [] : [cover === "none" ? "no cover" : `${cover} cover`]),
+		...(partition === undefined ? [] : [partition ? "a partition" : "no partition"]),
+	];
 }
 
 /** Bar ports and plug-on contacts with nothing on them are not worth a line. */

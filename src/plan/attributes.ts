@@ -8,6 +8,7 @@ import type { NameTerm, Term } from "../syntax/tree.ts";
 import { tellQuantities, unknownAttribute } from "./attribute-wording.ts";
 import { planFinding } from "./codes.ts";
 import { fitFigure, isInRange } from "./figure-fit.ts";
+import { type SharedAttributes, SharedWords } from "./shared-words.ts";
 
 /** What was said of a thing, by attribute name; `shared` is what any thing can have. */
 export interface ReadAttributes {
@@ -22,18 +23,6 @@ export type AttributeValue =
 	| { readonly sort: "flag"; readonly flag: boolean }
 	| { readonly sort: "gauge"; readonly gauge: Gauge }
 	| { readonly sort: "unknown" };
-/** What any thing can have: its place, its box, whether a row of things shares its figure. */
-export interface SharedAttributes {
-	place?: NameTerm;
-	metal?: boolean;
-	volume?: Quantity;
-	shares?: "each" | "together";
-	roughedIn?: boolean;
-	/** Quoted text anywhere among the attributes, where none stands behind the name. */
-	label?: string;
-	note?: string;
-}
-
 /** Reads `terms` against the attributes of `kind`; what is wrong goes to `findings`. */
 export function readAttributes(kind: Kind, terms: readonly Term[], at: NameTerm, findings: Finding[]): ReadAttributes {
 	const reader = new AttributeReader(kind, terms, findings);
@@ -53,9 +42,9 @@ export function readAttributes(kind: Kind, terms: readonly Term[], at: NameTerm,
 
 class AttributeReader implements ReadAttributes {
 	readonly values = new Map<string, AttributeValue>();
-	readonly shared: SharedAttributes = {};
 	/** A figure that could not be taken up; it was most likely meant for what is missing. */
 	refusedFigure = false;
+	private readonly sharedWords: SharedWords;
 	private position = 0;
 	private readonly kind: Kind;
 	private readonly terms: readonly Term[];
@@ -65,6 +54,11 @@ class AttributeReader implements ReadAttributes {
 		this.kind = kind;
 		this.terms = terms;
 		this.findings = findings;
+		this.sharedWords = new SharedWords(terms, findings);
+	}
+
+	get shared(): SharedAttributes {
+		return this.sharedWords.said;
 	}
 
 	readAll(): void {
@@ -186,52 +180,9 @@ class AttributeReader implements ReadAttributes {
 
 	/** `in PLACE`, `box 18 cuin metal`, `each`, `roughed in`, `note "..."`. */
 	private readShared(term: NameTerm): boolean {
-		const next = this.peek();
-		switch (term.text) {
-			case "in":
-				if (next?.kind !== "name") {
-					this.refuse(
-						planFinding("place-unknown", {
-							title: "`in` does not say which place",
-							span: term.span,
-							help: "Write the name of a place behind `in`.",
-						}),
-					);
-					return true;
-				}
-				if (this.shared.place !== undefined)
-					this.refuse(
-						planFinding("attribute-twice", { title: "The place is said twice", span: next.span, label: "said again" }),
-					);
-				this.shared.place ??= next;
-				this.position++;
-				return true;
-			case "box":
-				if (next?.kind === "quantity" && next.quantity.dimension === "volume") {
-					this.shared.volume = next.quantity;
-					this.position++;
-				}
-				return true;
-			case "metal":
-				this.shared.metal = true;
-				return true;
-			case "each":
-			case "together":
-				this.shared.shares = term.text;
-				return true;
-			case "roughed":
-				if (next?.kind !== "name" || next.text !== "in") return false;
-				this.shared.roughedIn = true;
-				this.position++;
-				return true;
-			case "note":
-				if (next?.kind !== "text") return false;
-				this.shared.note = next.text;
-				this.position++;
-				return true;
-			default:
-				return false;
-		}
+		const behind = this.sharedWords.read(term, this.position);
+		this.position = behind ?? this.position;
+		return behind !== undefined;
 	}
 
 	private matchPhrase(term: NameTerm): string | undefined {

@@ -70,6 +70,17 @@ export interface Thing {
 export interface BoxFacts {
 	readonly metal: boolean;
 	readonly volume?: Quantity;
+	readonly fittings: BoxFittings;
+}
+/** What a box has, as far as it was said; `none` and false where it was said to be absent. */
+export interface BoxFittings {
+	/** Devices side by side that it is made for. */
+	readonly gangs?: number;
+	/** Where the clamps are that hold its cables. */
+	readonly clamps?: "inside" | "outside" | "none";
+	readonly cover?: "blank" | "plastic" | "metal" | "raised" | "weatherproof" | "none";
+	/** A wall in it that keeps two systems apart. */
+	readonly partition?: boolean;
 }
 
 /** A chain, flattened to its hops in the order of the text. */

@@ -1,18 +1,19 @@
 // Makes things: reads what was said of each against its kind, gives it its place, its slot and its owner, and keeps names unique.
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
-import type { Quantity } from "../base/quantity.ts";
 import { withArticle } from "../base/wording.ts";
 import { findKind, kindsWithoutMeaning, kindWords } from "../kinds/index.ts";
 import type { Brought, Kind, Said } from "../kinds/kind.ts";
 import type { Member, NameTerm, Term } from "../syntax/tree.ts";
 import { statementWords } from "../syntax/vocabulary.ts";
-import { type AttributeValue, readAttributes, type SharedAttributes } from "./attributes.ts";
+import { type AttributeValue, readAttributes } from "./attributes.ts";
+import { boxFacts, tellMisplacedFittings, withTerminals } from "./box-facts.ts";
 import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import type { OwnParts } from "./own-parts.ts";
-import type { BoxFacts, Place, Settings, Thing } from "./plan.ts";
+import type { Place, Settings, Thing } from "./plan.ts";
 import { SaidValues, type Wiring } from "./said-values.ts";
+import type { SharedAttributes } from "./shared-words.ts";
 
 /** A thing about to be made. */
 export interface Declaration extends Wiring {
@@ -63,14 +64,15 @@ export class ThingRegister {
 			label: declaration.label ?? shared.label ?? (declaration.owner === undefined ? declaration.name.text : name),
 			kind,
 			said,
-			blueprint: kind.build(said),
+			blueprint: withTerminals(kind.build(said), shared.terminals?.clamp),
 			place: this.locate(shared, declaration),
 			owner: declaration.owner?.name,
-			box: boxFacts(shared.metal, shared.volume ?? said.quantity("volume")),
+			box: boxFacts(shared, said.quantity("volume")),
 			run: declaration.run,
 			span: declaration.name.span,
 		};
 		this.keep(thing);
+		this.findings.push(...tellMisplacedFittings(thing, shared));
 		for (const member of declaration.members)
 			if (thing.blueprint.heads === true) this.declareBehind(thing, member);
 			else this.declareMember(thing, member, declaration.run);
@@ -350,12 +352,6 @@ export class ThingRegister {
 
 /** A vehicle load centre without a stated number of spaces is taken for one of this many (common practice). */
 const usualSpaces = 12;
-
-/** What was said of the box around a thing, or of a box itself; nothing where nothing was. */
-function boxFacts(metal: boolean | undefined, volume: Quantity | undefined): BoxFacts | undefined {
-	if (metal === undefined && volume === undefined) return undefined;
-	return { metal: metal ?? false, ...(volume === undefined ? {} : { volume }) };
-}
 
 /** Everything said of a thing: behind its name, and on lines below it that name no part: `bonding screw`. */
 function termsOf(declaration: Declaration): Term[] {
