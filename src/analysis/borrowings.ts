@@ -47,8 +47,9 @@ interface Ways {
 
 /** Every borrowed way back of a mode. */
 export function findBorrowings(circuit: Circuit, ways: Ways): readonly Borrowing[] {
-	const devicesOf = devicesOfCables(circuit, ways.feeders);
-	const shared = ways.returns.flatMap((one) => judgeReturn(circuit, one, devicesOf));
+	const nameDevice = deviceNames(circuit);
+	const devicesOf = devicesOfCables(circuit, ways.feeders, nameDevice);
+	const shared = ways.returns.flatMap((one) => judgeReturn(circuit, one, devicesOf, nameDevice));
 	return [...mergeExchanges(shared), ...findPastDevices(circuit, ways)];
 }
 
@@ -73,30 +74,36 @@ function mergeExchanges(borrowings: readonly Borrowing[]): readonly Borrowing[] 
 /** The names of what protects the hots of each cable, by its tag: several where it carries several circuits. */
 type CableDevices = ReadonlyMap<string, ReadonlySet<string>>;
 
-function devicesOfCables(circuit: Circuit, feeders: ReadonlyMap<number, Feeder>): CableDevices {
+function devicesOfCables(circuit: Circuit, feeders: ReadonlyMap<number, Feeder>, nameDevice: NameDevice): CableDevices {
 	const found = new Map<string, Set<string>>();
 	for (const { cable, ends } of circuit.conductors) {
 		if (cable === undefined) continue;
 		for (const { point } of ends) {
 			const feeder = point === undefined ? undefined : feeders.get(point);
 			if (feeder === undefined) continue;
-			found.set(cable, (found.get(cable) ?? new Set()).add(nameDevice(circuit, feederOfCircuit(feeder).protection)));
+			found.set(cable, (found.get(cable) ?? new Set()).add(nameDevice(feederOfCircuit(feeder).protection)));
 		}
 	}
 	return found;
 }
 
 /** A device by its part, several whose handles are tied by the first of them; what nothing protects by an empty name. */
-function nameDevice({ links }: Circuit, protection: Protection | undefined): string {
-	const group = links[protection?.links[0] ?? -1]?.contact?.group;
-	const first = group === undefined ? undefined : links.find(({ contact }) => contact?.group === group)?.part;
-	return first ?? protection?.part ?? "";
+type NameDevice = (protection: Protection | undefined) => string;
+
+function deviceNames({ links }: Circuit): NameDevice {
+	const firsts = new Map<string, string>();
+	for (const { contact, part } of links)
+		if (contact !== undefined && !firsts.has(contact.group)) firsts.set(contact.group, part);
+	return (protection) => {
+		const group = links[protection?.links[0] ?? -1]?.contact?.group;
+		return (group === undefined ? undefined : firsts.get(group)) ?? protection?.part ?? "";
+	};
 }
 
-function judgeReturn(circuit: Circuit, shared: Return, devicesOf: CableDevices): Borrowing[] {
+function judgeReturn(circuit: Circuit, shared: Return, devicesOf: CableDevices, nameDevice: NameDevice): Borrowing[] {
 	const loads = shared.loads.filter(({ feeder }) => feeder !== undefined);
 	if (loads.length === 0) return [];
-	const ownOf = ({ feeder }: ReturningLoad): string => nameDevice(circuit, feeder?.protection);
+	const ownOf = ({ feeder }: ReturningLoad): string => nameDevice(feeder?.protection);
 	const devices = [...groupBy(loads, ownOf).keys()];
 	const home = shared.home.flatMap((index) => [...(devicesOfConductor(circuit, index, devicesOf) ?? [])]);
 	// The neutral is that of the circuit whose cable takes it home; where several do, that of the first.

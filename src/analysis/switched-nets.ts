@@ -36,7 +36,9 @@ export class SwitchedNets {
 			const [hot, back] = landings.sortAt(one) === "neutral" ? [other, one] : [one, other];
 			if (landings.sortAt(back) !== "neutral") continue;
 			const net = this.sets.find(back);
-			this.loads.set(net, [...(this.loads.get(net) ?? []), { part: load.part, hot: this.sets.find(hot) }]);
+			const returning = this.loads.get(net) ?? [];
+			this.loads.set(net, returning);
+			returning.push({ part: load.part, hot: this.sets.find(hot) });
 		}
 		this.depths = { hot: this.measure(poles, "hot"), neutral: this.measure(poles, "neutral") };
 	}

@@ -243,7 +243,7 @@ class BoxWiring {
 		const { thing, rest } = resolved;
 		if (this.draft.enclosureOfThing.get(thing.name) !== this.enclosure) return undefined;
 		if (rest.length > 0) {
-			const direct = this.draft.pointByName.get(`${thing.name}.${rest.join(".")}`);
+			const direct = this.draft.pointNames.byName.get(`${thing.name}.${rest.join(".")}`);
 			if (direct !== undefined) return direct;
 			return rest.join(".") === "case" ? this.enclosure.body : undefined;
 		}
@@ -260,13 +260,13 @@ class BoxWiring {
 		const target = this.draft.points[point];
 		const isWhole = target?.kind === "terminal" && foldName(target.part) === foldName(name.text);
 		if (!isWhole) return point;
-		if (target?.kind !== "terminal" || (this.draft.landed.get(point) ?? 0) < target.capacity) return point;
+		if (target?.kind !== "terminal" || (this.draft.landed[point] ?? 0) < target.capacity) return point;
 		const part = this.draft.partByName.get(target.part);
 		const gathers = this.draft.plan.thingByName
 			.get(foldName(target.part))
 			?.blueprint.terminals.some((spec) => spec.gathers === true);
 		if (gathers !== true) return point;
-		return part?.points.find((index) => (this.draft.landed.get(index) ?? 0) === 0) ?? point;
+		return part?.points.find((index) => (this.draft.landed[index] ?? 0) === 0) ?? point;
 	}
 
 	private reportCore(name: NameTerm): void {

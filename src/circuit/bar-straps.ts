@@ -27,6 +27,5 @@ function sortOf({ blueprint: { face } }: Thing): "neutral-bar" | "ground-bar" | 
 }
 
 function portOf(draft: Draft, bar: Thing | undefined): number {
-	const name = bar?.blueprint.terminals[0]?.name ?? "";
-	return certain(draft.pointByName.get(`${bar?.name ?? ""}.${name}`), "a port of a bar");
+	return certain(draft.partByName.get(bar?.name ?? "")?.points[0], "a port of a bar");
 }

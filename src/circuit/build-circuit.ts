@@ -52,6 +52,7 @@ function seal(draft: Draft, equipment: Equipment, { modes, modesOfLink }: ModePl
 		const only = modesOfLink.get(link.index);
 		return only === undefined ? link : { ...link, modes: only };
 	});
+	const names = draft.pointNames;
 	return {
 		plan: draft.plan,
 		enclosures: draft.enclosures,
@@ -66,7 +67,9 @@ function seal(draft: Draft, equipment: Equipment, { modes, modesOfLink }: ModePl
 		protections: equipment.protections,
 		groundFaults: equipment.groundFaults,
 		modes,
-		pointByName: draft.pointByName,
+		get pointByName() {
+			return names.byName;
+		},
 		conductorByName: draft.conductorByName,
 		partByName: draft.partByName,
 		enclosureByName: new Map(draft.enclosures.map((enclosure) => [enclosure.name, enclosure])),

@@ -89,7 +89,7 @@ function keepApart(
 function addLeads(draft: Draft, thing: Thing): void {
 	for (const lead of thing.blueprint.leads ?? []) {
 		const enclosure = enclosureOf(draft, thing);
-		const point = certain(draft.pointByName.get(`${thing.name}.${lead.mine}`), `${thing.name}.${lead.mine}`);
+		const point = certain(draft.terminalOf(thing, lead.mine), `${thing.name}.${lead.mine}`);
 		const terminal = certain(draft.points[point], "the lead's terminal");
 		const end = (knot: string | undefined): DraftEnd => ({
 			point: undefined,

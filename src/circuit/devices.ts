@@ -50,8 +50,7 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment, ties: Rea
 	};
 	draft.parts.push(part);
 	draft.partByName.set(part.name, part);
-	const pointOf = (terminal: string): number =>
-		certain(draft.pointByName.get(`${thing.name}.${terminal}`), `${thing.name}.${terminal}`);
+	const pointOf = (terminal: string): number => certain(draft.terminalOf(thing, terminal), `${thing.name}.${terminal}`);
 	tieTerminals(draft, thing, enclosure, pointOf);
 	const protection = blueprint.protection === undefined ? undefined : equipment.protections.length;
 	const protecting: number[] = [];
@@ -193,8 +192,9 @@ const roles = ["hot", "hot2", "hot3", "neutral", "ground", "positive", "negative
 /** Joins a plugged-in device to the bus it sits on. */
 function plugIn(draft: Draft, thing: Thing): void {
 	for (const { mine, owner } of thing.blueprint.plugs ?? []) {
-		const from = draft.pointByName.get(`${thing.name}.${mine}`);
-		const to = draft.pointByName.get(`${thing.said.behind ?? thing.owner ?? ""}.${owner}`);
+		const bus = draft.plan.thingByName.get(foldName(thing.said.behind ?? thing.owner ?? ""));
+		const from = draft.terminalOf(thing, mine);
+		const to = bus === undefined ? undefined : draft.terminalOf(bus, owner);
 		if (from === undefined || to === undefined) continue;
 		draft.links.push({
 			index: draft.links.length,

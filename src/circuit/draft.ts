@@ -4,6 +4,7 @@ import type { Span } from "../base/span.ts";
 import type { Role, TerminalSpec, Termination } from "../kinds/kind.ts";
 import type { Core, Plan, Thing } from "../plan/plan.ts";
 import type { Cable, Conductor, Enclosure, End, Link, Part, Point } from "./circuit.ts";
+import { PointNames } from "./point-names.ts";
 import { planLoops, type SwitchLoops } from "./switch-loops.ts";
 
 /** An end that can still be moved. */
@@ -36,8 +37,7 @@ export class Draft {
 	/** Knots by enclosure and name, in the order in which they were first met. */
 	readonly knots = new Map<string, Map<string, Knot>>();
 	/** Conductors landed on each point so far. */
-	readonly landed = new Map<number, number>();
-	readonly pointByName = new Map<string, number>();
+	readonly landed: number[] = [];
 	readonly conductorByName = new Map<string, number>();
 	readonly partByName = new Map<string, Part>();
 	readonly enclosureOfThing = new Map<string, Enclosure>();
@@ -47,7 +47,11 @@ export class Draft {
 	readonly loops: SwitchLoops;
 	/** Terminals that an `at` line joins into a splice. */
 	readonly joinedByHand = new Set<number>();
-	private readonly intoEnclosure = new Map<string, DraftConductor[]>();
+	private readonly otherNames: (readonly string[] | undefined)[] = [];
+	readonly pointNames = new PointNames(this.points, this.otherNames);
+	private readonly spliceNames = new Set<string>();
+	/** By enclosure; undefined until somebody asks. */
+	private intoEnclosure: Map<string, DraftConductor[]> | undefined;
 
 	constructor(plan: Plan) {
 		this.plan = plan;
@@ -92,8 +96,14 @@ export class Draft {
 			aluminium: metal === undefined ? spec.aluminium === true : metal === "copper and aluminium",
 			span: thing.span,
 		});
-		for (const other of spec.also ?? []) this.pointByName.set(`${thing.name}.${other}`, index);
+		this.otherNames[index] = spec.also;
 		return index;
+	}
+
+	/** The point of a thing's terminal, by its name there; undefined where it has none of that name. */
+	terminalOf(thing: Thing, name: string): number | undefined {
+		const place = thing.blueprint.terminals.findIndex((spec) => spec.name === name);
+		return this.partByName.get(thing.name)?.points[place];
 	}
 
 	addSplice(
@@ -105,7 +115,8 @@ export class Draft {
 		const index = this.points.length;
 		const base = `${enclosure.name}/${knot.replace(":", ".")}`;
 		let name = base;
-		for (let copy = 2; this.pointByName.has(name); copy++) name = `${base}-${copy}`;
+		for (let copy = 2; this.spliceNames.has(name); copy++) name = `${base}-${copy}`;
+		this.spliceNames.add(name);
 		this.addPoint({ kind: "splice", index, name, enclosure, role, ...said });
 		return index;
 	}
@@ -120,17 +131,17 @@ export class Draft {
 	/** Takes in the next conductor. */
 	addConductor(conductor: DraftConductor): DraftConductor {
 		this.conductors.push(conductor);
-		const [one, other] = conductor.ends;
-		this.noteInto(one.enclosure, conductor);
-		if (other.enclosure !== one.enclosure) this.noteInto(other.enclosure, conductor);
+		if (this.intoEnclosure !== undefined) this.noteInto(this.intoEnclosure, conductor);
 		this.conductorByName.set(conductor.name, conductor.index);
 		return conductor;
 	}
 
-	private noteInto(enclosure: Enclosure, conductor: DraftConductor): void {
-		const here = this.intoEnclosure.get(enclosure.name);
-		if (here === undefined) this.intoEnclosure.set(enclosure.name, [conductor]);
-		else here.push(conductor);
+	private noteInto(boxes: Map<string, DraftConductor[]>, conductor: DraftConductor): void {
+		for (const name of new Set(conductor.ends.map((end) => end.enclosure.name))) {
+			const here = boxes.get(name);
+			if (here === undefined) boxes.set(name, [conductor]);
+			else here.push(conductor);
+		}
 	}
 
 	/** A short conductor inside a box: a pigtail from a terminal to a splice, a jumper from one terminal to another. */
@@ -189,11 +200,15 @@ export class Draft {
 		end.said = said;
 		end.termination = termination ?? this.usualTermination(conductor.stranded, certain(this.points[point], "a point"));
 		end.span = span;
-		this.landed.set(point, (this.landed.get(point) ?? 0) + 1);
+		this.landed[point] = (this.landed[point] ?? 0) + 1;
 	}
 
 	/** Conductors with an end in an enclosure, in the order in which they were pulled. */
 	conductorsInto(enclosure: Enclosure): readonly DraftConductor[] {
+		if (this.intoEnclosure === undefined) {
+			this.intoEnclosure = new Map();
+			for (const conductor of this.conductors) this.noteInto(this.intoEnclosure, conductor);
+		}
 		return this.intoEnclosure.get(enclosure.name) ?? [];
 	}
 
@@ -232,6 +247,5 @@ export class Draft {
 
 	private addPoint(point: Point): void {
 		this.points.push(point);
-		this.pointByName.set(point.name, point.index);
 	}
 }

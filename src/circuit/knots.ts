@@ -47,8 +47,8 @@ function gather(draft: Draft, knot: Knot, waiting: readonly Waiting[]): void {
 	const ports = knot.members.filter((member) => member.gathers);
 	for (const core of waiting) {
 		const free =
-			ports.find(({ point }) => (draft.landed.get(point) ?? 0) === 0) ??
-			ports.find(({ point }) => (draft.landed.get(point) ?? 0) < capacityOf(draft, point));
+			ports.find(({ point }) => (draft.landed[point] ?? 0) === 0) ??
+			ports.find(({ point }) => (draft.landed[point] ?? 0) < capacityOf(draft, point));
 		landOn(draft, core, certain(free ?? ports.at(-1), "a port of the bar").point);
 	}
 }

@@ -78,7 +78,7 @@ function findFedInputs(draft: Draft, equipment: Equipment, live: readonly string
 		});
 		for (const charger of chargers) {
 			// It takes over whichever way round its input is wired.
-			const inputs = ["hot", "neutral"].map((pole) => draft.pointByName.get(`${charger.part}.in.${pole}`));
+			const inputs = ["hot", "neutral"].map((pole) => draft.pointNames.byName.get(`${charger.part}.in.${pole}`));
 			if (fed.has(charger.name) || !inputs.some((input) => input !== undefined && reached.has(input))) continue;
 			fed.add(charger.name);
 			changed = true;
