@@ -52,7 +52,7 @@ class Layout {
 	}
 
 	write(): string {
-		const rows = withoutIdleBlanks(this.#lines.map((line, index) => this.#rowOf(line, index + 1)));
+		const rows = alignKinds(withoutIdleBlanks(this.#lines.map((line, index) => this.#rowOf(line, index + 1))));
 		const indents = this.#indentAll(rows);
 		const columns = alignComments(rows, indents);
 		const lines = rows.map((row, index): TextLine => {
@@ -81,7 +81,7 @@ class Layout {
 		const before = this.#before[number - 1];
 		const least = this.#after[number - 1]?.depth ?? 0;
 		if (before === undefined) return least;
-		if (!before.isHop && column > this.#columnOfGroup(before)) return before.depth + 1;
+		if (before.sort !== "hop" && column > this.#columnOfGroup(before)) return before.depth + 1;
 		let above: TreeLine | undefined = before;
 		while (above !== undefined && above.depth > least && this.#columnOfGroup(above) > column) above = above.above;
 		return Math.max(least, above?.depth ?? 0);
@@ -123,7 +123,7 @@ class Layout {
 		return rows.map((row) => {
 			if (row.sort !== "words") return undefined;
 			if (row.place.depth === 0) isFlush = this.#flush.has(row.place.line);
-			const width = row.place.isHop && !isFlush ? numberWidth(row.set.words) : -1;
+			const width = row.place.sort === "hop" && !isFlush ? numberWidth(row.set.words) : -1;
 			return width < 0 ? undefined : width;
 		});
 	}
@@ -141,6 +141,21 @@ class Layout {
 function withoutIdleBlanks(rows: readonly Row[]): Row[] {
 	const kept = rows.filter((row, index) => row.sort !== "blank" || (index > 0 && rows[index - 1]?.sort !== "blank"));
 	return kept.at(-1)?.sort === "blank" ? kept.slice(0, -1) : kept;
+}
+
+/** Slots are a table: their kinds begin in one column, behind the colon of the longest name. */
+function alignKinds(rows: readonly Row[]): Row[] {
+	const widest = new Map<number, number>();
+	for (const row of rows)
+		if (row.sort === "words" && row.place.sort === "slot")
+			widest.set(row.place.group, Math.max(widest.get(row.place.group) ?? 0, row.set.words.indexOf(": ")));
+	return rows.map((row) => {
+		const width = row.sort === "words" && row.place.sort === "slot" ? widest.get(row.place.group) : undefined;
+		if (row.sort !== "words" || width === undefined) return row;
+		const colon = row.set.words.indexOf(": ") + 1;
+		const words = row.set.words.slice(0, colon).padEnd(width + 1) + row.set.words.slice(colon);
+		return { ...row, set: { ...row.set, words } };
+	});
 }
 
 /** The column for the comment behind each row: one for all rows of a statement, or of several that are a line each. */

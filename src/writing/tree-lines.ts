@@ -14,8 +14,8 @@ export interface TreeLine {
 	readonly depth: number;
 	/** The lines that belong to one line have one number. */
 	readonly group: number;
-	/** A hop: its length stands under those of the others. */
-	readonly isHop: boolean;
+	/** What of it stands under that of its neighbours: the end of a hop's length, the kind of what a slot holds. */
+	readonly sort: "hop" | "slot" | "other";
 	readonly figures: readonly SpeltFigure[];
 }
 
@@ -62,7 +62,8 @@ class Lister {
 
 	#addMembers(members: readonly Member[], above: TreeLine): void {
 		const add = this.#group(above);
-		for (const member of members) this.#addMembers(member.members, add(member.span, member.terms));
+		for (const { span, terms, role, members: inner } of members)
+			this.#addMembers(inner, add(span, terms, role === undefined ? "other" : "slot"));
 	}
 
 	#addLinks(links: readonly Link[], above: TreeLine): void {
@@ -72,7 +73,7 @@ class Lister {
 			else {
 				const lengths = [link.length, ...link.through.map((part) => part.length)];
 				const terms = [...present(lengths), ...link.cable, ...link.terms, ...link.attributes];
-				this.#addMembers(link.members, add(link.span, terms, true));
+				this.#addMembers(link.members, add(link.span, terms, "hop"));
 			}
 		}
 	}
@@ -84,11 +85,11 @@ class Lister {
 	}
 
 	/** Takes in lines of one group, one by one. */
-	#group(above: TreeLine | undefined): (span: Span, terms: readonly Term[], isHop?: boolean) => TreeLine {
+	#group(above: TreeLine | undefined): (span: Span, terms: readonly Term[], sort?: TreeLine["sort"]) => TreeLine {
 		const group = this.#groups++;
 		const depth = above === undefined ? 0 : above.depth + 1;
-		return ({ line }, terms, isHop = false) => {
-			const known: TreeLine = { line, above, depth, group, isHop, figures: terms.flatMap(spellFigure) };
+		return ({ line }, terms, sort = "other") => {
+			const known: TreeLine = { line, above, depth, group, sort, figures: terms.flatMap(spellFigure) };
 			this.lines.set(line, known);
 			return known;
 		};

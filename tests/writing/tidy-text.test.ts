@@ -151,6 +151,24 @@ describe("the layout", () => {
 		]);
 	});
 
+	test("begins what slots hold in one column", () => {
+		expect(
+			laidOut(
+				"panel LC",
+				" slot 1A:breaker // a",
+				" slot 10:  breaker",
+				" NB: neutral-bar 8",
+				" slot 2 : breaker // b",
+			),
+		).toEqual([
+			"panel LC",
+			"  slot 1A: breaker  // a",
+			"  slot 10: breaker",
+			"  NB: neutral-bar 8",
+			"  slot 2:  breaker  // b",
+		]);
+	});
+
 	test("has one blank between words, and marks where they belong", () => {
 		expect(
 			laidOut(
