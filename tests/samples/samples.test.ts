@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { checkPlan } from "../../src/pipeline.ts";
+import { checkPlan, tidyPlan } from "../../src/pipeline.ts";
 
 const root = join(import.meta.dirname, "../..");
 
@@ -30,6 +30,13 @@ describe("finished plans and starters", () => {
 			expect(listFindings(folder, name)).toEqual([]);
 		},
 	);
+});
+
+describe("every plan", () => {
+	test.each(plans)("%s/%s is laid out as tidy lays it out", async (folder, name) => {
+		const text = readFileSync(join(root, folder, name), "utf8");
+		expect(await tidyPlan(text, name)).toEqual({ text, kept: [] });
+	});
 });
 
 describe("plans that are wrong on purpose", () => {
