@@ -129,15 +129,26 @@ export function recordCircuit(circuit: Circuit): CircuitRecord {
 }
 
 /**
- * The record as one text that is equal for equal circuits, however their plans say them: without what was said and what inferred,
- * without lines of the plan, and with points, conductors and links in the order of their names.
+ * A circuit as one text that is equal for equal circuits, however their plans say them: its record and its loads, sources and
+ * protective devices, without who said what and on which line, and with points and conductors in the order of their names.
  */
 export function canonicalCircuit(circuit: Circuit): string {
-	const { points, conductors, links, ...rest } = recordCircuit(circuit);
+	const { points, conductors, ...rest } = recordCircuit(circuit);
+	const nameOf = (point: number): string => circuit.points[point]?.name ?? "";
 	const byName = <Named extends { readonly name: string }>(list: readonly Named[]): Named[] =>
 		list.toSorted((one, other) => (one.name < other.name ? -1 : 1));
-	const sorted = { ...rest, points: byName(points), conductors: byName(conductors), links };
-	return JSON.stringify(sorted, (key, value: unknown) => (key === "said" || key === "line" ? undefined : value), 1);
+	const canonical = {
+		...rest,
+		points: byName(points),
+		conductors: byName(conductors),
+		loads: circuit.loads.map((load) => ({ ...load, between: load.between.map(nameOf) })),
+		sources: circuit.sources.map(({ name, sort, volts, hot, limit, bonding }) => ({
+			...{ name, sort, volts, limit, bonding },
+			hot: hot.map(nameOf),
+		})),
+		protections: circuit.protections.map(({ part, rating, sort, poles }) => ({ part, rating, sort, poles })),
+	};
+	return JSON.stringify(canonical, (key, value: unknown) => (key === "said" || key === "line" ? undefined : value), 1);
 }
 
 function recordPoint(point: Point): CircuitRecord["points"][number] {

@@ -42,7 +42,10 @@ function shell(folder: string, line: string) {
 describe("the statuses of the process", () => {
 	test.each([
 		[0, ["check", "fine.ferrule"]],
+		[0, ["tidy", "fine.ferrule"]],
+		[0, ["show", "fine.ferrule", "--written-out"]],
 		[1, ["check", "broken.ferrule"]],
+		[1, ["tidy", "broken.ferrule"]],
 		[64, ["chekc", "fine.ferrule"]],
 		[66, ["check", "none.ferrule"]],
 		[73, ["draw", "fine.ferrule", "--out", "broken.ferrule/here"]],
