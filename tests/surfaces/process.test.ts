@@ -45,7 +45,6 @@ describe("the statuses of the process", () => {
 		[0, ["tidy", "fine.ferrule"]],
 		[0, ["show", "fine.ferrule", "--written-out"]],
 		[1, ["check", "broken.ferrule"]],
-		[1, ["tidy", "broken.ferrule"]],
 		[64, ["chekc", "fine.ferrule"]],
 		[66, ["check", "none.ferrule"]],
 		[73, ["draw", "fine.ferrule", "--out", "broken.ferrule/here"]],
