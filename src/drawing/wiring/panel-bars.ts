@@ -40,6 +40,7 @@ export function barStates(content: BoxContent, bars: readonly Part[]): BarState[
 
 /** The rails, long enough for all that lands on them, with their words and the start of each bond to the case. */
 export function placeBars(
+	content: BoxContent,
 	parts: readonly Part[],
 	states: readonly BarState[],
 	xs: readonly number[],
@@ -85,8 +86,25 @@ export function placeBars(
 		texts.push({ text: state.lines[0] ?? "", at: { x, y: top - 19 }, anchor: "middle", bold: true });
 		texts.push({ text: state.lines[1] ?? "", at: { x, y: top - 7 }, anchor: "middle", soft: true });
 		if (state.bonded) bonds.push({ from: { x, y: bottom }, part: part.name });
+		const [before, left] = [parts[index - 1], xs[index - 1]];
+		if (before !== undefined && left !== undefined && areStrapped(content, before, part))
+			bars.push({
+				box: { x: left, y: top + strapDrop, width: x - left, height: strapWidth },
+				paint: state.neutral ? "neutral-bar" : "ground-bar",
+				of: part.name,
+			});
 	}
 	return { bars, screws, texts, bonds, lowest };
+}
+
+/** Whether a strap joins two bars. */
+export function areStrapped({ links }: BoxContent, one: Part, other: Part): boolean {
+	return links.some(
+		({ nature, between: [from, to] }) =>
+			nature === "solid" &&
+			((one.points.includes(from) && other.points.includes(to)) ||
+				(one.points.includes(to) && other.points.includes(from))),
+	);
 }
 
 /** One upright bar for each leg, fed by the main or its lugs, with a stub to every breaker that is plugged on to it. */
@@ -114,6 +132,15 @@ export function placeBus(
 			const over = { ...growBox(box, stubGap), x: nearer, width: legX(0) + busWidth / 2 + stubGap - nearer };
 			stubs.push({ box, paint: "hot-bus", of: bus.name, ...(leg === 0 ? {} : { over }) });
 		}
+	const isBridged = areBridged(content, bus);
+	// The piece that joins two legs lies below all that is plugged on to them.
+	if (isBridged) {
+		const lowest = Math.max(...bottoms);
+		bottoms.fill(lowest + bridgeDrop + busWidth);
+		const x = legX(legs - 1) - busWidth / 2;
+		const width = legX(0) + busWidth / 2 - x;
+		stubs.push({ box: { x, y: lowest + bridgeDrop, width, height: busWidth }, paint: "hot-bus", of: bus.name });
+	}
 	for (const [leg] of bus.points.entries()) {
 		const feed = head?.targets[leg]?.y ?? rows.firstRow - 20;
 		const x = legX(leg);
@@ -135,6 +162,13 @@ export function placeBus(
 		bars: [...stubs, ...bars],
 		texts: [{ text, at: { x: frame.poleX - 8, y: lowest + 15 }, anchor: "end", soft: true }],
 	};
+}
+
+/** Whether the legs of a bus are joined with each other. */
+export function areBridged({ links }: BoxContent, bus: Part): boolean {
+	return links.some(
+		({ nature, between }) => nature === "solid" && between.every((point) => bus.points.includes(point)),
+	);
 }
 
 /** Which leg each pole of a breaker is plugged on to, and at what height. */
@@ -160,5 +194,9 @@ function stabsOf(content: BoxContent, bus: Part, pole: PoleRows): { leg: number;
 
 const railWidth = 20;
 const stubReach = 4;
+/** The piece between bridged legs, below the lowest stub; the strap between two bars, below their upper ends. */
+const bridgeDrop = 6;
+const strapDrop = 4;
+const strapWidth = 6;
 /** Between a stub and a leg that it passes over. */
 const stubGap = 2.5;

@@ -12,7 +12,7 @@ import { type PanelParts, sortPanel } from "./panel-parts.ts";
 import { placePole } from "./panel-plates.ts";
 import { type Channel, columnsFor, type PanelEnd, type PanelFrame, routePanel } from "./panel-routes.ts";
 import { type PanelRows, planPanelRows, type Target } from "./panel-rows.ts";
-import { bracketTandems } from "./panel-tandems.ts";
+import { bracketBreakers } from "./panel-tandems.ts";
 import { columnStep, type PanelWidths, setPanelWidths } from "./panel-widths.ts";
 
 /** Lays out a panel; undefined where it holds something that this shape has no place for. */
@@ -52,7 +52,7 @@ export function layOutPanel(original: BoxContent, leastWidth: number): BoxPlan |
 		pole === undefined ? [] : [placePole(content, pole, mainX, mainWidth, "left")],
 	);
 	const stud = studPlate(content, studs, floor);
-	const bars = placeBars(parts.bars, states, barX, rows, routes);
+	const bars = placeBars(content, parts.bars, states, barX, rows, routes);
 	const height = Math.ceil(Math.max(floor + (stud === undefined ? 4 : 24 + innerMargin), bars.lowest + 26));
 	const bus = placeBus(content, parts, rows, widths);
 	return {
@@ -68,7 +68,7 @@ export function layOutPanel(original: BoxContent, leastWidth: number): BoxPlan |
 		panel: {
 			screws: bars.screws,
 			bars: [...bus.bars, ...placeCombs(content.circuit, content.links, rows.poles, poleX), ...bars.bars],
-			brackets: bracketTandems(parts.poles, poles),
+			brackets: bracketBreakers(content.circuit, parts.poles, poles),
 			texts: [...bus.texts, ...bars.texts],
 			bonds: bars.bonds.map((bond) => ({ ...bond, to: { x: bond.from.x, y: height } })),
 		},

@@ -1,12 +1,15 @@
 // Notes of a wiring sheet: how neutral and ground stand in each panel drawn, and where they meet in each mode.
+import { groupBy } from "../../base/group.ts";
+import { listNames } from "../../base/wording.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
 import type { BoxContent } from "./box-content.ts";
-import { barStates } from "./panel-bars.ts";
-import { sortPanel } from "./panel-parts.ts";
+import { areBridged, areStrapped, barStates } from "./panel-bars.ts";
+import { slotName, sortPanel } from "./panel-parts.ts";
+import { handleOf } from "./panel-tandems.ts";
 
 /** The notes that follow from the circuit itself. */
 export function wiringNotes(circuit: Circuit, contents: readonly BoxContent[]): string[] {
-	return [...contents.flatMap(barNotes), ...bondNotes(circuit)];
+	return [...contents.flatMap(barNotes), ...contents.flatMap(panelNotes), ...bondNotes(circuit)];
 }
 
 function barNotes(content: BoxContent): string[] {
@@ -19,6 +22,28 @@ function barNotes(content: BoxContent): string[] {
 		if (bonded) return `${bar} bonded to the case.`;
 		return `${bar} ${neutral ? "isolated from the case" : "on a case that is not metal"}.`;
 	});
+}
+
+/** What a panel's breakers and bars are besides what stands on them: tied, held down, bridged, strapped. */
+function panelNotes(content: BoxContent): string[] {
+	if (content.enclosure.sort !== "panel") return [];
+	const { name } = content.enclosure;
+	const parts = sortPanel(content);
+	const poles = parts?.poles ?? [];
+	const tied = [...groupBy(poles, (pole) => handleOf(content.circuit, pole) ?? pole.name).values()];
+	const bars = parts?.bars ?? [];
+	const strapped = bars.filter((bar) => bars.some((other) => other !== bar && areStrapped(content, bar, other)));
+	const bus = parts?.bus;
+	return [
+		...tied.flatMap((group) =>
+			group.length > 1 ? [`${name}: the handles of ${listNames(group.map(slotName))} are tied.`] : [],
+		),
+		...poles
+			.filter(({ face }) => face.traits.includes("held-down"))
+			.map((pole) => `${name}: ${slotName(pole)} is held down.`),
+		...(bus !== undefined && areBridged(content, bus) ? [`${name}: both legs are bridged.`] : []),
+		...(strapped.length > 1 ? [`${name}: ${listNames(strapped.map((bar) => bar.name))} are strapped together.`] : []),
+	];
 }
 
 function bondNotes(circuit: Circuit): string[] {

@@ -15,7 +15,18 @@ export function terminalLetter(circuit: Circuit, device: Part, terminal: Termina
 		const other = circuit.points[point];
 		return other?.kind === "terminal" && other.side === terminal.side && hotRoles.has(other.role);
 	});
-	return terminal.role === "hot" && sides.length > 1 ? `${letter}1` : letter;
+	if (terminal.role === "hot" && sides.length > 1) return `${letter}1`;
+	const neutrals = terminal.role === "neutral" ? neutralsBeside(circuit, device, terminal) : [];
+	return neutrals.length > 1 ? `${letter}${neutrals.indexOf(terminal.index) + 1}` : letter;
+}
+
+/** The neutrals on one side of a device: two where the tab between its halves is broken off. */
+function neutralsBeside(circuit: Circuit, device: Part, { side }: Terminal): readonly number[] {
+	const isBar = device.face.traits.includes("neutral-bar");
+	return device.points.filter((point) => {
+		const other = circuit.points[point];
+		return !isBar && other?.kind === "terminal" && other.side === side && other.role === "neutral";
+	});
 }
 
 /** `C` for the common of a switch with travellers, `1` and `2` for those; undefined on every other terminal. */
