@@ -31,7 +31,8 @@ interface Sum {
 /** Every part that switches a hot in a mode. */
 export function traceSwitched(state: ModeState): readonly Switched[] {
 	const { circuit } = state.network;
-	const parts = new Set(findSwitches(circuit).map(({ part }) => part));
+	const transfers = circuit.links.filter((link) => link.contact !== undefined && link.modes !== undefined);
+	const parts = new Set([...findSwitches(circuit), ...transfers].map(({ part }) => part));
 	const found = new Map<string, Switched>();
 	if (parts.size === 0) return [];
 	const sums = sumLoads(state);

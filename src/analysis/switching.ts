@@ -25,7 +25,10 @@ function gatherSwitches(circuit: Circuit): readonly Switch[] {
 		...circuit.protections.map((protection) => protection.part),
 		...circuit.groundFaults.map((device) => device.part),
 	]);
-	const contacts = circuit.links.filter((link) => link.contact !== undefined && !tripping.has(link.part));
+	// A transfer stands where the mode says.
+	const contacts = circuit.links.filter(
+		(link) => link.contact !== undefined && link.modes === undefined && !tripping.has(link.part),
+	);
 	return [...groupBy(contacts, (link) => link.contact?.group).values()].map((group) => {
 		const isNeutral = ({ between }: Link): boolean =>
 			between.some((point) => sortOfRole(circuit.points[point]?.role ?? "hot") === "neutral");

@@ -20,11 +20,20 @@ export interface Equipment {
 		number,
 		{ readonly thing: Thing; readonly when: NonNullable<Thing["blueprint"]["links"]>[number]["when"] }
 	>;
+	/** Contacts of transfer switches, by link position: the switch, and the positions in which it closes them. */
+	readonly transfers: Map<number, { readonly thing: Thing; readonly closed: readonly number[] }>;
 }
 
 /** Adds every thing of the plan to the draft. */
 export function placeDevices(draft: Draft, findings: Finding[]): Equipment {
-	const equipment: Equipment = { loads: [], sources: [], protections: [], groundFaults: [], conditions: new Map() };
+	const equipment: Equipment = {
+		loads: [],
+		sources: [],
+		protections: [],
+		groundFaults: [],
+		conditions: new Map(),
+		transfers: new Map(),
+	};
 	const ties = tieHandles(draft.plan, findings);
 	for (const thing of draft.plan.things) placeDevice(draft, thing, equipment, ties);
 	for (const thing of draft.plan.things) plugIn(draft, thing);
@@ -72,6 +81,8 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment, ties: Rea
 			span: thing.span,
 		};
 		if (link.protection !== undefined) protecting.push(link.index);
+		if (spec.contact !== undefined && spec.contact.group === blueprint.transfer?.group)
+			equipment.transfers.set(link.index, { thing, closed: spec.contact.closed });
 		if (spec.when !== undefined) equipment.conditions.set(link.index, { thing, when: spec.when });
 		draft.links.push(link);
 	}

@@ -12,6 +12,7 @@ import { panel } from "./panel.ts";
 import { receptacle } from "./receptacle.ts";
 import { residualCurrentDevice } from "./residual-current-device.ts";
 import { dimmer, wallSwitch } from "./switch.ts";
+import { transferSwitch } from "./transfer-switch.ts";
 
 /** Every kind that has a meaning. */
 export const kinds: readonly Kind[] = [
@@ -19,6 +20,7 @@ export const kinds: readonly Kind[] = [
 	generator,
 	inverter,
 	inverterCharger,
+	transferSwitch,
 	panel,
 	breaker,
 	groundFaultBreaker,
@@ -38,7 +40,7 @@ export const kinds: readonly Kind[] = [
 /** Words the notation reserves for kinds that are read but have no meaning yet: the direct-current side and what follows. */
 export const kindsWithoutMeaning: ReadonlySet<string> = new Set(
 	`battery solar array solar-array alternator charger dc-dc converter solar-controller fuse-block fuse bus shunt splice chassis
-	transfer-switch thermostat relay contactor usb-outlet outlet-12v fridge float-switch starter utility rod hull galvanic-isolator`.split(
+	thermostat relay contactor usb-outlet outlet-12v fridge float-switch starter utility rod hull galvanic-isolator`.split(
 		/\s+/,
 	),
 );

@@ -103,6 +103,8 @@ export interface Blueprint {
 	readonly source?: SourceSpec;
 	readonly protection?: ProtectionSpec;
 	readonly groundFault?: GroundFaultSpec;
+	/** For a transfer switch: the group of its contacts, and what its positions are called, in their order. */
+	readonly transfer?: { readonly group: string; readonly positions: readonly string[] };
 	/**
 	 * Where a cable's cores go, by the name of the side it meets: `line`, `load`, `in`, `out`.
 	 * The first side is where an arriving cable lands; `onward` names the one a chain goes on from.
@@ -259,6 +261,7 @@ export type Trait =
 	| "fan"
 	| "heater"
 	| "disconnect"
+	| "transfer"
 	| "junction"
 	| "load"
 	| "breaker"

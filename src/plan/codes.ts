@@ -267,6 +267,13 @@ export const planCodes = [
 		help: "Name sources of the plan.",
 	},
 	{
+		code: "mode-position-unknown",
+		level: "error",
+		meaning: "A mode says a position of something that is no transfer switch, or that the switch does not have.",
+		why: "What is live in that mode would not be known.",
+		help: "Write the name of a transfer switch, `at`, and one of its positions or the source it is to pass on.",
+	},
+	{
 		code: "modes-too-many",
 		level: "warning",
 		meaning: "A plan has more source modes than are judged.",

@@ -149,7 +149,7 @@ function readMode(statement: ModeStatement, things: ReadonlyMap<string, Thing>, 
 						) || "Name sources of the plan.",
 				}),
 			);
-	for (const part of [...statement.with, ...statement.positions.map((position) => position.thing)])
+	for (const part of statement.with)
 		findings.push(
 			planFinding("not-understood-yet", {
 				title: `What a mode says of ${part.text} has no meaning yet`,
@@ -162,8 +162,37 @@ function readMode(statement: ModeStatement, things: ReadonlyMap<string, Thing>, 
 		live: statement.sources
 			.filter((name) => isSource(name) && !without.has(foldName(name.text)))
 			.flatMap((name) => things.get(foldName(name.text))?.name ?? []),
+		positions: readPositions(statement, things, findings),
 		span: statement.span,
 	};
+}
+
+/** Where the transfer switches of a mode stand; what is none, or has no such position, is a finding. */
+function readPositions(
+	{ positions }: ModeStatement,
+	things: ReadonlyMap<string, Thing>,
+	findings: Finding[],
+): ReadonlyMap<string, string> {
+	const said = new Map<string, string>();
+	for (const { thing, position } of positions) {
+		const found = things.get(foldName(thing.text));
+		const known = found?.blueprint.transfer?.positions;
+		const source = things.get(foldName(position.text));
+		if (found === undefined || known === undefined)
+			findings.push(
+				planFinding("mode-position-unknown", { title: `${thing.text} is no transfer switch`, span: thing.span }),
+			);
+		else if (!known.includes(position.text) && source?.blueprint.source === undefined)
+			findings.push(
+				planFinding("mode-position-unknown", {
+					title: `${found.name} has no position ${position.text}`,
+					span: position.span,
+					help: `It stands at ${known.join(", ")}, or at the name of the source that it is to pass on.`,
+				}),
+			);
+		else said.set(found.name, source?.name ?? position.text);
+	}
+	return said;
 }
 
 /** An accepted deviation; without a reason it is a finding and accepts nothing. */

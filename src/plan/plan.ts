@@ -176,7 +176,10 @@ export type SaidLanding =
 /** A mode the builder named. */
 export interface SaidMode {
 	readonly name: string;
+	/** In the order of the text: a transfer switch stands toward the first where nothing is said of it. */
 	readonly live: readonly string[];
+	/** Transfer switches by name, each with what it stands at: a position of its own, or a source. */
+	readonly positions: ReadonlyMap<string, string>;
 	readonly span: Span;
 }
 /** A deviation the builder stands behind. */
