@@ -5,6 +5,7 @@ import { compareSpans } from "./base/span.ts";
 import { buildCircuit } from "./circuit/build-circuit.ts";
 import { listBoxes, tellCircuit } from "./documents/circuit-account.ts";
 import { type CircuitRecord, recordCircuit } from "./documents/circuit-record.ts";
+import { findEnergised } from "./documents/energised.ts";
 import { tellSharedNeutrals } from "./documents/neutral-account.ts";
 import type { SheetChoice } from "./drawing/sheet-set.ts";
 import { buildPlan } from "./plan/build-plan.ts";
@@ -64,11 +65,10 @@ export function showPlan({ analysis }: CheckResult): {
 	readonly short: string;
 	readonly json: CircuitRecord;
 } {
-	const { circuit } = analysis;
 	return {
-		text: tellCircuit(circuit) + tellSharedNeutrals(analysis),
-		short: listBoxes(circuit),
-		json: recordCircuit(circuit),
+		text: tellCircuit(analysis) + tellSharedNeutrals(analysis),
+		short: listBoxes(analysis.circuit),
+		json: recordCircuit(analysis.circuit, findEnergised(analysis)),
 	};
 }
 

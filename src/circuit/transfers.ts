@@ -39,8 +39,7 @@ export function settleTransfers(
 			(link) => isClosed(link, equipment, fed, standing),
 		);
 	while (settleCharger() || settleSwitch());
-	for (const { name } of switches) if (!standing.has(name)) standing.set(name, firstPosition);
-	return { fed, standing };
+	return { fed, standing: new Map(switches.map(({ name }) => [name, standing.get(name) ?? firstPosition])) };
 
 	function settleCharger(): boolean {
 		const reached = reachedBy(sources.filter((source) => source.sort !== "inverter-charger"));

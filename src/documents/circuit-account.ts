@@ -1,20 +1,36 @@
 // Tells the whole circuit in words, box by box, as a person follows it: what comes in, what is joined, what lands where.
+import type { Analysis } from "../analysis/analysis.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatQuantity } from "../base/quantity.ts";
 import type { Cable, Circuit, Conductor, Enclosure, Part, Point } from "../circuit/circuit.ts";
+import { type Energised, findEnergised } from "./energised.ts";
 
 /** The account of a circuit as plain text, one paragraph a box; `said` and `inferred` tell who decided a landing. */
-export function tellCircuit(circuit: Circuit): string {
+export function tellCircuit(analysis: Analysis): string {
+	const { circuit } = analysis;
 	const { plan } = circuit;
+	const energised = findEnergised(analysis);
 	const head = [
 		plan.title === "" ? plan.file : plan.title,
 		`  region ${plan.settings.region}, rules for a ${plan.settings.rules}, ${plan.settings.ambient} °C`,
 		...(circuit.modes.length === 0
 			? ["  no source, so nothing is ever live"]
-			: circuit.modes.map((mode) => `  mode ${mode.name}: ${mode.summary}`)),
+			: circuit.modes.flatMap((mode) => [
+					`  mode ${mode.name}: ${mode.summary}`,
+					...tellEnergised(energised.get(mode.name)),
+				])),
 	];
 	const reader = new BoxReader(circuit);
 	return `${[head.join("\n"), ...circuit.enclosures.map((enclosure) => reader.tell(enclosure))].join("\n\n")}\n`;
+}
+
+function tellEnergised(energised: Energised | undefined): string[] {
+	if (energised === undefined) return [];
+	const { live, dead } = energised;
+	return [
+		...(live.length === 0 ? [] : [`    energised: ${live.join(", ")}`]),
+		...(dead.length === 0 ? [] : [`    dead: ${dead.join(", ")}`]),
+	];
 }
 
 /** The circuit a line a box: its devices, and the cables that come and go. */

@@ -1,6 +1,7 @@
 // The circuit as plain data for other programs: names instead of positions, everything that `show` tells.
 import { formatGauge } from "../base/gauge.ts";
 import type { Circuit, End, Point } from "../circuit/circuit.ts";
+import type { Energised } from "./energised.ts";
 
 /** The record that `show --as json` prints; `schema` counts up only when a field changes its meaning. */
 export interface CircuitRecord {
@@ -8,7 +9,13 @@ export interface CircuitRecord {
 	readonly title: string;
 	readonly region: string;
 	readonly rules: string;
-	readonly modes: readonly { readonly name: string; readonly live: readonly string[]; readonly summary: string }[];
+	readonly modes: readonly {
+		readonly name: string;
+		readonly live: readonly string[];
+		readonly summary: string;
+		/** Boxes and machines that a hot reaches. */
+		readonly energised: readonly string[];
+	}[];
 	readonly enclosures: readonly {
 		readonly name: string;
 		readonly label: string;
@@ -74,14 +81,19 @@ interface EndRecord {
 }
 
 /** The record of a circuit, lists in the order of the circuit. */
-export function recordCircuit(circuit: Circuit): CircuitRecord {
+export function recordCircuit(circuit: Circuit, energised: ReadonlyMap<string, Energised>): CircuitRecord {
 	const nameOf = (point: number): string => circuit.points[point]?.name ?? "";
 	return {
 		schema: 1,
 		title: circuit.plan.title,
 		region: circuit.plan.settings.region,
 		rules: circuit.plan.settings.rules,
-		modes: circuit.modes.map(({ name, live, summary }) => ({ name, live, summary })),
+		modes: circuit.modes.map(({ name, live, summary }) => ({
+			name,
+			live,
+			summary,
+			energised: energised.get(name)?.live ?? [],
+		})),
 		enclosures: circuit.enclosures.map(({ name, label, sort, metal, place }) => ({
 			name,
 			label,
@@ -133,7 +145,7 @@ export function recordCircuit(circuit: Circuit): CircuitRecord {
  * protective devices, without who said what and on which line, and with points and conductors in the order of their names.
  */
 export function canonicalCircuit(circuit: Circuit): string {
-	const { points, conductors, ...rest } = recordCircuit(circuit);
+	const { points, conductors, ...rest } = recordCircuit(circuit, new Map());
 	const nameOf = (point: number): string => circuit.points[point]?.name ?? "";
 	const byName = <Named extends { readonly name: string }>(list: readonly Named[]): Named[] =>
 		list.toSorted((one, other) => (one.name < other.name ? -1 : 1));

@@ -78,7 +78,7 @@ circuit bunks from LC breaker 20 A by 12-2
 			],
 			links: [...links, { between: ["ground", "^case"], nature: "solid" }],
 			transfer: { group: "transfer", positions },
-			sides: [side("1"), side("2"), side("out")],
+			sides: ["1", "2", "out"].map((name) => side(name, twoLegs)),
 			onward: "out",
 			enclosure: { sort: "equipment", metal: said.flag("plastic") !== true },
 			face: {
@@ -99,10 +99,11 @@ function terminal(said: Said, side: string, role: "hot" | "hot2" | "neutral"): T
 	});
 }
 
-function side(name: string): Blueprint["sides"][number] {
+function side(name: string, twoLegs: boolean): Blueprint["sides"][number] {
+	const second = twoLegs ? { hot2: `${name}-hot2` } : {};
 	return {
 		name,
-		knots: { hot: `${name}-hot`, hot2: `${name}-hot2`, neutral: `${name}-neutral`, ground: "ground" },
+		knots: { hot: `${name}-hot`, ...second, neutral: `${name}-neutral`, ground: "ground" },
 	};
 }
 

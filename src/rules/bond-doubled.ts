@@ -112,7 +112,7 @@ function tell(analysis: Analysis, { bond, others, modes, behind }: Double): Find
 		marks: [...bond.between.map((point) => circuit.points[point]?.name ?? ""), bond.part],
 		why: bondDoubled.why,
 		help: isOfSource(circuit, bond)
-			? `Set ${bond.part} so that it does not bond while another source feeds, or feed it apart from the others.`
+			? `Set ${bond.part} so that it does not bond while another source feeds, or feed it through a transfer switch that moves the neutral too, or by a circuit of its own.`
 			: `Take out the bonding screw of ${bond.part} (leave out \`bonded\`): the neutral stays on its standoffs.`,
 		modes: held,
 		basis: bondDoubled.basis,

@@ -18,6 +18,7 @@ test("a person can follow it box by box", () => {
 		"van.ferrule
 		  region us, rules for a camper, 30 °C
 		  mode shore: shore is live
+		    energised: shore, LC, b1, s1
 
 		shore: equipment
 		  goes LC-1: 10-2, 12 ft, to LC

@@ -24,10 +24,11 @@ export interface SetPlace {
 
 /** The wiring sheets one after the other, one a panel; more where a panel has more than about 12 circuits. */
 export async function* drawWiring(
-	{ circuit }: Analysis,
+	analysis: Analysis,
 	findings: readonly NumberedFinding[],
 	place: SetPlace,
 ): AsyncGenerator<Sheet> {
+	const { circuit } = analysis;
 	const shares = shareSheets(circuit);
 	const furniture = planFurniture(circuit, findings);
 	const lit = litConductors(circuit, findings);
@@ -43,7 +44,7 @@ export async function* drawWiring(
 		const layout = await layOutShare(drawing, share);
 		const groups = drawGroups(drawing, layout, findings);
 		const contents = layout.boxes.flatMap(({ box }) => box.interior?.content ?? []);
-		const notes = [...otherParts(shares, names, index), ...wiringNotes(circuit, contents)];
+		const notes = [...otherParts(shares, names, index), ...wiringNotes(analysis, contents)];
 		yield composeShare(circuit, share, furniture, groups, notes, {
 			name: names[index] ?? "wiring",
 			number: place.before + index + 1,

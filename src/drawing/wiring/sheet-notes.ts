@@ -1,15 +1,15 @@
 // Notes of a wiring sheet: how neutral and ground stand in each panel drawn, and where they meet in each mode.
+import type { Analysis } from "../../analysis/analysis.ts";
 import { groupBy } from "../../base/group.ts";
 import { listNames } from "../../base/wording.ts";
-import type { Circuit } from "../../circuit/circuit.ts";
 import type { BoxContent } from "./box-content.ts";
 import { areBridged, areStrapped, barStates } from "./panel-bars.ts";
 import { slotName, sortPanel } from "./panel-parts.ts";
 import { handleOf } from "./panel-tandems.ts";
 
 /** The notes that follow from the circuit itself. */
-export function wiringNotes(circuit: Circuit, contents: readonly BoxContent[]): string[] {
-	return [...contents.flatMap(barNotes), ...contents.flatMap(panelNotes), ...bondNotes(circuit)];
+export function wiringNotes(analysis: Analysis, contents: readonly BoxContent[]): string[] {
+	return [...contents.flatMap(barNotes), ...contents.flatMap(panelNotes), ...bondNotes(analysis)];
 }
 
 function barNotes(content: BoxContent): string[] {
@@ -46,12 +46,10 @@ function panelNotes(content: BoxContent): string[] {
 	];
 }
 
-function bondNotes(circuit: Circuit): string[] {
-	return circuit.modes.map((mode) => {
-		const places = circuit.links
-			.filter(({ nature, modes }) => nature === "bond" && (modes === undefined || modes.has(mode.name)))
-			.map(({ part }) => part);
-		const where = places.length === 0 ? "nowhere" : `at ${[...new Set(places)].join(" and at ")}`;
+function bondNotes({ states }: Analysis): string[] {
+	return states.map(({ mode, bonds }) => {
+		const places = new Set(bonds.flatMap((island) => island.bonds.map(({ part }) => part)));
+		const where = places.size === 0 ? "nowhere" : `at ${[...places].join(" and at ")}`;
 		return `Mode ${mode.name}: neutral and ground meet ${where}.`;
 	});
 }

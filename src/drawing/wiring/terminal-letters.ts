@@ -9,8 +9,11 @@ export function terminalLetter(circuit: Circuit, device: Part, terminal: Termina
 	if (device.face.named === true) return shortenText(terminal.terminal, letterStyle, longestName);
 	const traveller = travellerLetter(terminal);
 	if (traveller !== undefined) return traveller;
+	const letters = roleLetters[circuit.plan.settings.region];
+	if (device.face.traits.includes("transfer"))
+		return `${/^[12](?=\.)/.exec(terminal.terminal)?.[0] ?? ""}${letters[terminal.role]}`;
 	if (isOpener(device) && terminal.role !== "ground") return numberOf(circuit, device, terminal);
-	const letter = roleLetters[circuit.plan.settings.region][terminal.role];
+	const letter = letters[terminal.role];
 	const sides = device.points.filter((point) => {
 		const other = circuit.points[point];
 		return other?.kind === "terminal" && other.side === terminal.side && hotRoles.has(other.role);
@@ -34,13 +37,14 @@ export function travellerLetter({ terminal }: Terminal): string | undefined {
 	return terminal === "common" ? "C" : travellerName.exec(terminal)?.[1];
 }
 
-/** `LINE` and `LOAD` where a device has both sides, `IN` and `OUT` on what passes power through, else nothing. */
+/** `LINE` and `LOAD` where a device has both sides, `IN` and `OUT` on what passes power through or chooses it, else nothing. */
 export function sideText(circuit: Circuit, device: Part, side: "line" | "load"): string | undefined {
 	// The names of own terminals tell their sides better than these words.
 	if (device.face.named === true) return undefined;
 	const sides = new Set(device.points.map((point) => sideOf(circuit, point)));
 	if (!sides.has("line") || !sides.has("load")) return undefined;
-	if (device.face.traits.includes("source")) return side === "line" ? "IN" : "OUT";
+	if (device.face.traits.some((trait) => trait === "source" || trait === "transfer"))
+		return side === "line" ? "IN" : "OUT";
 	return side === "line" ? "LINE" : "LOAD";
 }
 
