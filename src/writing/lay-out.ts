@@ -163,9 +163,12 @@ function alignComments(rows: readonly Row[], indents: readonly number[]): number
 	const columns: number[] = [];
 	let block: number[] = [];
 	const close = (): void => {
-		const widths = block.flatMap((index) => (hasComment(rows[index]) ? [widthOf(rows, indents, index)] : []));
-		const column = Math.max(0, ...widths.filter((width) => width <= widestAligned)) + commentGap;
-		for (const index of block) columns[index] = Math.max(column, widthOf(rows, indents, index) + commentGap);
+		let widest = 0;
+		for (const index of block) {
+			const width = widthOf(rows, indents, index);
+			if (hasComment(rows[index]) && width <= widestAligned) widest = Math.max(widest, width);
+		}
+		for (const index of block) columns[index] = Math.max(widest, widthOf(rows, indents, index)) + commentGap;
 		block = [];
 	};
 	for (const [index, row] of rows.entries()) {

@@ -23,8 +23,8 @@ export function writeOut(read: ReadPlan, circuit: Circuit): string {
 	for (const block of lastBlocks(tree, circuit)) {
 		const said = landings.get(block.enclosure) ?? [];
 		landings.delete(block.enclosure);
-		const last = Math.max(block.statement.span.line, ...block.statement.landings.map(({ span }) => span.line));
-		inserted.set(last, indent(said, startOf(lines, block.statement)));
+		const last = block.statement.landings.at(-1) ?? block.statement;
+		inserted.set(last.span.line, indent(said, startOf(lines, block.statement)));
 	}
 	const added = [...landings].flatMap(([box, said]) => ["", `at ${box}`, ...indent(said, "  ")]);
 	const written = [

@@ -117,7 +117,7 @@ function writeResult(text: string, world: World): void {
 	if (text !== "") world.output.write(world.output.columns === undefined ? text : visibleLines(text));
 }
 
-/** `lines 4 to 7 and 12 stay`. */
+/** `lines 4 to 7 and 12 stay`; of many the first few. */
 function tellLines(lines: readonly number[]): string {
 	const stretches: { first: number; last: number }[] = [];
 	for (const line of lines) {
@@ -125,7 +125,13 @@ function tellLines(lines: readonly number[]): string {
 		if (stretch !== undefined && stretch.last === line - 1) stretch.last = line;
 		else stretches.push({ first: line, last: line });
 	}
-	const told = stretches.map(({ first, last }) => (first === last ? `${first}` : `${first} to ${last}`));
+	const told = stretches
+		.slice(0, mostTold)
+		.map(({ first, last }) => (first === last ? `${first}` : `${first} to ${last}`));
+	if (stretches.length > mostTold) told.push("others");
 	const all = told.length > 1 ? `${told.slice(0, -1).join(", ")} and ${told.at(-1)}` : told.join("");
 	return lines.length === 1 ? `line ${all} stays` : `lines ${all} stay`;
 }
+
+/** Further stretches of lines help nobody: the check tells each. */
+const mostTold = 8;

@@ -43,15 +43,17 @@ function compare(before: readonly string[], after: readonly string[]): Step[] {
 /** In a row of changed lines those that go stand before those that come. */
 function gatherChanges(steps: readonly Step[]): Step[] {
 	const gathered: Step[] = [];
-	const come: Step[] = [];
+	let come: Step[] = [];
+	const bring = (): void => {
+		for (const step of come) gathered.push(step);
+		come = [];
+	};
 	for (const step of steps) {
-		if (step.mark === "+") come.push(step);
-		else {
-			if (step.mark === " ") gathered.push(...come.splice(0));
-			gathered.push(step);
-		}
+		if (step.mark === " ") bring();
+		(step.mark === "+" ? come : gathered).push(step);
 	}
-	return [...gathered, ...come];
+	bring();
+	return gathered;
 }
 
 /** Changes with the lines around them; changes that are near each other stand in one hunk. */
@@ -71,8 +73,9 @@ function writeHunk(steps: readonly Step[], { from, to }: Hunk): string[] {
 	const shown = steps.slice(from, to);
 	const count = (mark: "-" | "+") => shown.filter((step) => step.mark === " " || step.mark === mark).length;
 	const start = (first: number, length: number) => `${length === 0 ? first - 1 : first},${length}`;
-	const before = start(Math.min(...shown.map((step) => step.before)), count("-"));
-	const after = start(Math.min(...shown.map((step) => step.after)), count("+"));
+	const [first] = shown;
+	const before = start(first?.before ?? 1, count("-"));
+	const after = start(first?.after ?? 1, count("+"));
 	return [`@@ -${before} +${after} @@`, ...shown.map(({ mark, line }) => `${mark}${line}`)];
 }
 
