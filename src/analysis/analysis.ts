@@ -5,6 +5,7 @@ import type { Break } from "./breaks.ts";
 import { type Coverage, traceCoverage } from "./coverage.ts";
 import { type Crossings, traceCrossings, worstEffect } from "./crossings.ts";
 import { type Demand, traceDemand } from "./demand.ts";
+import { type DirectState, hasDirectCurrent, traceDirect } from "./direct.ts";
 import { type Feeder, traceFeeders } from "./feeders.ts";
 import { traceGround } from "./ground.ts";
 import { type Grounding, traceGrounding } from "./grounding.ts";
@@ -52,6 +53,8 @@ export interface ModeState {
 	readonly waysBack: WaysBack;
 	/** What each pole of each protective device has to carry when every fixed load runs. */
 	readonly demand: ReadonlyMap<string, Demand>;
+	/** The direct-current side; undefined where a plan has none. */
+	readonly direct: DirectState | undefined;
 }
 
 /** The analysis of a circuit. */
@@ -69,7 +72,10 @@ class LazyAnalysis implements Analysis {
 		this.#landings = once(() => sortLandings(circuit));
 		const effectOf: Crossings["effectOf"] = (root) =>
 			worstEffect(this.states.map((state) => state.crossings.effects.get(root)));
-		this.states = circuit.modes.map((mode) => new LazyModeState(buildNetwork(circuit, mode), this.#landings, effectOf));
+		const isDirect = once(() => hasDirectCurrent(circuit));
+		this.states = circuit.modes.map(
+			(mode) => new LazyModeState(buildNetwork(circuit, mode, "ac"), this.#landings, effectOf, isDirect),
+		);
 	}
 
 	get landings(): Landings {
@@ -91,8 +97,9 @@ class LazyModeState implements ModeState {
 	readonly #bonds: () => readonly NeutralIsland[];
 	readonly #waysBack: () => WaysBack;
 	readonly #demand: () => ReadonlyMap<string, Demand>;
+	readonly #direct: () => DirectState | undefined;
 
-	constructor(network: Network, landings: () => Landings, effectOf: Crossings["effectOf"]) {
+	constructor(network: Network, landings: () => Landings, effectOf: Crossings["effectOf"], isDirect: () => boolean) {
 		this.network = network;
 		this.#poles = once(() => tracePoles(network));
 		this.#ground = once(() => traceGround(network));
@@ -101,6 +108,7 @@ class LazyModeState implements ModeState {
 		this.#grounding = once(() => traceGrounding(network, landings(), this.poles));
 		this.#openings = once(() => traceOpenings(network, landings(), this.poles));
 		this.#coverage = once(() => traceCoverage(this.crossings.network, this.crossings.poles));
+		this.#direct = once(() => (isDirect() ? traceDirect(network.circuit, network.mode) : undefined));
 		this.#feeders = once(() => traceFeeders(this.crossings.network, this.crossings.poles));
 		this.#returns = once(() => traceReturns(this.crossings.network, landings(), this.crossings.poles, this.feeders));
 		this.#bonds = once(() => traceBonds(network, this.poles));
@@ -160,6 +168,10 @@ class LazyModeState implements ModeState {
 
 	get demand(): ReadonlyMap<string, Demand> {
 		return this.#demand();
+	}
+
+	get direct(): DirectState | undefined {
+		return this.#direct();
 	}
 }
 

@@ -2,7 +2,7 @@
 import type { Conductor, Link } from "../circuit/circuit.ts";
 import { JoinedSets } from "./joined-sets.ts";
 import type { Landings } from "./landings.ts";
-import type { Edge, Network, Reach } from "./network.ts";
+import { belongsTo, concerns, type Edge, type Network, type Reach } from "./network.ts";
 import { isHot, type Pole, type PoleMap, type PoleSort, tracePoles } from "./poles.ts";
 import { type Root, rootOfConductor, rootOfEnd, traceRoots } from "./roots.ts";
 import { findSwitches, terminalsOf } from "./switching.ts";
@@ -132,7 +132,9 @@ function findBridges(network: Network, landings: Landings, poles: PoleMap): Brid
 		held.delete(second);
 		if (both.length > 0) held.set(first, both);
 	};
-	for (const link of circuit.links) if (isThere(link, mode.name)) join(...link.between);
+	for (const link of circuit.links)
+		if (isThere(link, mode.name) && link.between.every((point) => belongsTo(network, circuit.points[point]?.role)))
+			join(...link.between);
 	const isMisplaced = ({ index }: Conductor): boolean =>
 		landings.misplacedAt(index, 0) !== undefined || landings.misplacedAt(index, 1) !== undefined;
 	const bridges: Bridge[] = [];
@@ -140,6 +142,7 @@ function findBridges(network: Network, landings: Landings, poles: PoleMap): Brid
 		for (const conductor of circuit.conductors) {
 			const [one, other] = [conductor.ends[0].point, conductor.ends[1].point];
 			if (one === undefined || other === undefined || isMisplaced(conductor) !== misplaced) continue;
+			if (!concerns(network, conductor)) continue;
 			const between = conflict(held.get(sets.find(one)), held.get(sets.find(other)));
 			if (between === undefined || sets.find(one) === sets.find(other)) join(one, other);
 			else bridges.push({ conductor: conductor.index, between, root: rootOfBridge(conductor, network, landings) });

@@ -1,6 +1,8 @@
 // The circuit in one source mode as a graph: what joins which points, always or sometimes, and the way from one to another.
 import type { PathStep } from "../base/finding.ts";
-import type { Circuit, Link, Mode } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, Link, Mode, Source } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
+import type { Role, System } from "../kinds/kind.ts";
 
 /** One way between two neighbouring points. */
 export interface Edge {
@@ -12,10 +14,11 @@ export interface Edge {
 	readonly closed: "always" | "sometimes";
 }
 
-/** The graph of one mode. Links that do not exist in the mode are left out. */
+/** The graph of one system in one mode, grounds with both. Links that do not exist in the mode are left out. */
 export interface Network {
 	readonly circuit: Circuit;
 	readonly mode: Mode;
+	readonly system: System;
 	/** The edges that leave each point, by the point's position. */
 	readonly edges: readonly (readonly Edge[])[];
 }
@@ -38,14 +41,15 @@ export interface Reach {
 	readonly points: readonly number[];
 }
 
-/** The graph of a circuit in one of its modes. */
-export function buildNetwork(circuit: Circuit, mode: Mode): Network {
+/** The graph of one system of a circuit in one of its modes: conductors and links of the other are left out. */
+export function buildNetwork(circuit: Circuit, mode: Mode, system: System): Network {
 	const edges: Edge[][] = circuit.points.map(() => []);
 	const join = (one: number, other: number, by: Edge["by"], closed: Edge["closed"]): void => {
 		edges[one]?.push({ from: one, to: other, by, closed });
 		edges[other]?.push({ from: other, to: one, by, closed });
 	};
 	for (const conductor of circuit.conductors) {
+		if (!concerns({ circuit, system }, conductor)) continue;
 		const [one, other] = [conductor.ends[0].point, conductor.ends[1].point];
 		if (one !== undefined && other !== undefined)
 			join(one, other, { kind: "conductor", index: conductor.index }, "always");
@@ -53,9 +57,31 @@ export function buildNetwork(circuit: Circuit, mode: Mode): Network {
 	for (const link of circuit.links) {
 		if (link.modes !== undefined && !link.modes.has(mode.name)) continue;
 		const closed = closedIn(link);
-		if (closed !== "never") join(...link.between, { kind: "link", link }, closed);
+		if (closed === "never" || !link.between.every((point) => belongsTo({ system }, circuit.points[point]?.role)))
+			continue;
+		join(...link.between, { kind: "link", link }, closed);
 	}
-	return { circuit, mode, edges };
+	return { circuit, mode, system, edges };
+}
+
+/** Whether a conductor is part of a network: by what it is for, or because it is landed on something that is. */
+export function concerns(network: Pick<Network, "circuit" | "system">, { role, ends }: Conductor): boolean {
+	if (belongsTo(network, role)) return true;
+	return ends.some(({ point }) => {
+		const found = point === undefined ? undefined : network.circuit.points[point];
+		return found !== undefined && systemOfRole(found.role) === network.system;
+	});
+}
+
+/** Whether a conductor or point of a role belongs to a network: it is of the same system, or a ground. */
+export function belongsTo({ system }: Pick<Network, "system">, role: Role | undefined): boolean {
+	const own = role === undefined ? undefined : systemOfRole(role);
+	return own === undefined || own === system;
+}
+
+/** The sources of a network's system that are live in its mode. */
+export function liveSources({ circuit, mode, system }: Network): Source[] {
+	return circuit.sources.filter((source) => source.system === system && mode.live.includes(source.name));
 }
 
 /** A contact that is closed in each of its positions never opens, one that is closed in none never joins. */

@@ -1,7 +1,7 @@
 // Outlets and loads that one pole reaches and the other does not: where the missing way is lost.
 import { type Break, findBreaks } from "./breaks.ts";
 import type { Landings } from "./landings.ts";
-import type { Network } from "./network.ts";
+import { belongsTo, type Network } from "./network.ts";
 import { notABond, type PoleMap, type PoleSort } from "./poles.ts";
 
 /** The breaks of a mode behind which an outlet or a load has a hot and no way back, or a way back and no hot. */
@@ -9,6 +9,8 @@ export function traceOpenings(network: Network, landings: Landings, poles: PoleM
 	const victims = new Set<number>();
 	for (const { between } of network.circuit.loads) {
 		const [one, other] = between;
+		// A load for the other system has its ways there.
+		if (!belongsTo(network, network.circuit.points[one]?.role)) continue;
 		const [first, second] = [poles.countAt(one) > 0, poles.countAt(other) > 0];
 		if (first !== second) victims.add(first ? other : one);
 	}

@@ -2,7 +2,7 @@
 import { certain } from "../base/certain.ts";
 import type { Role } from "../kinds/kind.ts";
 import { reachPossible } from "./choices.ts";
-import type { Edge, Network, Reach } from "./network.ts";
+import { type Edge, liveSources, type Network, type Reach } from "./network.ts";
 
 /** The three things a conductor can be for, whatever the leg or the system: live, its return, or protective ground. */
 export type PoleSort = "hot" | "neutral" | "ground";
@@ -39,8 +39,7 @@ export interface PoleMap {
 /** Traces every pole of every live source over what `allow` lets pass. */
 export function tracePoles(network: Network, allow: (edge: Edge) => boolean = notABond): PoleMap {
 	const poles: Pole[] = [];
-	for (const source of network.circuit.sources) {
-		if (!network.mode.live.includes(source.name)) continue;
+	for (const source of liveSources(network)) {
 		const [hot, hot2] = source.hot;
 		const [first, second] = source.system === "ac" ? (["hot", "hot2"] as const) : (["positive", "positive"] as const);
 		if (hot !== undefined) poles.push({ source: source.name, role: first, points: [hot] });

@@ -1,6 +1,6 @@
 // How much current protective devices let through to each point from each live source: the widest way from source to point.
 import type { Protection } from "../circuit/circuit.ts";
-import type { Edge, Network } from "./network.ts";
+import { type Edge, liveSources, type Network } from "./network.ts";
 import { notABond } from "./poles.ts";
 
 /** What stands between a point and the source that can push most through to it. */
@@ -30,7 +30,7 @@ export interface Passage {
  * Points stand behind the point they were reached from.
  */
 export function traceExposure(network: Network): ReadonlyMap<number, Exposure> {
-	const { circuit, mode } = network;
+	const { circuit } = network;
 	const exposure = new Map<number, Exposure>();
 	// Ratings are few, so a queue by rating, widest first, is a search for widest ways (Dijkstra's with a bottleneck for a sum).
 	const queues = new Map<number, number[]>();
@@ -44,8 +44,7 @@ export function traceExposure(network: Network): ReadonlyMap<number, Exposure> {
 		if (queue === undefined) queues.set(offered.amperes, [point]);
 		else queue.push(point);
 	};
-	for (const source of circuit.sources) {
-		if (!mode.live.includes(source.name)) continue;
+	for (const source of liveSources(network)) {
 		const device = circuit.protections.find((protection) => protection.source === source.name);
 		for (const point of source.hot)
 			offer(point, {

@@ -1,34 +1,41 @@
 // Second step: every hop becomes a cable, every core of it a conductor with two ends that wait in a knot.
 import { certain } from "../base/certain.ts";
 import type { Span } from "../base/span.ts";
-import type { SideSpec } from "../kinds/kind.ts";
+import type { Role, SideSpec, System } from "../kinds/kind.ts";
 import { markedRole } from "../plan/marked-role.ts";
-import type { Core, CoreMarking, Hop, HopEnd, Run, Thing } from "../plan/plan.ts";
+import type { Core, CoreMarking, Fastening, Hop, HopEnd, Run, Thing } from "../plan/plan.ts";
+import { sideAt } from "../plan/sides.ts";
 import { knotName, thingNamed } from "./devices.ts";
 import type { Draft, DraftConductor, DraftEnd } from "./draft.ts";
 import { findHomeCircuits, type HomeCircuits } from "./home-circuits.ts";
+import { systemOfRole } from "./systems.ts";
 
 /** Adds every cable of the plan's runs to the draft. */
 export function pullCables(draft: Draft): void {
 	const homes = findHomeCircuits(draft);
-	for (const run of draft.plan.runs) for (const hop of run.hops) pullCable(draft, homes, run, hop);
+	for (const run of draft.plan.runs) {
+		for (const hop of run.hops) pullCable(draft, homes, run, hop);
+		for (const fastening of run.fastenings) fasten(draft, fastening);
+	}
 	for (const thing of draft.plan.things) addLeads(draft, thing);
 }
 
 function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void {
-	const from = thingNamed(draft, hop.from.thing);
 	const to = thingNamed(draft, hop.to.thing);
-	const [fromBox, toBox] = [enclosureOf(draft, from), enclosureOf(draft, to)];
-	const leaving = sideOf(from, hop.from, from.blueprint.onward);
-	const arriving = sideOf(to, hop.to, to.blueprint.sides[0]?.name);
-	const [leavingAt, arrivingAt] = fromBox === toBox ? namesOfEnds(from, leaving, to, arriving) : [];
+	const toBox = enclosureOf(draft, to);
+	const arriving = sideAt(to, hop.to, "arrival");
+	const first = startAt(draft, hop.from);
 	const looped = draft.loops.knotsOf(hop);
 	const conductors = hop.cable.cores.map((bought, place) => {
+		const start = hop.others.length === 0 ? first : startAt(draft, poleOf(draft, hop, place));
+		const { thing: from, box: fromBox, side: leaving } = start;
+		const [leavingAt, arrivingAt] = fromBox === toBox ? namesOfEnds(from, leaving, to, arriving) : [];
+		const system = leaving?.system ?? from.said.system;
+		const core = { ...bought, role: roleOnRun(draft, hop, bought, { leaving, arriving, system }) };
 		const [fromKnot, toKnot] =
 			looped?.[place] === undefined
-				? [knotFor(from, leaving, bought, hop), knotFor(to, arriving, bought, hop)]
+				? [knotFor(from, leaving, core.role, hop), knotFor(to, arriving, core.role, hop)]
 				: [nameKnot(from, looped[place][0]), nameKnot(to, looped[place][1])];
-		const core = { ...bought, role: markedRole(bought, hop.cable, hop.markings) };
 		const conductor = draft.addConductor({
 			index: draft.conductors.length,
 			name: draft.conductorName(`${hop.tag}.${core.colour}`),
@@ -62,8 +69,8 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 		make: hop.cable.text,
 		run: run.name,
 		runSort: run.sort,
-		system: hop.cable.system,
-		from: fromBox,
+		system: systemOfCores(draft, conductors, first.thing),
+		from: first.box,
 		to: toBox,
 		...(hop.length === undefined ? {} : { length: hop.length.value }),
 		lengthText: hop.lengthText,
@@ -71,6 +78,12 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 		flexible: hop.cable.flexible,
 		span: hop.span,
 	});
+}
+
+/** Where cores leave from: the thing, its box and its side. */
+function startAt(draft: Draft, end: HopEnd) {
+	const thing = thingNamed(draft, end.thing);
+	return { thing, box: enclosureOf(draft, thing), side: sideAt(thing, end, "onward") };
 }
 
 /** Two circuits in one box share their grounds and nothing else: a stranger's hots and neutrals go through by themselves. */
@@ -83,6 +96,78 @@ function keepApart(
 	const isShared = knot === "hot" || knot === "hot2" || knot === "hot3" || knot === "neutral";
 	if (!isShared || !homes.isStranger(run, enclosure.name)) return knot;
 	return `${knot}@${homes.circuitOf(run) ?? ""}`;
+}
+
+/** Where a core starts, of poles that run together: at the first that is for it, else at the one in its place; a ground with the first. */
+function poleOf(draft: Draft, hop: Hop, position: number): HopEnd {
+	const core = hop.cable.cores[position];
+	if (hop.others.length === 0 || core === undefined || core.role === "ground") return hop.from;
+	const poles = [hop.from, ...hop.others];
+	const fitting = poles.filter((pole) => {
+		const thing = thingNamed(draft, pole.thing);
+		const side = sideAt(thing, pole, "onward");
+		const role = side?.lone?.role ?? draft.loneRoles.get(thing.name);
+		return role === undefined ? side?.knots[core.role] !== undefined : role === core.role;
+	});
+	return (fitting.length === 1 ? fitting[0] : undefined) ?? poles[position] ?? hop.others.at(-1) ?? hop.from;
+}
+
+/** What a core is for: one that runs by itself is what it is put to, any other what its colour says where it begins. */
+function roleOnRun(
+	draft: Draft,
+	hop: Hop,
+	core: Core,
+	at: { readonly leaving: SideSpec | undefined; readonly arriving: SideSpec | undefined; readonly system: System },
+): Role {
+	const role = markedRole(core, hop.cable, hop.markings);
+	const byColour = at.system === "dc" ? inDirectCurrent[role] : role;
+	if (hop.cable.cores.length > 1) return byColour;
+	const inLine = draft.loneRoles.get(hop.from.thing) ?? draft.loneRoles.get(hop.to.thing);
+	return at.leaving?.lone?.role ?? at.arriving?.lone?.role ?? inLine ?? byColour;
+}
+
+/** House cable and cord on direct current: what would be hot is positive, what would be neutral is negative (common practice). */
+const inDirectCurrent: Readonly<Record<Role, Role>> = {
+	hot: "positive",
+	hot2: "positive",
+	hot3: "positive",
+	neutral: "negative",
+	ground: "ground",
+	positive: "positive",
+	negative: "negative",
+};
+
+/** A cable belongs to the system of what its cores are for; grounds alone to that of what they come from. */
+function systemOfCores(draft: Draft, conductors: readonly number[], from: Thing): System {
+	for (const index of conductors) {
+		const system = systemOfRole(certain(draft.conductors[index], "a core").role);
+		if (system !== undefined) return system;
+	}
+	return from.said.system;
+}
+
+/** Two studs on one another: a joint without a conductor. */
+function fasten(draft: Draft, { from, to, span }: Fastening): void {
+	const [first, second] = [loneTerminal(draft, from, "onward"), loneTerminal(draft, to, "arrival")];
+	if (first === undefined || second === undefined) return;
+	draft.links.push({
+		index: draft.links.length,
+		between: [first, second],
+		part: to.thing,
+		nature: "solid",
+		contact: undefined,
+		modes: undefined,
+		protection: undefined,
+		span,
+	});
+}
+
+/** The terminal at which a side takes a conductor that runs by itself. */
+function loneTerminal(draft: Draft, end: HopEnd, way: "onward" | "arrival"): number | undefined {
+	const thing = thingNamed(draft, end.thing);
+	const knot = sideAt(thing, end, way)?.lone?.knot;
+	const place = thing.blueprint.terminals.findIndex((spec) => spec.knot !== undefined && spec.knot === knot);
+	return draft.partByName.get(thing.name)?.points[place];
 }
 
 /** Leads that come with a device and land in what it sits in, such as the neutral tail of a ground-fault breaker. */
@@ -171,19 +256,15 @@ function spanOfEnd(hop: Hop, which: 0 | 1): Span {
 	return which === 0 ? hop.from.span : hop.to.span;
 }
 
-function sideOf(thing: Thing, end: HopEnd, usual: string | undefined): SideSpec | undefined {
-	const name = end.side ?? usual;
-	return thing.blueprint.sides.find((side) => side.name === name);
-}
-
-/** The knot a core goes to at a side; undefined where it is capped. */
-function knotFor(thing: Thing, side: SideSpec | undefined, bought: Core, hop: Hop): string | undefined {
+/** The knot a core of a role goes to at a side; undefined where it is capped. */
+function knotFor(thing: Thing, side: SideSpec | undefined, role: Role, hop: Hop): string | undefined {
+	if (hop.cable.cores.length === 1 && side?.lone !== undefined) return knotName(thing, side.lone.knot);
 	const roles = hop.cable.cores.map((core) => markedRole(core, hop.cable, hop.markings));
 	const knots =
 		(roles.includes("hot3") ? side?.withThirdHot : undefined) ??
 		(roles.includes("hot2") ? side?.withSecondHot : undefined) ??
 		side?.knots;
-	return nameKnot(thing, knots?.[markedRole(bought, hop.cable, hop.markings)]);
+	return nameKnot(thing, knots?.[role]);
 }
 
 function nameKnot(thing: Thing, knot: string | undefined): string | undefined {

@@ -4,6 +4,7 @@ import type { Span } from "../base/span.ts";
 import type { Role, TerminalSpec, Termination } from "../kinds/kind.ts";
 import type { Core, Plan, Thing } from "../plan/plan.ts";
 import type { Cable, Conductor, Enclosure, End, Link, Part, Point } from "./circuit.ts";
+import { findLoneRoles } from "./lone-roles.ts";
 import { PointNames } from "./point-names.ts";
 import { planLoops, type SwitchLoops } from "./switch-loops.ts";
 
@@ -53,9 +54,13 @@ export class Draft {
 	/** By enclosure; undefined until somebody asks. */
 	private intoEnclosure: Map<string, DraftConductor[]> | undefined;
 
+	/** What things in line with lone conductors are for. */
+	readonly loneRoles: ReadonlyMap<string, Role>;
+
 	constructor(plan: Plan) {
 		this.plan = plan;
 		this.loops = planLoops(plan);
+		this.loneRoles = findLoneRoles(plan);
 	}
 
 	addEnclosure(enclosure: Omit<Enclosure, "body">): Enclosure {
@@ -85,7 +90,7 @@ export class Draft {
 			enclosure,
 			part: thing.name,
 			terminal: spec.name,
-			role: spec.role,
+			role: (spec.inherits === true ? this.loneRoles.get(thing.name) : undefined) ?? spec.role,
 			side: spec.side,
 			clamp: spec.clamp,
 			// What the builder reads off the part holds in place of what is usual.

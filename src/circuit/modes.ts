@@ -47,12 +47,19 @@ function deriveModes(
 	const own = sources
 		.filter((source) => source.sort === "inverter" || source.sort === "inverter-charger")
 		.map((source) => source.name);
+	// Batteries stay live whatever feeds the mains side.
+	const batteries = sources.filter((source) => source.system === "dc").map((source) => source.name);
 	const [first] = own;
+	const [battery] = batteries;
 	const positions = new Map<string, string>();
-	return [
-		...outside.map((source) => ({ name: source.name, live: [source.name, ...own], positions })),
-		...(first === undefined ? [] : [{ name: own.length === 1 ? first : "inverters", live: own, positions }]),
+	const alternating = [
+		...outside.map((source) => ({ name: source.name, live: [source.name, ...own, ...batteries], positions })),
+		...(first === undefined
+			? []
+			: [{ name: own.length === 1 ? first : "inverters", live: [...own, ...batteries], positions }]),
 	];
+	if (alternating.length > 0 || battery === undefined) return alternating;
+	return [{ name: batteries.length === 1 ? battery : "batteries", live: batteries, positions }];
 }
 
 function holds(when: When | undefined, thing: Thing, running: readonly string[], fed: ReadonlySet<string>): boolean {

@@ -1,6 +1,7 @@
 // The set of sheets of a plan, numbered: the wiring sheets, then the one-line.
 import type { Analysis } from "../analysis/analysis.ts";
 import type { NumberedFinding } from "../base/finding.ts";
+import { alternatingPart } from "./alternating-part.ts";
 import { drawOneLine } from "./one-line/one-line-sheet.ts";
 import type { Sheet } from "./scene.ts";
 import { drawWiring } from "./wiring/draw-wiring.ts";
@@ -22,6 +23,6 @@ export async function* drawSheets(
 			yield sheet;
 		}
 	if (choice === "wiring") return;
-	const last = (choice === "all" ? count : shareSheets(analysis.circuit).length) + 1;
+	const last = (choice === "all" ? count : shareSheets(alternatingPart(analysis.circuit).circuit).length) + 1;
 	yield drawOneLine(analysis, findings, { number: last, of: last });
 }

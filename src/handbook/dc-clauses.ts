@@ -1,5 +1,6 @@
 // What standards and trade ask of the direct-current side: protection, wire, layout, bonding.
-import type { Provenance } from "./provenance.ts";
+import { certain } from "../base/certain.ts";
+import type { Provenance, Sourced } from "./provenance.ts";
 import { type Clause, clauseTable, type Table } from "./table.ts";
 
 const federal: Provenance = { source: "33 CFR 183.455", known: "read" };
@@ -138,3 +139,11 @@ export const dcClauses: Table<Clause> = clauseTable(
 		},
 	],
 );
+
+/** A rule of the direct-current side by its short name. */
+export function dcClause(name: string): Sourced<Clause> {
+	return certain(
+		dcClauses.rows.find((row) => row.clause === name),
+		`the clause ${name}`,
+	);
+}

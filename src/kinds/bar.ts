@@ -47,7 +47,31 @@ export const groundBar: Kind = {
 	build: (said) => bar(said, "ground", "bonded to the case", "solid"),
 };
 
-function bar(said: Said, role: "neutral" | "ground", state: string, toCase: "bond" | "solid" | undefined): Blueprint {
+export const negativeBar: Kind = {
+	name: "negative-bar",
+	summary: "The negative bar of a fuse block.",
+	example: `battery house lithium 12.8 V 100 Ah
+fuse-block FB
+  slot 1: fuse 10 A
+  N: negative-bar ports 8
+feed small from house.+, house.- by pair 8 AWG
+  within 6 in to F1: fuse 40 A
+  3 ft to FB
+circuit lights from FB.1 by pair 16 AWG
+  9 ft to l1: light 6 W
+`,
+	system: "dc",
+	stands: ["panel"],
+	attributes: [ports],
+	build: (said) => bar(said, "negative", "common", undefined),
+};
+
+function bar(
+	said: Said,
+	role: "neutral" | "ground" | "negative",
+	state: string,
+	toCase: "bond" | "solid" | undefined,
+): Blueprint {
 	const count = said.count("ports") ?? 14;
 	// On a bar that stands apart only lands what is said to.
 	const isApart = said.flag("apart") === true;
@@ -58,7 +82,7 @@ function bar(said: Said, role: "neutral" | "ground", state: string, toCase: "bon
 		terminals: names.map((name) =>
 			cage(said.region, name, role, isApart ? undefined : knot, {
 				gathers: true,
-				screw: role === "neutral" ? "silver" : "green",
+				...(role === "negative" ? { clamp: "screw" as const } : { screw: role === "neutral" ? "silver" : "green" }),
 				capacity: role === "ground" ? 2 : 1,
 			}),
 		),
@@ -66,13 +90,13 @@ function bar(said: Said, role: "neutral" | "ground", state: string, toCase: "bon
 			...names.slice(1).map((name) => ({ between: ["1", name] as const, nature: "solid" as const })),
 			...(toCase === undefined ? [] : [{ between: ["1", "^case"] as const, nature: toCase }]),
 		],
-		sides: [{ name: "feed", knots: isApart ? {} : { [role]: knot } }],
+		sides: [isApart ? { name: "feed", knots: {} } : { name: "feed", knots: { [role]: knot }, lone: { knot, role } }],
 		onward: "feed",
 		face: {
 			text: `${role} bar${said.behind === undefined ? "" : ` behind ${said.behind}`}, ${state}`,
-			wiring: `${role}-bar`,
-			oneLine: `${role}-bar`,
-			traits: [role === "neutral" ? "neutral-bar" : "ground-bar"],
+			wiring: role === "negative" ? "bar" : `${role}-bar`,
+			oneLine: role === "negative" ? "bar" : `${role}-bar`,
+			traits: [role === "ground" ? "ground-bar" : "neutral-bar"],
 		},
 	};
 }

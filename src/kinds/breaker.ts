@@ -1,6 +1,7 @@
 // Breakers that plug on to a panel's bus: one pole, two poles, and with ground-fault protection.
 
 import { boardHead } from "./board-head.ts";
+import { inLine } from "./in-line.ts";
 import type { AttributeSpec, Blueprint, Kind, Said } from "./kind.ts";
 import { neutralLead } from "./neutral-lead.ts";
 import { residualAttributes, residualOf, residualText, usualTrip } from "./residual-current.ts";
@@ -55,12 +56,14 @@ panel LC main 30 A from shore by 10-2, 12 ft
 circuit bunks from LC.1A by 12-2
   14 ft to b1: receptacle
 `,
-	stands: ["panel"],
+	stands: ["panel", "hop"],
 	attributes: shared,
 	build: (said) => {
+		if (said.slot === undefined)
+			return { ...inLine(said, "trip"), ...face(said, 1, "breaker", "breaker-face", "breaker") };
 		const both = said.choice("poles") === "two-pole";
-		const onTwoLegs = said.slot?.legs.length === 2;
-		if (said.slot?.name === "main")
+		const onTwoLegs = said.slot.legs.length === 2;
+		if (said.slot.name === "main")
 			return boardHead(said, {
 				what: "main",
 				oneLine: onTwoLegs || both ? "breaker-2p" : "breaker",

@@ -1,22 +1,28 @@
 // What uses power and passes nothing on but the feed itself: lights, fans, pumps, heaters, and any other load.
 
-import type { Kind, Trait } from "./kind.ts";
+import { awg } from "../base/gauge.ts";
+import type { Blueprint, Kind, Said, Trait } from "./kind.ts";
 import { markedMetal } from "./terminal-marking.ts";
-import { deviceTerminal, secondSide, switchedSide } from "./terminals.ts";
+import { deviceScrew, deviceTerminal, secondSide, switchedSide } from "./terminals.ts";
 
-/** One row a kind: its word, what it is, its marks, and what the rules take it for. */
-const rows: readonly {
-	word: string;
-	also?: readonly string[];
-	what: string;
-	wiring: string;
-	oneLine: string;
-	traits: readonly Trait[];
-}[] = [
+/** One kind: its word, what it is, its marks, and what the rules take it for. */
+interface Row {
+	readonly word: string;
+	readonly also?: readonly string[];
+	readonly what: string;
+	readonly wiring: string;
+	readonly oneLine: string;
+	readonly traits: readonly Trait[];
+}
+
+const rows: readonly Row[] = [
 	{ word: "light", also: ["lamp"], what: "light", wiring: "luminaire-face", oneLine: "lamp", traits: ["light"] },
 	{ word: "fan", what: "fan", wiring: "fan-face", oneLine: "fan", traits: ["fan"] },
 	{ word: "pump", what: "pump", wiring: "pump-face", oneLine: "pump", traits: ["load"] },
 	{ word: "heater", what: "heater", wiring: "heater-face", oneLine: "heater", traits: ["heater"] },
+	{ word: "fridge", what: "refrigerator", wiring: "load-face", oneLine: "motor", traits: ["load"] },
+	{ word: "usb-outlet", what: "USB outlet", wiring: "load-face", oneLine: "load", traits: ["load"] },
+	{ word: "outlet-12v", what: "12 V outlet", wiring: "load-face", oneLine: "load", traits: ["load"] },
 	{ word: "load", what: "load", wiring: "load-face", oneLine: "load", traits: ["load"] },
 ];
 
@@ -45,9 +51,9 @@ circuit one from LC breaker 15 A by 14-2
 			name: "voltage",
 			takes: "quantity",
 			dimension: "voltage",
-			least: 100,
+			least: 3,
 			most: 250,
-			summary: "240 V for one fed by two hots",
+			summary: "240 V for one fed by two hots; its own voltage in direct current",
 		},
 		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for one on two hots and a neutral" },
 		markedMetal,
@@ -55,6 +61,7 @@ circuit one from LC breaker 15 A by 14-2
 		{ name: "neutral", takes: "flag", summary: "`no neutral` for one fed by hots alone" },
 	],
 	build: (said) => {
+		if (said.system === "dc") return onDirectCurrent(said, row);
 		const us = said.region === "us";
 		const legs = said.pair("legs");
 		const volts =
@@ -96,3 +103,41 @@ circuit one from LC breaker 15 A by 14-2
 		};
 	},
 }));
+
+/** Fed by a positive and a negative, which may go on from it. */
+function onDirectCurrent(said: Said, row: Row): Blueprint {
+	const volts = said.quantity("voltage")?.value ?? usualVolts;
+	const amperes = said.quantity("current")?.value;
+	const watts = said.quantity("power")?.value ?? (amperes === undefined ? undefined : amperes * volts);
+	const screw = (name: "+" | "-", role: "positive" | "negative") => ({
+		...deviceScrew(said.region, name, role, role),
+		smallest: awg(20),
+		clamp: "screw" as const,
+	});
+	return {
+		terminals: [screw("+", "positive"), screw("-", "negative")],
+		loads: [
+			{
+				between: ["+", "-"],
+				...(watts === undefined ? {} : { watts }),
+				continuous: said.flag("continuous") ?? false,
+				outlet: false,
+			},
+		],
+		sides: [
+			{ name: "feed", knots: { positive: "positive", negative: "negative" } },
+			{ name: "+", knots: { positive: "positive" }, lone: { knot: "positive", role: "positive" } },
+			{ name: "-", knots: { negative: "negative" }, lone: { knot: "negative", role: "negative" } },
+		],
+		onward: "feed",
+		face: {
+			text: watts === undefined ? row.what : `${row.what} ${Math.round(watts)} W`,
+			wiring: row.wiring,
+			oneLine: row.oneLine,
+			traits: row.traits,
+		},
+	};
+}
+
+/** The nominal voltage of a vehicle's direct-current side where nothing is said (common practice). */
+const usualVolts = 12;

@@ -1,6 +1,7 @@
 // A disconnect: isolates what follows it by hand; hot alone, or hot and neutral together.
 
 import { boardHead } from "./board-head.ts";
+import { inLine } from "./in-line.ts";
 import type { Kind } from "./kind.ts";
 import { markings } from "./terminal-marking.ts";
 import { deviceTerminal } from "./terminals.ts";
@@ -45,6 +46,17 @@ circuit heater from LC breaker 20 A by 12-2
 				opensNeutral: true,
 			});
 		const rating = said.quantity("rating")?.value ?? 30;
+		if (said.system === "dc")
+			return {
+				...inLine(said, "handle"),
+				face: {
+					text: `${rating} A disconnect`,
+					wiring: "disconnect-face",
+					oneLine: "disconnect",
+					traits: ["disconnect"],
+					rating,
+				},
+			};
 		if (said.choice("poles") !== "single-pole")
 			return {
 				...twoPoles(said, rating),

@@ -1,16 +1,22 @@
 // Every kind, in the order a reader meets them, and the words that find one.
-import { groundBar, neutralBar } from "./bar.ts";
+import { groundBar, negativeBar, neutralBar } from "./bar.ts";
+import { battery } from "./battery.ts";
 import { box, cutEnd } from "./box.ts";
 import { breaker, groundFaultBreaker } from "./breaker.ts";
+import { bus } from "./bus.ts";
+import { earths } from "./chassis.ts";
 import { consumers } from "./consumer.ts";
 import { disconnect } from "./disconnect.ts";
 import { generator, inlet } from "./far-supply.ts";
+import { fuse } from "./fuse.ts";
+import { fuseBlock } from "./fuse-block.ts";
 import { gfci } from "./gfci.ts";
 import { inverter, inverterCharger } from "./inverter.ts";
 import type { Kind } from "./kind.ts";
 import { panel } from "./panel.ts";
 import { receptacle } from "./receptacle.ts";
 import { residualCurrentDevice } from "./residual-current-device.ts";
+import { shunt } from "./shunt.ts";
 import { dimmer, wallSwitch } from "./switch.ts";
 import { transferSwitch } from "./transfer-switch.ts";
 
@@ -27,6 +33,13 @@ export const kinds: readonly Kind[] = [
 	residualCurrentDevice,
 	neutralBar,
 	groundBar,
+	negativeBar,
+	battery,
+	fuse,
+	fuseBlock,
+	shunt,
+	bus,
+	...earths,
 	receptacle,
 	gfci,
 	wallSwitch,
@@ -39,10 +52,8 @@ export const kinds: readonly Kind[] = [
 
 /** Words the notation reserves for kinds that are read but have no meaning yet: the direct-current side and what follows. */
 export const kindsWithoutMeaning: ReadonlySet<string> = new Set(
-	`battery solar array solar-array alternator charger dc-dc converter solar-controller fuse-block fuse bus shunt splice chassis
-	thermostat relay contactor usb-outlet outlet-12v fridge float-switch starter utility rod hull galvanic-isolator`.split(
-		/\s+/,
-	),
+	`solar array solar-array alternator charger dc-dc converter solar-controller splice
+	thermostat relay contactor float-switch starter utility galvanic-isolator`.split(/\s+/),
 );
 
 /** The kind a word stands for, or undefined. */

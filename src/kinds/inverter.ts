@@ -1,6 +1,7 @@
 // An inverter, and an inverter-charger that passes shore power through and makes its own when there is none.
 
-import type { AttributeSpec, Blueprint, Kind, LinkSpec, Said, TerminalSpec } from "./kind.ts";
+import { stud } from "./in-line.ts";
+import type { AttributeSpec, Blueprint, Kind, LinkSpec, Said, SideSpec, TerminalSpec } from "./kind.ts";
 import { cage } from "./terminals.ts";
 
 const shared: readonly AttributeSpec[] = [
@@ -48,11 +49,12 @@ panel LC main 20 A from inv by 12-2, 6 ft
 circuit bunks from LC breaker 15 A by 14-2
   14 ft to b1: receptacle
 `,
+	system: "both",
 	stands: ["top"],
 	attributes: shared,
 	build: (said) => ({
 		...machine(said, "inverter", [], [...acTerminals(said, "", "out")], bondOf(said, "")),
-		sides: [outSide],
+		sides: [outSide, ...batterySides],
 		onward: "out",
 	}),
 };
@@ -68,6 +70,7 @@ panel LC main 30 A from inv.out by 10-2, 6 ft
 circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
 `,
+	system: "both",
 	stands: ["top"],
 	attributes: [
 		...shared,
@@ -107,13 +110,27 @@ circuit bunks from LC breaker 20 A by 12-2
 					...bondOf(said, "out."),
 				],
 			),
-			sides: [{ name: "in", knots: { hot: "in-hot", neutral: "in-neutral", ground: "in-ground" } }, outSide],
+			sides: [
+				{ name: "in", knots: { hot: "in-hot", neutral: "in-neutral", ground: "in-ground" } },
+				outSide,
+				...batterySides,
+			],
 			onward: "out",
 		};
 	},
 };
 
+/** Where it is not said (common practice). */
+const usualEfficiency = 0.85;
+
 const outSide = { name: "out", knots: { hot: "out-hot", neutral: "out-neutral", ground: "out-ground" } } as const;
+
+/** The battery side, and the stud of the case. */
+const batterySides: readonly SideSpec[] = [
+	{ name: "+", system: "dc", knots: { positive: "+" }, lone: { knot: "+", role: "positive" } },
+	{ name: "-", system: "dc", knots: { negative: "-" }, lone: { knot: "-", role: "negative" } },
+	{ name: "case", knots: { ground: "case" }, lone: { knot: "case", role: "ground" } },
+];
 
 /** Everything both machines share; `prefix` leads to the output terminals. */
 function machine(
@@ -125,10 +142,20 @@ function machine(
 ): Omit<Blueprint, "sides" | "onward"> {
 	const power = said.quantity("power")?.value;
 	const volts = said.pair("voltages")?.[1].value ?? (said.region === "us" ? 120 : 230);
+	const batteryVolts = said.pair("voltages")?.[0].value;
 	const passThrough = sort === "inverter" ? undefined : said.quantity("pass-through");
 	return {
-		terminals,
-		links: [{ between: [`${prefix}ground`, "^case"], nature: "solid" }, ...links],
+		terminals: [
+			...terminals,
+			stud(said, "+", "positive", "+"),
+			stud(said, "-", "negative", "-"),
+			{ ...stud(said, "lug", "ground", "case"), capacity: 2 },
+		],
+		links: [
+			{ between: [`${prefix}ground`, "^case"], nature: "solid" },
+			{ between: [`${prefix}ground`, "lug"], nature: "solid" },
+			...links,
+		],
 		source: {
 			sort,
 			system: "ac",
@@ -140,6 +167,15 @@ function machine(
 			bonding: bondsNeutral(said) ? "own" : "floating",
 			supplyProtects: true,
 		},
+		loads: [
+			{
+				between: ["+", "-"],
+				...(power === undefined ? {} : { watts: power / (said.quantity("efficiency")?.value ?? usualEfficiency) }),
+				...(batteryVolts === undefined ? {} : { volts: batteryVolts }),
+				continuous: false,
+				outlet: false,
+			},
+		],
 		enclosure: { sort: "equipment", metal: true },
 		face: {
 			text: [

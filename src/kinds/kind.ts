@@ -24,6 +24,8 @@ export interface Kind {
 	readonly summary: string;
 	/** A small plan that uses it; run by the tests. */
 	readonly example: string;
+	/** The system it belongs to whatever it hangs on; `both` where its sides say it. Undefined: that of the run it is wired to. */
+	readonly system?: System | "both";
 	/** Where it may stand. */
 	readonly stands: readonly ("top" | "hop" | "box" | "panel")[];
 	/** What it accepts besides what every thing accepts. */
@@ -79,6 +81,8 @@ export interface Said {
 	readonly rules: RuleSet;
 	/** What the cable that arrives carries; undefined where none arrives. */
 	readonly arriving?: { readonly secondHot: boolean; readonly thirdHot: boolean; readonly neutral: boolean };
+	/** What it is wired to: its kind's own system, else that of the run it stands on or is met by. */
+	readonly system: System;
 	/** For a device in a panel: its slot, and the panel's bus terminals it plugs on to, one a pole. */
 	readonly slot?: { readonly name: string; readonly legs: readonly string[] };
 	/** For a part in a panel that stands behind a residual-current device of it: that device. */
@@ -159,6 +163,8 @@ export interface TerminalSpec {
 	 * Knots that the first side names become the box's own, by role, shared by all its devices; the others stay the device's.
 	 */
 	readonly knot?: string | undefined;
+	/** In line with whatever conductor it is put in: its role is that of the run it stands on. */
+	readonly inherits?: boolean;
 	/** On a bar, bus or stud: each core lands here by itself, and no splice is made for several. */
 	readonly gathers?: boolean | undefined;
 }
@@ -168,7 +174,11 @@ export interface TerminalSpec {
  */
 export interface SideSpec {
 	readonly name: string;
+	/** Set where this side carries another system than the thing's others: the battery side of an inverter. */
+	readonly system?: System;
 	readonly knots: Partial<Record<Role, string>>;
+	/** Where a conductor that runs by itself goes; `role` where this side decides what it is for, else it is as on the run so far. */
+	readonly lone?: { readonly knot: string; readonly role?: Role };
 	/** Used instead when the cable carries a second hot. */
 	readonly withSecondHot?: Partial<Record<Role, string>>;
 	/** The same for a cable that carries a third hot. */

@@ -1,5 +1,6 @@
 // A switch or dimmer in the hot: fed on line, going on from its switched side; neutral and ground pass by.
 
+import { inLine } from "./in-line.ts";
 import type { Blueprint, Kind, Said } from "./kind.ts";
 import { markedMetal } from "./terminal-marking.ts";
 import { deviceTerminal } from "./terminals.ts";
@@ -42,6 +43,7 @@ circuit lights from LC breaker 15 A by 14-2
 		},
 	],
 	build: (said) => {
+		if (said.system === "dc") return onDirectCurrent(said, "switch", "switch-face", ["switch"]);
 		const ways = said.choice("ways");
 		if (ways !== undefined) return travellerSwitch(said, ways);
 		return said.choice("poles") === "two-pole"
@@ -63,8 +65,27 @@ circuit lights from LC breaker 15 A by 14-2
 	attributes: [
 		{ name: "rating", takes: "quantity", dimension: "current", least: 0.5, most: 20, summary: "what it may switch" },
 	],
-	build: (said) => hotOnly(said, "dimmer", "dimmer-face", ["switch", "dimmer"]),
+	build: (said) =>
+		said.system === "dc"
+			? onDirectCurrent(said, "dimmer", "dimmer-face", ["switch", "dimmer"])
+			: hotOnly(said, "dimmer", "dimmer-face", ["switch", "dimmer"]),
 };
+
+/** In the positive; the negative passes. */
+function onDirectCurrent(said: Said, what: string, wiring: string, traits: Blueprint["face"]["traits"]): Blueprint {
+	const rating = said.quantity("rating")?.value;
+	const { enclosure: _case, ...wired } = inLine(said, "handle");
+	return {
+		...wired,
+		face: {
+			text: rating === undefined ? what : `${rating} A ${what}`,
+			wiring,
+			oneLine: "switch",
+			traits,
+			...(rating === undefined ? {} : { rating }),
+		},
+	};
+}
 
 function hotOnly(said: Said, text: string, wiring: string, traits: Blueprint["face"]["traits"]): Blueprint {
 	const rating = said.quantity("rating")?.value ?? usualRating(said);

@@ -2,6 +2,7 @@
 import type { Finding } from "../base/finding.ts";
 import type { PlaceStatement, PlanStatement, Statement, ThingStatement, Tree } from "../syntax/tree.ts";
 import { notReckoned, planFinding } from "./codes.ts";
+import { findDirectCurrent } from "./direct-current.ts";
 import { readAcceptance, readLandings, readModes } from "./landings.ts";
 import { namesOf } from "./name-rows.ts";
 import { foldName } from "./names.ts";
@@ -25,7 +26,7 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 		definitions.filter(({ sort }) => sort === "part"),
 		findings,
 	);
-	const register = new ThingRegister(settings, places, parts, findings);
+	const register = new ThingRegister(settings, places, parts, findDirectCurrent(tree), findings);
 	for (const name of tree.doubtful ?? []) register.notUnderstood.set(foldName(name), "line that was not understood");
 	const supplied: { statement: ThingStatement; thing: Thing }[] = [];
 	for (const statement of statementsOf(tree, "thing"))

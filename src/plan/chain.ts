@@ -3,7 +3,7 @@ import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import { joinSpans, type Span } from "../base/span.ts";
-import type { Said } from "../kinds/kind.ts";
+import type { System } from "../kinds/kind.ts";
 import { spellTerm } from "../syntax/spelling.ts";
 import type {
 	HopStatement,
@@ -18,12 +18,15 @@ import type {
 import { planFinding } from "./codes.ts";
 import { markedRole } from "./marked-role.ts";
 import { namesOf } from "./name-rows.ts";
-import type { CableMake, CoreMarking, Hop, HopEnd } from "./plan.ts";
+import type { CableMake, CoreMarking, Fastening, Hop, HopEnd } from "./plan.ts";
 import type { RunRegister } from "./runs.ts";
+import type { Wiring } from "./said-values.ts";
 
 /** What a chain stands at: where the next cable leaves from; undefined where that could not be understood. */
 interface Position {
 	readonly from: HopEnd | undefined;
+	/** Where the further poles stand, when several run together. */
+	readonly others: readonly HopEnd[];
 	readonly cable: CableMake | undefined;
 }
 
@@ -34,6 +37,8 @@ interface Way {
 	readonly through: HopStatement["through"];
 	readonly markings: HopStatement["markings"];
 	readonly loop: boolean;
+	/** The length is an upper bound: `within 7 in to`. */
+	readonly atMost: boolean;
 	readonly span: Span;
 }
 
@@ -44,6 +49,7 @@ const longestCable = 500;
 export class Flattener {
 	readonly hops: Hop[] = [];
 	private cables = 0;
+	readonly fastenings: Fastening[] = [];
 	private readonly told = new Set<string>();
 	private readonly register: RunRegister;
 	private readonly run: string;
@@ -57,9 +63,8 @@ export class Flattener {
 		let position = start;
 		for (const link of links) {
 			if (link.kind === "branch") {
-				const from = this.register.resolveEnd(this.register.takeFirst(link.from, this.run), "from");
 				const cable = this.register.readCable(link.cable, link.span, false) ?? position.cable;
-				this.follow(link.links, { from, cable });
+				this.follow(link.links, { ...this.register.resolvePoles(link.from), cable });
 			} else position = this.takeHop(link, position);
 		}
 	}
@@ -86,10 +91,14 @@ export class Flattener {
 			tag,
 			tagSaid: way.tag !== undefined,
 			from: this.register.leave(position.from),
+			others: position.others,
 			to,
 			cable: position.cable,
 			length,
-			lengthText: length === undefined || way.length === undefined ? "" : spellTerm(way.length),
+			lengthText:
+				length === undefined || way.length === undefined
+					? ""
+					: `${way.atMost ? "at most " : ""}${spellTerm(way.length)}`,
 			through: way.through.flatMap((part) => {
 				const place = this.register.findPlace(part.place);
 				return place === undefined
@@ -119,6 +128,32 @@ export class Flattener {
 				}),
 			);
 		return misplaced === undefined;
+	}
+
+	/** Fastens the stud of one thing to that of another; where either has none, that is a finding. */
+	private fasten(from: HopEnd | undefined, to: HopEnd): void {
+		if (from === undefined) {
+			this.register.incomplete = true;
+			return;
+		}
+		const bare = [
+			this.register.hasStud(from, "onward") ? undefined : from,
+			this.register.hasStud(to, "arrival") ? undefined : to,
+		].find((end) => end !== undefined);
+		if (bare === undefined) this.fastenings.push({ from, to, span: to.span });
+		else
+			this.reportOnce(
+				planFinding("stud-missing", {
+					title: `${to.thing} cannot be bolted to ${from.thing}: ${bare.thing} has no stud for it`,
+					span: to.span,
+					label: "no stud",
+				}),
+			);
+	}
+
+	/** What is carried here: as the thing it comes from says, else the cable. */
+	private systemAt({ from, cable }: Position): System {
+		return (from === undefined ? undefined : this.register.systemOf(from)) ?? cable?.system ?? "ac";
 	}
 
 	/** A length that a cable can have; any other is a finding and not known. */
@@ -186,15 +221,6 @@ export class Flattener {
 	private takeHop(hop: HopStatement, start: Position): Position {
 		let position: Position =
 			hop.cable.length === 0 ? start : { ...start, cable: this.register.readCable(hop.cable, hop.span, false) };
-		if (hop.manner === "bolted" || hop.manner === "within") {
-			this.register.incomplete = true;
-			this.register.report(
-				planFinding("not-understood-yet", {
-					title: `\`${hop.manner === "bolted" ? "bolted to" : "within"}\` is read, but has no meaning yet`,
-					span: hop.span,
-				}),
-			);
-		}
 		const isLoop = hop.terms.some((term) => isLoopWord(term));
 		const others = hop.terms.filter((term) => !isLoopWord(term));
 		const [first, last] = [others[0], others.at(-1)];
@@ -209,15 +235,17 @@ export class Flattener {
 		const tags = hop.tag === undefined ? [] : namesOf(hop.tag);
 		if (hop.tag !== undefined && tags.length > names.length) this.reportUnusedTags(hop.tag, names.length);
 		for (const [index, name] of names.entries()) {
-			const to = this.register.arrive(
-				hop,
-				name,
-				this.run,
-				isLoop ? undefined : arrivingBy(position.cable, hop.markings),
-			);
+			const arriving = isLoop ? {} : arrivingBy(position.cable, hop.markings);
+			const to = this.register.arrive(hop, name, this.run, { system: this.systemAt(position), ...arriving });
 			if (to === undefined) {
 				this.register.incomplete = true;
 				position = { ...position, from: undefined };
+				continue;
+			}
+			if (hop.manner === "bolted") {
+				this.fasten(position.from, to);
+				// Only the first pole is fastened; the others still wait where they were.
+				position = { ...position, from: { thing: to.thing, span: name.span } };
 				continue;
 			}
 			this.add(position, to, {
@@ -226,9 +254,10 @@ export class Flattener {
 				through: hop.through,
 				markings: hop.markings,
 				loop: isLoop,
+				atMost: hop.manner === "within",
 				span: name.span,
 			});
-			position = { ...position, from: { thing: to.thing, span: name.span } };
+			position = { ...position, from: { thing: to.thing, span: name.span }, others: [] };
 		}
 		return position;
 	}
@@ -239,15 +268,17 @@ function isLoopWord(term: Term): boolean {
 }
 
 /** What a cable brings with it, re-marked cores counted by their new colours. */
-function arrivingBy(cable: CableMake | undefined, markings: readonly Marking[]): Said["arriving"] {
-	if (cable === undefined) return undefined;
+function arrivingBy(cable: CableMake | undefined, markings: readonly Marking[]): Pick<Wiring, "arriving"> {
+	if (cable === undefined) return {};
 	const marked = markings
 		.filter((marking) => marking.at === undefined)
 		.map(({ core, colour }) => ({ core: core.text, colour: colour.text }));
 	const roles = cable.cores.map((core) => markedRole(core, cable, marked));
 	return {
-		secondHot: roles.includes("hot2"),
-		thirdHot: roles.includes("hot3"),
-		neutral: roles.includes("neutral"),
+		arriving: {
+			secondHot: roles.includes("hot2"),
+			thirdHot: roles.includes("hot3"),
+			neutral: roles.includes("neutral"),
+		},
 	};
 }

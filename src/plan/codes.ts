@@ -120,6 +120,13 @@ export const planCodes = [
 		help: "Use one of the words of the reference page.",
 	},
 	{
+		code: "stud-missing",
+		level: "error",
+		meaning: "Something is bolted to a thing that has no stud.",
+		why: "Only studs and lugs can be bolted to one another; this joint cannot be built.",
+		help: "Bolt it to a battery post, a bus, a fuse or another stud, or use a cable.",
+	},
+	{
 		code: "slot-twice",
 		level: "error",
 		meaning: "Two breakers are in one slot.",

@@ -91,6 +91,8 @@ export interface Run {
 	/** The protective device a circuit hangs on. */
 	readonly protection?: string;
 	readonly hops: readonly Hop[];
+	/** Things fastened to one another without a cable. */
+	readonly fastenings: readonly Fastening[];
 	readonly roughedIn: boolean;
 	readonly span: Span;
 }
@@ -100,14 +102,23 @@ export interface Hop {
 	/** Said with `as`. */
 	readonly tagSaid: boolean;
 	readonly from: HopEnd;
+	/** Where its further poles come from, when several run together: the minus of `from plus, minus`. */
+	readonly others: readonly HopEnd[];
 	readonly to: HopEnd;
 	readonly cable: CableMake;
 	readonly length: Quantity | undefined;
+	/** As written; `at most 7 in` for an upper bound. */
 	readonly lengthText: string;
 	readonly through: readonly { readonly place: Place; readonly length?: Quantity }[];
 	readonly markings: readonly CoreMarking[];
 	/** Said with `loop`: it takes the hot to a switch and brings it back. */
 	readonly loop: boolean;
+	readonly span: Span;
+}
+/** `bolted to F1: fuse`: one thing's stud on the other's. */
+export interface Fastening {
+	readonly from: HopEnd;
+	readonly to: HopEnd;
 	readonly span: Span;
 }
 /** A thing and the side of it that the cable meets: `line`, `load`, `in`, `out`; undefined is the kind's own choice. */

@@ -2,14 +2,17 @@
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import type { Span } from "../base/span.ts";
-import type { Said } from "../kinds/kind.ts";
-import type { HopStatement, Link, NameTerm, RunStatement, Term, ThingStatement } from "../syntax/tree.ts";
+import type { System } from "../kinds/kind.ts";
+import type { HopStatement, NameTerm, RunStatement, Term, ThingStatement } from "../syntax/tree.ts";
 import { type CableWords, readCableMake } from "./cable-make.ts";
 import { Flattener } from "./chain.ts";
 import { planFinding } from "./codes.ts";
 import { namesOf } from "./name-rows.ts";
 import { foldName, resolveName } from "./names.ts";
 import type { CableMake, HopEnd, Place, Run, Thing } from "./plan.ts";
+import { everyHopSaysBy, hasWords, isRoughedIn } from "./run-words.ts";
+import type { Wiring } from "./said-values.ts";
+import { sideAt } from "./sides.ts";
 import type { ThingRegister } from "./things.ts";
 
 /** Takes in runs and keeps them, in the order of the text. */
@@ -50,13 +53,15 @@ export class RunRegister {
 					label: "no hop below it",
 				}),
 			);
-		flattener.follow(statement.links, { from: start?.end, cable });
+		const others = statement.from.slice(1).flatMap((name) => this.resolveEnd(name, "from") ?? []);
+		flattener.follow(statement.links, { from: start?.end, others, cable });
 		this.runs.push({
 			name: statement.name.text,
 			label: statement.label?.text ?? statement.name.text,
 			sort: statement.sort,
 			...(start?.protection === undefined ? {} : { protection: start.protection }),
 			hops: flattener.hops,
+			fastenings: flattener.fastenings,
 			roughedIn: hasWords(statement.terms, "roughed", "in"),
 			span: statement.name.span,
 		});
@@ -66,13 +71,21 @@ export class RunRegister {
 	addSupply(statement: ThingStatement, thing: Thing): void {
 		const supply = statement.supply;
 		if (supply === undefined) return;
-		const from = this.resolveEnd(this.takeFirst(supply.from, thing.name), "from");
+		const poles = this.resolvePoles(supply.from);
 		const cable = this.readCable(supply.cable, supply.span, true);
 		const flattener = new Flattener(this, thing.name);
 		flattener.add(
-			{ from, cable },
+			{ ...poles, cable },
 			{ thing: thing.name, span: supply.span },
-			{ length: supply.length, tag: undefined, through: [], markings: [], loop: false, span: supply.span },
+			{
+				length: supply.length,
+				tag: undefined,
+				through: [],
+				markings: [],
+				loop: false,
+				atMost: false,
+				span: supply.span,
+			},
 		);
 		this.names.set(foldName(thing.name), statement.name.span);
 		this.runs.push({
@@ -80,6 +93,7 @@ export class RunRegister {
 			label: thing.label,
 			sort: "feed",
 			hops: flattener.hops,
+			fastenings: flattener.fastenings,
 			roughedIn: false,
 			span: supply.span,
 		});
@@ -96,6 +110,26 @@ export class RunRegister {
 		if (thing === undefined || end.side !== undefined || thing.blueprint.terminals.length > 0) return end;
 		const [only, another] = this.register.membersOf(thing);
 		return only === undefined || another !== undefined ? end : { ...end, thing: only.name };
+	}
+
+	/** Where poles that run together start; a further one that leads to nothing is left out, with a finding. */
+	resolvePoles([first, ...further]: readonly NameTerm[]): { from: HopEnd | undefined; others: readonly HopEnd[] } {
+		return {
+			from: this.resolveEnd(first, "from"),
+			others: further.flatMap((name) => this.resolveEnd(name, "from") ?? []),
+		};
+	}
+
+	/** What a side of a thing carries. */
+	systemOf(end: HopEnd): System | undefined {
+		const thing = this.register.byName.get(foldName(end.thing));
+		return thing === undefined ? undefined : (sideAt(thing, end, "onward")?.system ?? thing.said.system);
+	}
+
+	/** Whether a lug can be bolted to a thing, at the side that a chain meets. */
+	hasStud(end: HopEnd, way: "onward" | "arrival"): boolean {
+		const thing = this.register.byName.get(foldName(end.thing));
+		return thing !== undefined && sideAt(thing, end, way)?.lone !== undefined;
 	}
 
 	/** The thing and side a name leads to; undefined, with a finding, when it leads to nothing. */
@@ -157,7 +191,12 @@ export class RunRegister {
 	}
 
 	/** Makes the thing a hop arrives at, or finds the one declared before. */
-	arrive(hop: HopStatement, name: NameTerm, run: string, arriving: Said["arriving"]): HopEnd | undefined {
+	arrive(
+		hop: HopStatement,
+		name: NameTerm,
+		run: string,
+		arrival: Pick<Wiring, "system" | "arriving">,
+	): HopEnd | undefined {
 		if (hop.type === undefined) {
 			const known = resolveName(name, this.register.byName);
 			if (known === undefined && !this.register.notUnderstood.has(foldName(name.head))) {
@@ -182,7 +221,7 @@ export class RunRegister {
 			members: hop.members,
 			stands: "hop",
 			run,
-			...(arriving === undefined ? {} : { arriving }),
+			...arrival,
 		});
 		return thing === undefined ? undefined : { thing: thing.name, span: name.span };
 	}
@@ -259,23 +298,9 @@ export class RunRegister {
 		return first === undefined;
 	}
 
-	/** Several poles that run together have no meaning yet: the first stands for all. */
-	takeFirst([first, second]: readonly NameTerm[], run: string): NameTerm | undefined {
-		if (second === undefined) return first;
-		if (resolveName(second, this.register.byName) === undefined) this.reportUnknown(second);
-		else
-			this.findings.push(
-				planFinding("not-understood-yet", {
-					title: `That ${run} comes from ${second.text} too is read, but has no meaning yet`,
-					span: second.span,
-				}),
-			);
-		return first;
-	}
-
 	/** Where a run starts: a breaker in a panel's slot, or any thing and its side. */
 	private findStart(statement: RunStatement): { end: HopEnd; protection?: string } | undefined {
-		const name = this.takeFirst(statement.from, statement.name.text);
+		const [name] = statement.from;
 		if (name === undefined) return undefined;
 		const [type, ...terms] = statement.terms.filter((term) => !isRoughedIn(term, statement.terms));
 		const resolved = resolveName(name, this.register.byName);
@@ -361,25 +386,4 @@ export class RunRegister {
 			}),
 		);
 	}
-}
-
-function everyHopSaysBy(links: readonly Link[]): boolean {
-	const first = links[0];
-	return first !== undefined && first.cable.length > 0;
-}
-
-function hasWords(terms: readonly Term[], first: string, second: string): boolean {
-	return terms.some((term, index) => isWord(term, first) && isWord(terms[index + 1], second));
-}
-
-function isRoughedIn(term: Term, terms: readonly Term[]): boolean {
-	const index = terms.indexOf(term);
-	return (
-		(isWord(term, "roughed") && isWord(terms[index + 1], "in")) ||
-		(isWord(term, "in") && isWord(terms[index - 1], "roughed"))
-	);
-}
-
-function isWord(term: Term | undefined, word: string): boolean {
-	return term?.kind === "name" && term.text === word;
 }

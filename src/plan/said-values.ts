@@ -1,7 +1,7 @@
 // What was said of a thing as its kind asks for it: values by attribute, and what the slot, the cable and the device ahead say.
 import type { Gauge } from "../base/gauge.ts";
 import type { Quantity } from "../base/quantity.ts";
-import type { Said } from "../kinds/kind.ts";
+import type { Said, System } from "../kinds/kind.ts";
 import type { AttributeValue } from "./attributes.ts";
 import type { Settings, Thing } from "./plan.ts";
 
@@ -12,6 +12,8 @@ export interface Wiring {
 	readonly arriving?: NonNullable<Said["arriving"]>;
 	/** The residual-current device in its panel that it stands behind. */
 	readonly behind?: Thing;
+	/** What the run carries that it stands on. */
+	readonly system?: System;
 }
 
 /** What was said of one thing, with what its place in the plan adds to it. */
@@ -19,6 +21,7 @@ export class SaidValues implements Said {
 	readonly name: string;
 	readonly region: Said["region"];
 	readonly rules: Said["rules"];
+	readonly system: System;
 	readonly slot?: NonNullable<Said["slot"]>;
 	readonly behind?: string;
 	readonly arriving?: NonNullable<Said["arriving"]>;
@@ -28,9 +31,11 @@ export class SaidValues implements Said {
 		name: string,
 		settings: Settings,
 		values: ReadonlyMap<string, AttributeValue>,
-		{ slot, arriving, behind }: Wiring,
+		system: System,
+		{ slot, arriving, behind }: Omit<Wiring, "system">,
 	) {
 		this.name = name;
+		this.system = system;
 		this.region = settings.region;
 		this.rules = settings.rules;
 		this.values = values;

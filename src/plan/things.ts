@@ -3,7 +3,7 @@ import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import { withArticle } from "../base/wording.ts";
 import { findKind, kindsWithoutMeaning, kindWords } from "../kinds/index.ts";
-import type { Brought, Kind, Said } from "../kinds/kind.ts";
+import type { Brought, Kind, Said, System } from "../kinds/kind.ts";
 import type { Member, NameTerm, Term } from "../syntax/tree.ts";
 import { statementWords } from "../syntax/vocabulary.ts";
 import { type AttributeValue, readAttributes } from "./attributes.ts";
@@ -12,6 +12,7 @@ import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import type { OwnParts } from "./own-parts.ts";
 import type { Place, Settings, Thing } from "./plan.ts";
+import { shareInRow } from "./row-shares.ts";
 import { SaidValues, type Wiring } from "./said-values.ts";
 import type { SharedAttributes } from "./shared-words.ts";
 
@@ -35,6 +36,8 @@ export interface Declaration extends Wiring {
 export class ThingRegister {
 	readonly things: Thing[] = [];
 	readonly byName = new Map<string, Thing>();
+	/** Folded names of what is declared at the left edge and wired to direct current. */
+	private readonly direct: ReadonlySet<string>;
 	private readonly membersByOwner = new Map<string, Thing[]>();
 	/** Names of things that are declared but not understood, so that what rests on them is not called unknown. */
 	readonly notUnderstood = new Map<string, string>();
@@ -43,7 +46,14 @@ export class ThingRegister {
 	private readonly parts: OwnParts;
 	private readonly findings: Finding[];
 
-	constructor(settings: Settings, places: ReadonlyMap<string, Place>, parts: OwnParts, findings: Finding[]) {
+	constructor(
+		settings: Settings,
+		places: ReadonlyMap<string, Place>,
+		parts: OwnParts,
+		direct: ReadonlySet<string>,
+		findings: Finding[],
+	) {
+		this.direct = direct;
 		this.settings = settings;
 		this.places = places;
 		this.parts = parts;
@@ -57,8 +67,9 @@ export class ThingRegister {
 		const name = declaration.fullName ?? declaration.name.text;
 		if (!this.isFree(name, declaration)) return undefined;
 		const { values, shared } = readAttributes(kind, termsOf(declaration), declaration.name, this.findings);
-		const own = this.shareInRow(values, shared, declaration);
-		const said = this.tell(name, new Map([...broughtValues(kind, declaration.owner), ...own]), declaration);
+		const own = shareInRow(values, shared.shares, declaration, this.findings);
+		const known = new Map([...broughtValues(kind, declaration.owner), ...own]);
+		const said = new SaidValues(name, this.settings, known, this.systemOf(kind, declaration), declaration);
 		const thing: Thing = {
 			name,
 			label: declaration.label ?? shared.label ?? (declaration.owner === undefined ? declaration.name.text : name),
@@ -202,8 +213,8 @@ export class ThingRegister {
 		if (brought.name !== "main" && this.things.some((thing) => thing.owner === owner.name && thing.kind === kind))
 			return;
 		const name = `${owner.name}.${brought.name}`;
-		const values = readBrought(brought);
-		const said = this.tell(name, values, {
+		const system = kind.system === "dc" ? "dc" : owner.said.system;
+		const said = new SaidValues(name, this.settings, readBrought(brought), system, {
 			slot: { name: brought.name, legs: this.busesOf(owner) },
 			...(owner.blueprint.heads === true ? { behind: owner } : {}),
 		});
@@ -271,6 +282,12 @@ export class ThingRegister {
 		return kind;
 	}
 
+	/** What a thing is wired to: its kind's own system, else that of the run it stands on, of what it sits in, of the runs that meet it. */
+	private systemOf(kind: Kind, { system, owner, name }: Declaration): System {
+		if (kind.system === "dc") return "dc";
+		return system ?? owner?.said.system ?? (this.direct.has(foldName(name.text)) ? "dc" : "ac");
+	}
+
 	private misplaced(at: NameTerm, what: string): void {
 		this.findings.push(
 			planFinding("kind-misplaced", { title: what.charAt(0).toUpperCase() + what.slice(1), span: at.span }),
@@ -306,33 +323,6 @@ export class ThingRegister {
 			}),
 		);
 		return undefined;
-	}
-
-	/** In a row of things a power is that of `each`, or of all `together`; a row that does not say which is not clear. */
-	private shareInRow(
-		values: ReadonlyMap<string, AttributeValue>,
-		shared: SharedAttributes,
-		declaration: Declaration,
-	): ReadonlyMap<string, AttributeValue> {
-		const count = declaration.row ?? 1;
-		const drawn = [...values].filter(([name, value]) => sharedInRow.has(name) && value.sort === "quantity");
-		if (count === 1 || drawn.length === 0) return values;
-		if (shared.shares === undefined)
-			this.findings.push(
-				planFinding("quantity-missing", {
-					title: "It is not said whether this is for each of them or for all together",
-					span: declaration.type.span,
-					label: "each or together?",
-					help: "Write `each` or `together` behind the figure.",
-				}),
-			);
-		if (shared.shares !== "together") return values;
-		const split = drawn.map(([name, value]): [string, AttributeValue] => [name, divide(value, count)]);
-		return new Map([...values, ...split]);
-	}
-
-	private tell(name: string, values: ReadonlyMap<string, AttributeValue>, wiring: Wiring): Said {
-		return new SaidValues(name, this.settings, values, wiring);
 	}
 
 	private busesOf(panel: Thing): readonly string[] {
@@ -379,15 +369,3 @@ function readBrought({ values }: Brought): ReadonlyMap<string, AttributeValue> {
 }
 
 const standsWords = { top: "by itself", hop: "at the end of a cable", box: "in a box", panel: "in a panel" } as const;
-
-/** What a row of things may draw each or together. */
-const sharedInRow: ReadonlySet<string> = new Set(["power", "current"]);
-
-function divide(value: AttributeValue, count: number): AttributeValue {
-	if (value.sort !== "quantity") return value;
-	const { quantity } = value;
-	return {
-		sort: "quantity",
-		quantity: { ...quantity, value: quantity.value / count, written: quantity.written / count },
-	};
-}

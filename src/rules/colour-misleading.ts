@@ -1,5 +1,6 @@
 // Conductors whose colour says something else than what they carry, and that are not re-marked.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { concerns } from "../analysis/network.ts";
 import type { PoleSort } from "../analysis/poles.ts";
 import { type Root, rootOfConductor, rootOfEnd } from "../analysis/roots.ts";
 import { type Finding, finding } from "../base/finding.ts";
@@ -83,7 +84,7 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	const suits = rememberSuits(circuit.plan.settings);
 	const found = circuit.conductors.flatMap((conductor): Misleading[] => {
 		// A pigtail has no colour of its own to mislead with, and a conductor that joins two poles is told as that.
-		if (conductor.sort === "pigtail" || bridges.has(conductor.index)) return [];
+		if (conductor.sort === "pigtail" || bridges.has(conductor.index) || !concerns(state.network, conductor)) return [];
 		const carries = carriedBy(state, conductor);
 		return carries === undefined || suits(conductor, carries)
 			? []

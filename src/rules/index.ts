@@ -39,6 +39,7 @@ import { strandsUnterminated } from "./strands-unterminated.ts";
 import { supplyMissing } from "./supply-missing.ts";
 import { switchInNeutral } from "./switch-in-neutral.ts";
 import { switchWithoutEffect } from "./switch-without-effect.ts";
+import { systemsMixed } from "./systems-mixed.ts";
 import { terminalMetalWrong } from "./terminal-metal-wrong.ts";
 import { terminalOverfilled } from "./terminal-overfilled.ts";
 
@@ -59,6 +60,7 @@ export const rules: readonly Rule[] = [
 	legLeftLive,
 	onePoleOpened,
 	inletLive,
+	systemsMixed,
 	// neutral
 	neutralNotIsolated,
 	neutralGroundExchanged,

@@ -4,6 +4,7 @@ import type { Bridge } from "../analysis/crossings.ts";
 import { isHot, sortOfRole } from "../analysis/poles.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
+import { findDirectShorts } from "./direct-short.ts";
 import { followsWorse, placeMistake, tellRoot } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -11,7 +12,7 @@ import type { Rule } from "./rule.ts";
 export const polesJoined: Rule = {
 	code: "poles-joined",
 	level: "danger",
-	what: "Two poles that must never meet are joined: hot with neutral or ground, two legs, or the hots of two sources.",
+	what: "Two poles that must never meet are joined: hot with neutral or ground, two legs, the hots of two sources, or positive and negative.",
 	why: "The moment it is switched on a short-circuit current flows: what is weakest burns before or while the breaker opens.",
 	help: "Take the two apart where they meet.",
 	basis: "common practice; NFPA 70 110.7 (wiring free from short circuits), recalled",
@@ -53,9 +54,12 @@ circuit bunks from LC breaker 20 A two-pole by 12-3
 };
 
 function checkMode(analysis: Analysis, state: ModeState): Finding[] {
-	return state.crossings.bridges
-		.filter(({ between }) => between.some((pole) => isHot(pole.role)))
-		.map((bridge) => tell(analysis, state, bridge));
+	return [
+		...state.crossings.bridges
+			.filter(({ between }) => between.some((pole) => isHot(pole.role)))
+			.map((bridge) => tell(analysis, state, bridge)),
+		...findDirectShorts(analysis, state, polesJoined),
+	];
 }
 
 function tell(analysis: Analysis, state: ModeState, bridge: Bridge): Finding {

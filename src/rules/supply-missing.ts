@@ -1,6 +1,7 @@
 // Things that no live source reaches in any mode: nothing about them can be checked.
 import type { Analysis } from "../analysis/analysis.ts";
 import { JoinedSets } from "../analysis/joined-sets.ts";
+import type { PoleMap } from "../analysis/poles.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
@@ -36,7 +37,7 @@ circuit bunks from LC breaker 20 A by 12-2
 		if (circuit.sources.length === 0 || circuit.plan.incomplete) return [];
 		const roughedIn = new Set(circuit.plan.runs.filter((run) => run.roughedIn).map((run) => run.name));
 		const isFed = (point: number): boolean =>
-			states.some(({ poles }) => poles.sortsAt(point).has("hot") || poles.sortsAt(point).has("neutral"));
+			states.some(({ poles, direct }) => isLive(poles, point) || (direct !== undefined && isLive(direct.poles, point)));
 		const canBeDead = (part: Part): boolean =>
 			part.points.length > 0 && !part.face.traits.includes("source") && !roughedIn.has(part.run ?? "");
 		if (!circuit.parts.some((part) => canBeDead(part) && !part.points.some(isFed))) return [];
@@ -47,6 +48,11 @@ circuit bunks from LC breaker 20 A by 12-2
 		return [...groupBy(dead, (part) => islands.find(part.points[0] ?? 0)).values()].flatMap(tell);
 	},
 };
+
+function isLive(poles: PoleMap, point: number): boolean {
+	const sorts = poles.sortsAt(point);
+	return sorts.has("hot") || sorts.has("neutral");
+}
 
 /** Points of one part or one box, and all that anything joins, count as one thing here. */
 function joinAll({ circuit }: Analysis): JoinedSets {

@@ -64,7 +64,7 @@ function tryAll({ count, wires, contacts }: Drawn): Set<number>[] {
 }
 
 function network({ count, wires, contacts }: Drawn) {
-	return buildNetwork(smallCircuit(count, wires, contacts), mode);
+	return buildNetwork(smallCircuit(count, wires, contacts), mode, "ac");
 }
 
 const sorted = (points: Iterable<number>): number[] => [...points].toSorted((one, other) => one - other);

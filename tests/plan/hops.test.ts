@@ -243,7 +243,7 @@ describe("what is wrong with hops", () => {
 		["a length no cable has", "  9000 ft to b1: receptacle\n", "4:9000 ft quantity-out-of-range"],
 		["a place that is not declared", "  9 ft through attic to b1: receptacle\n", "4:attic place-unknown"],
 		["words without meaning yet", "  9 ft slack 6 in to b1: receptacle\n", "4:slack 6 in not-understood-yet"],
-		["what is bolted on", "  bolted to b1: receptacle\n", "4:bolted to b1: receptacle not-understood-yet"],
+		["what is bolted on", "  bolted to b1: receptacle\n", "4:b1 stud-missing"],
 		[
 			"a mark on a core that is not there",
 			"  9 ft purple marked red at both ends to b1: receptacle\n",
@@ -260,9 +260,9 @@ describe("what is wrong with hops", () => {
 		]);
 	});
 
-	test("several poles that run together", () => {
-		expect(follow("  4 ft to b1: receptacle\n", "circuit one from LC, shore breaker 20 A by 12-2").told).toEqual([
-			"3:shore not-understood-yet",
+	test("a further pole that is not there", () => {
+		expect(follow("  4 ft to b1: receptacle\n", "circuit one from LC, shoer breaker 20 A by 12-2").told).toEqual([
+			"3:shoer name-unknown",
 		]);
 	});
 

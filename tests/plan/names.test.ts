@@ -88,8 +88,8 @@ describe("names that nothing has", () => {
 	});
 
 	test("what hangs on a thing without meaning is told once, at that thing", () => {
-		expect(readPlan("battery house 280 Ah\nfeed one from house by 10-2\n  4 ft to j1: box\n").told).toEqual([
-			"1:battery not-understood-yet",
+		expect(readPlan("galvanic-isolator iso 30 A\nfeed one from iso by 10-2\n  4 ft to j1: box\n").told).toEqual([
+			"1:galvanic-isolator not-understood-yet",
 		]);
 	});
 });

@@ -1,5 +1,6 @@
 // What is in each enclosure of a circuit, and how its conductors meet it: from walls, on points, or free.
 import type { Cable, Circuit, Conductor, Enclosure, End, Link, Part, Splice } from "../../circuit/circuit.ts";
+import { systemOfRole } from "../../circuit/systems.ts";
 import { sortByHead } from "./panel-groups.ts";
 
 /** Everything that belongs to one enclosure, whatever sheet it is drawn on. */
@@ -27,9 +28,11 @@ export function takeStock(circuit: Circuit): Map<string, Stock> {
 		stocks.set(enclosure.name, { enclosure, parts: [], splices: [], inner: [], links: [], meetings: [] });
 	for (const part of circuit.parts) stocks.get(part.enclosure.name)?.parts.push(part);
 	for (const point of circuit.points)
-		if (point.kind === "splice") stocks.get(point.enclosure.name)?.splices.push(point);
+		if (point.kind === "splice" && systemOfRole(point.role) !== "dc")
+			stocks.get(point.enclosure.name)?.splices.push(point);
 	for (const conductor of circuit.conductors)
-		if (conductor.cable === undefined) stocks.get(conductor.ends[0].enclosure.name)?.inner.push(conductor);
+		if (conductor.cable === undefined && systemOfRole(conductor.role) !== "dc")
+			stocks.get(conductor.ends[0].enclosure.name)?.inner.push(conductor);
 	for (const link of circuit.links) {
 		const part = circuit.partByName.get(link.part);
 		if (part !== undefined) stocks.get(part.enclosure.name)?.links.push(link);

@@ -1,7 +1,9 @@
 // The wiring sheets of a plan: every conductor on its terminal, one sheet a panel, findings under their numbers.
 import type { Analysis } from "../../analysis/analysis.ts";
 import type { NumberedFinding } from "../../base/finding.ts";
+import { listNames } from "../../base/wording.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
+import { alternatingPart } from "../alternating-part.ts";
 import { composeSheet } from "../furniture/compose-sheet.ts";
 import { type PlanFurniture, planFurniture } from "../furniture/plan-furniture.ts";
 import type { Group, Sheet } from "../scene.ts";
@@ -28,7 +30,7 @@ export async function* drawWiring(
 	findings: readonly NumberedFinding[],
 	place: SetPlace,
 ): AsyncGenerator<Sheet> {
-	const { circuit } = analysis;
+	const { circuit, leftOut } = alternatingPart(analysis.circuit);
 	const shares = shareSheets(circuit);
 	const furniture = planFurniture(circuit, findings);
 	const lit = litConductors(circuit, findings);
@@ -44,7 +46,7 @@ export async function* drawWiring(
 		const layout = await layOutShare(drawing, share);
 		const groups = drawGroups(drawing, layout, findings);
 		const contents = layout.boxes.flatMap(({ box }) => box.interior?.content ?? []);
-		const notes = [...otherParts(shares, names, index), ...wiringNotes(analysis, contents)];
+		const notes = [...leftOutNotes(leftOut), ...otherParts(shares, names, index), ...wiringNotes(analysis, contents)];
 		yield composeShare(circuit, share, furniture, groups, notes, {
 			name: names[index] ?? "wiring",
 			number: place.before + index + 1,
@@ -71,6 +73,11 @@ function sheetFinder(shares: readonly SheetShare[], names: readonly string[]): (
 		}
 	}
 	return (enclosure) => sheetByBox.get(enclosure) ?? "";
+}
+
+/** What is not drawn on these sheets. */
+function leftOutNotes(names: readonly string[]): string[] {
+	return names.length === 0 ? [] : [`Not drawn here, for direct current only: ${listNames(names, 12)}.`];
 }
 
 /** On which sheets the other circuits of the same panel are. */

@@ -89,6 +89,7 @@ function said({ values, slot }: Omit<Form, "words">): Said {
 		name: "x",
 		region: "us",
 		rules: "camper",
+		system: "ac",
 		...(slot === undefined ? {} : { slot }),
 		quantity: (name) => {
 			const value = all.get(name);

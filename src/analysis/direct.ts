@@ -1,0 +1,51 @@
+// The direct-current side of one mode: its graph, and the potentials that its sources put on it.
+import type { Circuit, Mode, Source } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
+import { buildNetwork, liveSources, type Network } from "./network.ts";
+import { type PoleMap, tracePoles } from "./poles.ts";
+import { PotentialSets } from "./potentials.ts";
+
+/** What is known of the direct current of a mode. */
+export interface DirectState {
+	readonly network: Network;
+	/** Which poles reach which points. */
+	readonly poles: PoleMap;
+	/** Volts between points, with every contact closed that can be. */
+	readonly potentials: PotentialSets;
+	/** Sources whose posts are joined already, by wires or by others, with the volts that are there without them. */
+	readonly contradicted: readonly { readonly source: Source; readonly volts: number }[];
+}
+
+/** Whether anything of a circuit meets a terminal for direct current: most plans have none, and pay nothing for it. */
+export function hasDirectCurrent({ sources, points, conductors }: Circuit): boolean {
+	const isDirect = (point: number | undefined): boolean => {
+		const found = point === undefined ? undefined : points[point];
+		return found !== undefined && systemOfRole(found.role) === "dc";
+	};
+	return (
+		sources.some(({ system }) => system === "dc") ||
+		conductors.some(({ ends: [one, other] }) => isDirect(one.point) || isDirect(other.point))
+	);
+}
+
+/** The direct-current side of a mode. */
+export function traceDirect(circuit: Circuit, mode: Mode): DirectState {
+	const network = buildNetwork(circuit, mode, "dc");
+	const potentials = new PotentialSets(circuit.points.length);
+	for (const edges of network.edges) for (const { from, to } of edges) potentials.join(from, to, 0);
+	const contradicted = liveSources(network).flatMap((source) => {
+		const [plus] = source.hot;
+		if (plus === undefined || source.neutral === undefined) return [];
+		const volts = potentials.between(plus, source.neutral);
+		potentials.join(plus, source.neutral, source.volts);
+		return volts === undefined || isAlike(volts, source.volts) ? [] : [{ source, volts }];
+	});
+	return { network, poles: tracePoles(network), potentials, contradicted };
+}
+
+/** Whether two figures are one nominal voltage: 12.8 V lithium, 13.8 V alternator and 12 V are (common practice). */
+export function isAlike(one: number, other: number): boolean {
+	return Math.abs(one - other) <= sameNominal * Math.max(Math.abs(one), Math.abs(other));
+}
+
+const sameNominal = 0.25;

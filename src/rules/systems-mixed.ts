@@ -1,0 +1,76 @@
+// A conductor that leads from something for alternating current to something for direct current.
+import { type Finding, finding } from "../base/finding.ts";
+import type { Circuit, Conductor, Point } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
+import { dcClause } from "../handbook/dc-clauses.ts";
+import { citation } from "../handbook/provenance.ts";
+import type { Rule } from "./rule.ts";
+
+export const systemsMixed: Rule = {
+	code: "systems-mixed",
+	level: "danger",
+	what: "A conductor joins a terminal for alternating current and one for direct current.",
+	why: "Mains reaches thin low-voltage wires, battery terminals and whoever touches them, or a battery is shorted through mains wiring.",
+	help: "Take the conductor off the terminal of the other system; only the ground is shared.",
+	basis: `${citation(dcClause("separation, boats").provenance)}; ${citation(dcClause("separation, vehicles").provenance)}`,
+	meter:
+		"Dead, with every source off and the battery disconnected: mains hot and neutral must not ring through to battery plus or minus.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to inv.in
+panel LC main 30 A from inv.out by 10-2, 6 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at inv
+  supply-1.black on inv.+
+`,
+	],
+	right: [
+		`battery house lithium 12.8 V 100 Ah
+inverter inv 1000 W 12 V / 120 V, bonds neutral when inverting
+feed plus from house.+ by single 2 AWG red
+  6 in to F1: fuse class-T 125 A
+  2 ft to inv.+
+feed minus from house.- by single 2 AWG black
+  2 ft to inv.-
+circuit desk from inv.out by 14-2
+  3 ft to d1: receptacle
+`,
+	],
+	check: ({ circuit, states }) =>
+		states.some(({ direct }) => direct !== undefined)
+			? circuit.conductors.flatMap((conductor) => tellMixed(circuit, conductor))
+			: [],
+};
+
+function tellMixed(circuit: Circuit, conductor: Conductor): Finding[] {
+	const [alternating, direct] = (["ac", "dc"] as const).map((system) =>
+		conductor.ends.find(({ point }) => {
+			const found = pointAt(circuit, point);
+			return found !== undefined && systemOfRole(found.role) === system;
+		}),
+	);
+	if (alternating === undefined || direct === undefined) return [];
+	const said = [alternating, direct].find((end) => end.said) ?? direct;
+	const [one, other] = [alternating, direct].map((end) => pointAt(circuit, end.point)?.name ?? "");
+	return [
+		finding({
+			code: systemsMixed.code,
+			level: "danger",
+			title: `${conductor.name} joins ${one}, for alternating current, and ${other}, for direct current`,
+			span: said.span,
+			label: "two systems meet",
+			marks: [conductor.name, one ?? "", other ?? ""],
+			why: systemsMixed.why,
+			help: `Take ${conductor.name} off ${said === alternating ? one : other}; nothing but the ground is shared between the two systems.`,
+			basis: systemsMixed.basis,
+		}),
+	];
+}
+
+function pointAt({ points }: Circuit, point: number | undefined): Point | undefined {
+	return point === undefined ? undefined : points[point];
+}
