@@ -32,10 +32,14 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 		const [leavingAt, arrivingAt] = fromBox === toBox ? namesOfEnds(from, leaving, to, arriving) : [];
 		const system = leaving?.system ?? from.said.system;
 		const core = { ...bought, role: roleOnRun(draft, hop, bought, { leaving, arriving, system }) };
-		const [fromKnot, toKnot] =
+		const [fromWired, toWired] =
 			looped?.[place] === undefined
 				? [knotFor(from, leaving, core.role, hop), knotFor(to, arriving, core.role, hop)]
 				: [nameKnot(from, looped[place][0]), nameKnot(to, looped[place][1])];
+		const [fromKnot, toKnot] = [
+			atStage(draft, fromBox, core.role, fromWired),
+			atStage(draft, toBox, core.role, toWired),
+		];
 		const conductor = draft.addConductor({
 			index: draft.conductors.length,
 			name: draft.conductorName(`${hop.tag}.${core.colour}`),
@@ -45,7 +49,7 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 			material: hop.cable.material,
 			stranded: core.stranded,
 			insulation: hop.cable.insulation,
-			length: hop.length?.value,
+			length: hop.length === undefined ? undefined : hop.length.value + 2 * (hop.slack?.value ?? 0),
 			sort: "core",
 			cable: hop.tag,
 			ends: [
@@ -74,6 +78,7 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 		to: toBox,
 		...(hop.length === undefined ? {} : { length: hop.length.value }),
 		lengthText: hop.lengthText,
+		slack: hop.slack,
 		conductors,
 		flexible: hop.cable.flexible,
 		span: hop.span,
@@ -84,6 +89,17 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 function startAt(draft: Draft, end: HopEnd) {
 	const thing = thingNamed(draft, end.thing);
 	return { thing, box: enclosureOf(draft, thing), side: sideAt(thing, end, "onward") };
+}
+
+/** Where devices are still to come only the grounds are made up; all else waits, capped (common practice for a rough-in). */
+function atStage(
+	draft: Draft,
+	enclosure: DraftEnd["enclosure"],
+	role: Role,
+	knot: string | undefined,
+): string | undefined {
+	if (!draft.comingBoxes.has(enclosure.name)) return knot;
+	return role === "ground" ? "ground" : undefined;
 }
 
 /** Two circuits in one box share their grounds and nothing else: a stranger's hots and neutrals go through by themselves. */

@@ -58,6 +58,8 @@ export interface Part {
 	readonly owner: string | undefined;
 	/** The run on which it was declared; undefined for sources and panels. */
 	readonly run: string | undefined;
+	/** It is not on yet: its cables are there, its terminals are not. */
+	readonly coming: boolean;
 	readonly span: Span;
 }
 
@@ -155,6 +157,8 @@ export interface Cable {
 	readonly length?: number;
 	/** As written: `14 ft`. */
 	readonly lengthText: string;
+	/** Left over at each end, beside the length; undefined where none was said. */
+	readonly slack: Quantity | undefined;
 	readonly conductors: readonly number[];
 	readonly flexible: boolean;
 	readonly span: Span;

@@ -45,7 +45,8 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment, ties: Rea
 	const enclosure = enclosureFor(draft, thing);
 	draft.enclosureOfThing.set(thing.name, enclosure);
 	const { blueprint } = thing;
-	const points = blueprint.terminals.map((spec) => draft.addTerminal(thing, spec, enclosure));
+	const coming = draft.coming.has(thing.name);
+	const points = coming ? [] : blueprint.terminals.map((spec) => draft.addTerminal(thing, spec, enclosure));
 	const part: Part = {
 		name: thing.name,
 		label: thing.label,
@@ -55,10 +56,15 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment, ties: Rea
 		face: blueprint.face,
 		owner: thing.owner,
 		run: thing.run,
+		coming,
 		span: thing.span,
 	};
 	draft.parts.push(part);
 	draft.partByName.set(part.name, part);
+	if (coming) {
+		draft.comingBoxes.add(enclosure.name);
+		return tieBody(draft, thing, enclosure);
+	}
 	const pointOf = (terminal: string): number => certain(draft.terminalOf(thing, terminal), `${thing.name}.${terminal}`);
 	tieTerminals(draft, thing, enclosure, pointOf);
 	const protection = blueprint.protection === undefined ? undefined : equipment.protections.length;
@@ -178,6 +184,10 @@ function tieTerminals(draft: Draft, thing: Thing, enclosure: Enclosure, pointOf:
 		const knot = draft.knot(enclosure, knotName(thing, own));
 		knot.members.push({ point: pointOf(spec.name), gathers: spec.gathers === true });
 	}
+	tieBody(draft, thing, enclosure);
+}
+
+function tieBody(draft: Draft, thing: Thing, enclosure: Enclosure): void {
 	const isOwner = thing.owner === undefined;
 	if (isOwner && enclosure.sort === "box" && enclosure.body !== undefined)
 		draft.knot(enclosure, "ground").members.push({ point: enclosure.body, gathers: false });

@@ -6,6 +6,7 @@ import type { Core, Plan, Thing } from "../plan/plan.ts";
 import type { Cable, Conductor, Enclosure, End, Link, Part, Point } from "./circuit.ts";
 import { findLoneRoles } from "./lone-roles.ts";
 import { PointNames } from "./point-names.ts";
+import { findComing } from "./stages.ts";
 import { planLoops, type SwitchLoops } from "./switch-loops.ts";
 
 /** An end that can still be moved. */
@@ -44,6 +45,10 @@ export class Draft {
 	readonly enclosureOfThing = new Map<string, Enclosure>();
 	/** Leads that come with devices, by their terminals. */
 	readonly leads = new Map<string, DraftConductor>();
+	/** Devices that are not on yet. */
+	readonly coming: ReadonlySet<string>;
+	/** The enclosures that these sit in: their conductors wait there, capped. */
+	readonly comingBoxes = new Set<string>();
 	/** What the cores of switch loops are for. */
 	readonly loops: SwitchLoops;
 	/** Terminals that an `at` line joins into a splice. */
@@ -61,6 +66,7 @@ export class Draft {
 		this.plan = plan;
 		this.loops = planLoops(plan);
 		this.loneRoles = findLoneRoles(plan);
+		this.coming = findComing(plan);
 	}
 
 	addEnclosure(enclosure: Omit<Enclosure, "body">): Enclosure {

@@ -109,7 +109,8 @@ class BoxReader {
 		});
 		const { text, room } = part.face;
 		const takes = room === undefined ? "" : `, takes ${formatQuantity(room)} of the box`;
-		return [`  ${part.name}: ${text}${takes}`, ...wired];
+		const stage = part.coming ? ", not on yet" : "";
+		return [`  ${part.name}: ${text}${takes}${stage}`, ...wired];
 	}
 
 	private tellSplice(splice: Point): string {
@@ -170,7 +171,8 @@ function tellConductor(conductor: Conductor): string {
 function tellCable(cable: Cable, enclosure: Enclosure): string {
 	const leaving = cable.from === enclosure;
 	const far = leaving ? cable.to : cable.from;
-	const length = cable.lengthText === "" ? "length not known" : cable.lengthText;
+	const known = cable.lengthText === "" ? "length not known" : cable.lengthText;
+	const length = cable.slack === undefined ? known : `${known} and ${formatQuantity(cable.slack)} of slack at each end`;
 	return `${leaving ? "goes" : "comes"} ${cable.tag}: ${cable.make}, ${length}, ${leaving ? "to" : "from"} ${far.name}`;
 }
 

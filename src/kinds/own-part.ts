@@ -145,7 +145,7 @@ function terminalOf(
 /** Sides a chain goes on from, and those that a cable arrives at. */
 const onwardSides: ReadonlySet<string> = new Set(["load", "out"]);
 const arrivalSides: ReadonlySet<string> = new Set(["line", "in"]);
-const roles = ["hot", "hot2", "neutral", "ground", "positive", "negative"] as const satisfies readonly Role[];
+const roles = ["hot", "hot2", "hot3", "neutral", "ground", "positive", "negative"] as const satisfies readonly Role[];
 
 /**
  * The sides of a part, that of an arriving cable first. On each, a core lands on that side's first terminal of its role, else on

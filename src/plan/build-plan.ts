@@ -12,6 +12,7 @@ import { readPlaces } from "./places.ts";
 import type { Plan, Thing } from "./plan.ts";
 import { RunRegister } from "./runs.ts";
 import { readSettings } from "./settings.ts";
+import { tellAutomaticTags } from "./stages.ts";
 import { ThingRegister } from "./things.ts";
 
 /** What a tree says, and what could not be taken up. `use` lines have been resolved before. Never throws. */
@@ -84,6 +85,7 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 	};
 	reportSelfFeeding(plan, findings);
 	reportVolumes(plan, findings);
+	findings.push(...tellAutomaticTags(plan));
 	return { plan, findings: withoutRepeats(findings) };
 }
 

@@ -16,6 +16,7 @@ import type {
 	UnknownTerm,
 } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
+import { readSlack } from "./hop-words.ts";
 import { markedRole } from "./marked-role.ts";
 import { namesOf } from "./name-rows.ts";
 import type { CableMake, CoreMarking, Fastening, Hop, HopEnd } from "./plan.ts";
@@ -39,6 +40,7 @@ interface Way {
 	readonly loop: boolean;
 	/** The length is an upper bound: `within 7 in to`. */
 	readonly atMost: boolean;
+	readonly slack: Quantity | undefined;
 	readonly span: Span;
 }
 
@@ -106,6 +108,7 @@ export class Flattener {
 					: [{ place, ...(part.length === undefined ? {} : { length: part.length.quantity }) }];
 			}),
 			markings: way.markings.flatMap((marking) => this.readMarking(marking, position.cable, [position.from, to]) ?? []),
+			slack: way.slack,
 			loop: way.loop && this.isLoop(position.from, to, way.span),
 			span: way.span,
 		});
@@ -222,7 +225,10 @@ export class Flattener {
 		let position: Position =
 			hop.cable.length === 0 ? start : { ...start, cable: this.register.readCable(hop.cable, hop.span, false) };
 		const isLoop = hop.terms.some((term) => isLoopWord(term));
-		const others = hop.terms.filter((term) => !isLoopWord(term));
+		const { slack, others } = readSlack(
+			hop.terms.filter((term) => !isLoopWord(term)),
+			{ push: (problem) => this.register.report(problem) },
+		);
 		const [first, last] = [others[0], others.at(-1)];
 		if (first !== undefined && last !== undefined)
 			this.register.report(
@@ -255,6 +261,7 @@ export class Flattener {
 				markings: hop.markings,
 				loop: isLoop,
 				atMost: hop.manner === "within",
+				slack,
 				span: name.span,
 			});
 			position = { ...position, from: { thing: to.thing, span: name.span }, others: [] };

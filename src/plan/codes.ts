@@ -232,6 +232,13 @@ export const planCodes = [
 		help: "Give one of them another tag with `as`.",
 	},
 	{
+		code: "tag-automatic",
+		level: "note",
+		meaning: "A cable of a roughed-in run has a running number for its tag.",
+		why: "The tag is on the cable in the wall, and the number in the plan changes when a hop is put in before it.",
+		help: "Write the tag with `as`.",
+	},
+	{
 		code: "panel-fed-by-itself",
 		level: "error",
 		meaning: "Following the cables from a panel leads back into it.",

@@ -137,8 +137,8 @@ class CableReader {
 				label: "for what?",
 				help: `${didYouMean(role?.kind === "name" ? role.text : "", roleWords)} Write it behind the colour: ${roleWords.join(", ")}.`.trim(),
 			});
-		const isSecond = known === "hot" && this.cores.some((core) => core.role === "hot");
-		return { colour, role: isSecond ? "hot2" : known, span };
+		const hots = this.cores.filter((core) => isHot(core.role)).length;
+		return { colour, role: known === "hot" ? (hotRoles[hots] ?? "hot3") : known, span };
 	}
 
 	/** A size, a temperature, a word. On the first line a size holds for every conductor, below it for that of its line. */
@@ -205,6 +205,13 @@ class CableReader {
 /** Insulation of a cable of which nothing is said is used at 60 °C, as that of house cable is (NEC 334.80). */
 const usualInsulation = 60;
 const cableWords = ["stranded", "solid", "copper", "aluminium", "flexible"];
+
+/** The hots of a cable in a row. */
+const hotRoles = ["hot", "hot2", "hot3"] as const satisfies readonly Role[];
+
+function isHot(role: Role): boolean {
+	return hotRoles.some((hot) => hot === role);
+}
 
 /** `copper` is a metal, unless it is the colour of a bare conductor with its role behind it. */
 function isMetal(term: Term, next: Term | undefined): boolean {

@@ -300,8 +300,8 @@ function impossible(from: PartTerminal, to: PartTerminal, way: Way): string | un
 		: "a link between them is a short circuit";
 }
 
-function sortOf(role: Role): Exclude<Role, "hot2"> {
-	return role === "hot2" ? "hot" : role;
+function sortOf(role: Role): Exclude<Role, "hot2" | "hot3"> {
+	return role === "hot2" || role === "hot3" ? "hot" : role;
 }
 
 const usualGroup = "state";

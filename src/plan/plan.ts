@@ -64,6 +64,8 @@ export interface Thing {
 	readonly box: BoxFacts | undefined;
 	/** The run it was declared on. */
 	readonly run: string | undefined;
+	/** Said to be roughed in: its cable is there, and it is not on yet. */
+	readonly roughedIn: boolean;
 	readonly span: Span;
 }
 /** What was said of the box around a device. */
@@ -113,6 +115,8 @@ export interface Hop {
 	readonly markings: readonly CoreMarking[];
 	/** Said with `loop`: it takes the hot to a switch and brings it back. */
 	readonly loop: boolean;
+	/** Left over at each end. */
+	readonly slack: Quantity | undefined;
 	readonly span: Span;
 }
 /** `bolted to F1: fuse`: one thing's stud on the other's. */

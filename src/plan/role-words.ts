@@ -12,6 +12,7 @@ const roleByWord: ReadonlyMap<string, Role> = new Map<string, Role>([
 	["hot", "hot"],
 	["live", "hot"],
 	["hot2", "hot2"],
+	["hot3", "hot3"],
 	["neutral", "neutral"],
 	["ground", "ground"],
 	["earth", "ground"],

@@ -84,6 +84,7 @@ export class RunRegister {
 				markings: [],
 				loop: false,
 				atMost: false,
+				slack: undefined,
 				span: supply.span,
 			},
 		);

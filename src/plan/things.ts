@@ -80,6 +80,7 @@ export class ThingRegister {
 			owner: declaration.owner?.name,
 			box: boxFacts(shared, said.quantity("volume")),
 			run: declaration.run,
+			roughedIn: shared.roughedIn === true,
 			span: declaration.name.span,
 		};
 		this.keep(thing);
@@ -228,6 +229,7 @@ export class ThingRegister {
 			owner: owner.name,
 			box: undefined,
 			run: undefined,
+			roughedIn: false,
 			span: owner.span,
 		});
 	}

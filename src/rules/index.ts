@@ -3,6 +3,7 @@ import { backFeedUnfastened } from "./back-feed-unfastened.ts";
 import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
 import { cableUnsuited } from "./cable-unsuited.ts";
+import { cappedEndLive } from "./capped-end-live.ts";
 import { circuitMislabelled } from "./circuit-mislabelled.ts";
 import { circuitOverloaded } from "./circuit-overloaded.ts";
 import { circuitsJoined } from "./circuits-joined.ts";
@@ -35,6 +36,7 @@ import { protectionTooLarge } from "./protection-too-large.ts";
 import { receptacleDimmed } from "./receptacle-dimmed.ts";
 import { receptacleRatingWrong } from "./receptacle-rating-wrong.ts";
 import type { Rule } from "./rule.ts";
+import { slackTooShort } from "./slack-too-short.ts";
 import { strandsUnterminated } from "./strands-unterminated.ts";
 import { supplyMissing } from "./supply-missing.ts";
 import { switchInNeutral } from "./switch-in-neutral.ts";
@@ -88,6 +90,8 @@ export const rules: readonly Rule[] = [
 	// workmanship
 	colourMisleading,
 	endLoose,
+	cappedEndLive,
+	slackTooShort,
 	supplyMissing,
 	terminalOverfilled,
 	terminalMetalWrong,

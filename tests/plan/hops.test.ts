@@ -67,7 +67,7 @@ describe("a chain", () => {
 
 	test("may be roughed in", () => {
 		const { plan, told } = readPlan(
-			`${supply}circuit one roughed in from LC breaker 20 A by 12-2\n  4 ft to e1: end\n`,
+			`${supply}circuit one roughed in from LC breaker 20 A by 12-2\n  4 ft as later to e1: end\n`,
 		);
 		expect([told, runOf(plan, "one")?.roughedIn, runOf(plan, "one")?.protection]).toEqual([[], true, "LC.1"]);
 	});
@@ -242,7 +242,7 @@ describe("what is wrong with hops", () => {
 		["a run that goes nowhere", "", "3:one cable-goes-nowhere"],
 		["a length no cable has", "  9000 ft to b1: receptacle\n", "4:9000 ft quantity-out-of-range"],
 		["a place that is not declared", "  9 ft through attic to b1: receptacle\n", "4:attic place-unknown"],
-		["words without meaning yet", "  9 ft slack 6 in to b1: receptacle\n", "4:slack 6 in not-understood-yet"],
+		["words without meaning yet", "  9 ft bundled 3 to b1: receptacle\n", "4:bundled 3 not-understood-yet"],
 		["what is bolted on", "  bolted to b1: receptacle\n", "4:b1 stud-missing"],
 		[
 			"a mark on a core that is not there",

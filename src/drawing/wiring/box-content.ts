@@ -54,6 +54,8 @@ export interface BoxContent {
 	readonly left: readonly Entry[];
 	readonly right: readonly Entry[];
 	readonly devices: readonly Part[];
+	/** Devices that are not on yet. */
+	readonly coming: readonly Part[];
 	readonly splices: readonly Splice[];
 	readonly links: readonly Link[];
 	readonly wires: readonly Wire[];
@@ -121,6 +123,7 @@ export function fillBox(
 		left: entries.filter((entry) => entry.side === "left"),
 		right: entries.filter((entry) => entry.side === "right"),
 		devices: stock.parts.filter((part) => part.points.length > 0),
+		coming: stock.parts.filter((part) => part.coming),
 		splices: stock.splices,
 		links: stock.links,
 		wires,
@@ -129,12 +132,12 @@ export function fillBox(
 }
 
 /** Every name that is drawn in a box, in an order that boxes of one shape share. */
-export function namesOf({ circuit, enclosure, devices, left, right, wires, splices }: BoxContent): string[] {
+export function namesOf({ circuit, enclosure, devices, coming, left, right, wires, splices }: BoxContent): string[] {
 	const points = [...devices.flatMap((device) => device.points), ...splices.map((splice) => splice.index)];
 	if (enclosure.body !== undefined) points.push(enclosure.body);
 	return [
 		enclosure.name,
-		...devices.map((device) => device.name),
+		...[...devices, ...coming].map((device) => device.name),
 		...points.map((point) => circuit.points[point]?.name ?? ""),
 		...wires.map((wire) => wire.conductor.name),
 		...[...left, ...right].map((entry) => entry.cable.tag),

@@ -5,7 +5,6 @@ import type { Mark, TextMark, WireMark, XY } from "../scene.ts";
 import { type BoxContent, isCore } from "./box-content.ts";
 import type { Bar, BoxPlan, Gland, Joint, PanelWork, Plate, PlateText, Route, Stub } from "./box-plan.ts";
 import { headerHeight, screwRadius, spliceReach, strandPitch, type, wireRadius, wireWidth } from "./dimensions.ts";
-import { isRoughedIn } from "./roughed-in.ts";
 
 /** Everything of a box but its words above and its letter codes, in paint order. */
 export function boxMarks(content: BoxContent, plan: BoxPlan, lit: ReadonlyMap<string, number>): Mark[] {
@@ -93,7 +92,7 @@ function barMark({ box, paint, of }: Bar): Mark {
 
 /** A device that is yet to come has a broken, lighter edge. */
 function plateMark(circuit: Circuit, plate: Plate): Mark {
-	const planned = isRoughedIn(circuit, circuit.partByName.get(plate.of));
+	const planned = circuit.partByName.get(plate.of)?.coming === true;
 	return {
 		kind: "rectangle",
 		as: "item",
@@ -143,7 +142,7 @@ function sleeve(points: readonly XY[]): XY[] {
 
 function plateDetails(circuit: Circuit, plate: Plate): Mark[] {
 	const marks: Mark[] = [];
-	const paint = isRoughedIn(circuit, circuit.partByName.get(plate.of)) ? "soft" : "ink";
+	const paint = circuit.partByName.get(plate.of)?.coming === true ? "soft" : "ink";
 	for (const points of plate.leads)
 		marks.push({ kind: "line", as: "rule", of: plate.of, points, stroke: paint, strokeWidth: contactWidth });
 	for (const { symbol, at, turn } of plate.symbols)

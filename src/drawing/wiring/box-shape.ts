@@ -1,15 +1,14 @@
 // The shape of a box as a text: two boxes of one shape differ in their names only, so that one layout serves both.
 import type { BoxContent, Tie } from "./box-content.ts";
-import { isRoughedIn } from "./roughed-in.ts";
 
 /**
  * The shape, or undefined where names are part of the drawing: in a panel, in a box of several devices, where a finding lights
  * something up.
  */
 export function shapeOf(content: BoxContent, width: number, lit: ReadonlyMap<string, number>): string | undefined {
-	const { circuit, enclosure, devices, left, right, wires, splices, links } = content;
+	const { circuit, enclosure, devices, coming, left, right, wires, splices, links } = content;
 	const [device] = devices;
-	if (enclosure.sort === "panel" || devices.length > 1) return undefined;
+	if (enclosure.sort === "panel" || devices.length + coming.length > 1) return undefined;
 	if (lit.size > 0 && wires.some((wire) => lit.has(wire.conductor.name))) return undefined;
 	const places = new Map<number, number>();
 	for (const point of device?.points ?? []) places.set(point, places.size);
@@ -27,7 +26,7 @@ export function shapeOf(content: BoxContent, width: number, lit: ReadonlyMap<str
 		enclosure.sort,
 		enclosure.body !== undefined,
 		enclosure.name === device?.name,
-		isRoughedIn(circuit, device),
+		coming.map(({ kind, face }) => [kind, face.text, face.wiring]),
 		device === undefined ? "" : [device.kind, device.face.text, device.face.wiring, ...device.face.traits],
 		points,
 		splices.map((splice) => splice.connector),

@@ -3,7 +3,6 @@ import type { TextMark } from "../scene.ts";
 import { shortenText, textWidth } from "../text-metrics.ts";
 import type { BoxContent } from "./box-content.ts";
 import { type } from "./dimensions.ts";
-import { isRoughedIn } from "./roughed-in.ts";
 
 /** The texts of a head, in the enclosure's coordinates, and the width they ask for. */
 export interface Header {
@@ -16,7 +15,7 @@ export interface Header {
 /** The head of an enclosure. */
 export function headerOf(content: BoxContent): Header {
 	const { enclosure } = content;
-	const planned = content.devices.some((device) => isRoughedIn(content.circuit, device)) ? "roughed in" : "";
+	const planned = content.coming.length > 0 ? "roughed in" : "";
 	const what = [whatItIs(content), enclosure.place?.label ?? "", planned].filter((text) => text !== "").join(" · ");
 	const name = shortenText(enclosure.name, titleStyle, longestLine);
 	const nameWidth = textWidth(name, titleStyle);
@@ -67,7 +66,8 @@ export function headerOf(content: BoxContent): Header {
 }
 
 /** The kinds of things in it, or what sort of enclosure it is. */
-function whatItIs({ enclosure, devices, circuit }: BoxContent): string {
+function whatItIs({ enclosure, devices: present, coming, circuit }: BoxContent): string {
+	const devices = [...present, ...coming];
 	if (enclosure.sort === "open") return "cable end, no box";
 	const own = circuit.partByName.get(enclosure.name);
 	if (enclosure.sort === "panel" && own !== undefined) return own.face.text;

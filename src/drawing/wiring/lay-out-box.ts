@@ -4,10 +4,16 @@ import { layOutFree } from "./box-free-layout.ts";
 import { planLane } from "./box-lane.ts";
 import { layOutLane } from "./box-lane-layout.ts";
 import type { BoxPlan } from "./box-plan.ts";
+import { addComing } from "./coming-plates.ts";
 import { layOutPanel } from "./panel-layout.ts";
 
 /** The inside of any enclosure: a panel's or a device's on its rows where the shape fits, else rows with devices beside them. */
 export function layOutBox(content: BoxContent, leastWidth: number): BoxPlan {
+	return addComing(content, layOutPresent(content, leastWidth));
+}
+
+/** What is there already. */
+function layOutPresent(content: BoxContent, leastWidth: number): BoxPlan {
 	if (content.enclosure.sort === "panel") {
 		const panel = layOutPanel(content, leastWidth);
 		if (panel !== undefined) return panel;
