@@ -188,6 +188,7 @@ function loneTerminal(draft: Draft, end: HopEnd, way: "onward" | "arrival"): num
 
 /** Leads that come with a device and land in what it sits in, such as the neutral tail of a ground-fault breaker. */
 function addLeads(draft: Draft, thing: Thing): void {
+	if (draft.coming.has(thing.name)) return;
 	for (const lead of thing.blueprint.leads ?? []) {
 		const enclosure = enclosureOf(draft, thing);
 		const point = certain(draft.terminalOf(thing, lead.mine), `${thing.name}.${lead.mine}`);
