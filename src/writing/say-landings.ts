@@ -64,9 +64,18 @@ class Speaker {
 
 	/** As a plan calls it: `bunks-1.black`, `bunks-1@r1.black`, `LC.3.tail.white`. */
 	#nameOf({ conductor, end }: HeldEnd): string {
-		const { name, cable, colour } = conductor;
-		if (cable === undefined) return `${this.#partOf(conductor)}.tail.${colour}`;
+		const { name, cable } = conductor;
+		if (cable === undefined) return this.#leadName(conductor);
 		return end.at === undefined ? name : `${cable}@${end.at}${name.slice(cable.length)}`;
+	}
+
+	/** By its colour; where the device has two of one colour, by the terminal it comes from: `R1.load.neutral`. */
+	#leadName({ colour, ends }: Conductor): string {
+		const point = this.#circuit.points[ends[0].point ?? -1];
+		if (point?.kind !== "terminal") return "";
+		const leads = this.#circuit.plan.thingByName.get(foldName(point.part))?.blueprint.leads ?? [];
+		const isAlone = leads.filter((lead) => lead.colour === colour).length < 2;
+		return isAlone ? `${point.part}.tail.${colour}` : point.name;
 	}
 
 	#pointOf(end: End): string {
@@ -76,11 +85,6 @@ class Speaker {
 	#spliceOf(end: End): Splice | undefined {
 		const point = this.#circuit.points[end.point ?? -1];
 		return point?.kind === "splice" ? point : undefined;
-	}
-
-	#partOf(conductor: Conductor): string {
-		const point = this.#circuit.points[conductor.ends[0].point ?? -1];
-		return point?.kind === "terminal" ? point.part : "";
 	}
 
 	#isPigtail(conductor: Conductor): boolean {
