@@ -13,6 +13,8 @@ interface Row {
 	readonly wiring: string;
 	readonly oneLine: string;
 	readonly traits: readonly Trait[];
+	/** Set for what is made for direct current only. */
+	readonly system?: "dc";
 }
 
 const rows: readonly Row[] = [
@@ -22,7 +24,7 @@ const rows: readonly Row[] = [
 	{ word: "heater", what: "heater", wiring: "heater-face", oneLine: "heater", traits: ["heater"] },
 	{ word: "fridge", what: "refrigerator", wiring: "load-face", oneLine: "motor", traits: ["load"] },
 	{ word: "usb-outlet", what: "USB outlet", wiring: "load-face", oneLine: "load", traits: ["load"] },
-	{ word: "outlet-12v", what: "12 V outlet", wiring: "load-face", oneLine: "load", traits: ["load"] },
+	{ word: "outlet-12v", what: "12 V outlet", wiring: "load-face", oneLine: "load", traits: ["load"], system: "dc" },
 	{ word: "load", what: "load", wiring: "load-face", oneLine: "load", traits: ["load"] },
 ];
 
@@ -31,11 +33,8 @@ export const consumers: readonly Kind[] = rows.map((row) => ({
 	name: row.word,
 	...(row.also === undefined ? {} : { also: row.also }),
 	summary: `A ${row.what}, rated in watts or amperes. The feed comes in and may go on from it.`,
-	example: `inlet shore 30 A 120 V
-panel LC main 30 A from shore by 10-2, 12 ft
-circuit one from LC breaker 15 A by 14-2
-  9 ft to x1: ${row.word} 60 W
-`,
+	example: row.system === undefined ? onMains(row) : onBattery(row),
+	...(row.system === undefined ? {} : { system: row.system }),
 	stands: ["top", "hop", "box"],
 	attributes: [
 		{ name: "power", takes: "quantity", dimension: "power", least: 0.1, most: 20_000, summary: "what it uses" },
@@ -104,6 +103,26 @@ circuit one from LC breaker 15 A by 14-2
 	},
 }));
 
+function onMains({ word }: Row): string {
+	return `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit one from LC breaker 15 A by 14-2
+  9 ft to x1: ${word} 60 W
+`;
+}
+
+function onBattery({ word }: Row): string {
+	return `battery house lithium 12.8 V 100 Ah
+fuse-block FB
+  slot 1: fuse 10 A
+feed small from house.+, house.- by pair 8 AWG
+  bolted to F1: fuse 60 A
+  3 ft to FB
+circuit one from FB.1 by pair 14 AWG
+  9 ft to x1: ${word} 60 W
+`;
+}
+
 /** Fed by a positive and a negative, which may go on from it. */
 function onDirectCurrent(said: Said, row: Row): Blueprint {
 	const volts = said.quantity("voltage")?.value ?? usualVolts;
@@ -120,6 +139,7 @@ function onDirectCurrent(said: Said, row: Row): Blueprint {
 			{
 				between: ["+", "-"],
 				...(watts === undefined ? {} : { watts }),
+				...(said.quantity("voltage") === undefined ? {} : { volts }),
 				continuous: said.flag("continuous") ?? false,
 				outlet: false,
 			},

@@ -17,6 +17,7 @@ import { panel } from "./panel.ts";
 import { receptacle } from "./receptacle.ts";
 import { residualCurrentDevice } from "./residual-current-device.ts";
 import { shunt } from "./shunt.ts";
+import { starter } from "./starter.ts";
 import { dimmer, wallSwitch } from "./switch.ts";
 import { transferSwitch } from "./transfer-switch.ts";
 
@@ -45,6 +46,7 @@ export const kinds: readonly Kind[] = [
 	wallSwitch,
 	dimmer,
 	disconnect,
+	starter,
 	...consumers,
 	box,
 	cutEnd,
@@ -53,7 +55,7 @@ export const kinds: readonly Kind[] = [
 /** Words the notation reserves for kinds that are read but have no meaning yet: the direct-current side and what follows. */
 export const kindsWithoutMeaning: ReadonlySet<string> = new Set(
 	`solar array solar-array alternator charger dc-dc converter solar-controller splice
-	thermostat relay contactor float-switch starter utility galvanic-isolator`.split(/\s+/),
+	thermostat relay contactor float-switch utility galvanic-isolator`.split(/\s+/),
 );
 
 /** The kind a word stands for, or undefined. */

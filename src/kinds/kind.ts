@@ -274,6 +274,7 @@ export type Trait =
 	| "transfer"
 	| "junction"
 	| "load"
+	| "starter"
 	| "breaker"
 	| "held-down"
 	| "neutral-bar"

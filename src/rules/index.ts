@@ -32,6 +32,7 @@ import { polarityReversed } from "./polarity-reversed.ts";
 import { polesJoined } from "./poles-joined.ts";
 import { protectionMissing } from "./protection-missing.ts";
 import { protectionOutOfOrder } from "./protection-out-of-order.ts";
+import { protectionTooFar } from "./protection-too-far.ts";
 import { protectionTooLarge } from "./protection-too-large.ts";
 import { receptacleDimmed } from "./receptacle-dimmed.ts";
 import { receptacleRatingWrong } from "./receptacle-rating-wrong.ts";
@@ -49,6 +50,7 @@ export const rules: readonly Rule[] = [
 	// protection
 	protectionMissing,
 	protectionTooLarge,
+	protectionTooFar,
 	protectionOutOfOrder,
 	mainBypassed,
 	backFeedUnfastened,

@@ -6,6 +6,7 @@ import { formatNumber } from "../base/quantity.ts";
 import { startSentence } from "../base/wording.ts";
 import { marineDeviceAllowance } from "../handbook/marine-ampacity.ts";
 import { citation } from "../handbook/provenance.ts";
+import { findUnprotected } from "./direct-protection.ts";
 import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
 import type { Rule } from "./rule.ts";
@@ -33,6 +34,13 @@ circuit bunks from LC breaker 20 A by 12-2
 at LC
   bunks-1.black on LC.bus.A
 `,
+		`battery house lithium 12.8 V 100 Ah
+light l1 6 W
+feed plus from house.+ by single 10 AWG red
+  3 ft to l1.+
+feed minus from house.- by single 10 AWG black
+  3 ft to l1.-
+`,
 	],
 	right: [
 		`generator gen 3000 W 120 V, bonds neutral to frame
@@ -41,10 +49,12 @@ circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
 `,
 	],
-	check: (analysis) =>
-		exposedGroups(analysis).flatMap((group) =>
+	check: (analysis) => [
+		...exposedGroups(analysis).flatMap((group) =>
 			group.sort === "no-device" || group.sort === "no-own-device" ? [tellMissing(analysis, group)] : [],
 		),
+		...findUnprotected(analysis, protectionMissing.code),
+	],
 };
 
 function tellMissing(analysis: Analysis, group: ExposedGroup): Finding {

@@ -8,6 +8,7 @@ import { startSentence } from "../base/wording.ts";
 import { marineDeviceAllowance } from "../handbook/marine-ampacity.ts";
 import { citation } from "../handbook/provenance.ts";
 import { standardRatings } from "../handbook/standard-ratings.ts";
+import { findTooLarge } from "./direct-protection.ts";
 import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
 import type { Rule } from "./rule.ts";
@@ -32,6 +33,12 @@ panel LC main 30 A from shore by 12-2, 12 ft
 circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
 `,
+		`battery house lithium 12.8 V 100 Ah
+light l1 6 W
+feed small from house.+, house.- by pair 16 AWG
+  within 6 in to F1: fuse 60 A
+  9 ft to l1
+`,
 	],
 	right: [
 		`inlet shore 30 A 120 V
@@ -42,12 +49,14 @@ circuit lights from LC breaker 15 A by 14-2
   14 ft to l1: light 9 W
 `,
 	],
-	check: (analysis) =>
-		exposedGroups(analysis).flatMap((group) => {
+	check: (analysis) => [
+		...exposedGroups(analysis).flatMap((group) => {
 			if (group.sort === "device-too-large") return [tellTooLarge(analysis, group)];
 			if (group.sort === "enclosed") return [tellEnclosed(analysis, group)];
 			return group.sort === "not-known" ? [tellNotKnown(analysis, group)] : [];
 		}),
+		...findTooLarge(analysis, protectionTooLarge.code),
+	],
 };
 
 function tellTooLarge(analysis: Analysis, group: ExposedGroup): Finding {

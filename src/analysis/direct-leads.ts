@@ -1,0 +1,185 @@
+// Conductors for direct current to which more can come than they may have: which lead on to a device near by, and which do not.
+import { certain } from "../base/certain.ts";
+import type { Circuit, Conductor, Protection } from "../circuit/circuit.ts";
+import type { ConductorLimit } from "./conductor-limit.ts";
+import type { DirectState } from "./direct.ts";
+import { directLimit } from "./direct-limit.ts";
+import { type Exposure, traceExposure } from "./protection.ts";
+
+/** Conductors that hang together behind too large a device, or behind none: the first is the one nearest the source. */
+export interface ExposedLead {
+	readonly conductors: readonly Conductor[];
+	readonly first: Conductor;
+	/** The first one's; undefined where no table knows it. */
+	readonly limit: ConductorLimit | undefined;
+	readonly exposure: Exposure;
+	/** What it leads to with no smaller device before it: a load, another source. Empty where devices stand at all its ends. */
+	readonly reaches: readonly string[];
+	/** The device at its farthest end, and metres to it along the conductors; undefined length: one of them is not known. */
+	readonly farthest: { readonly device: Protection; readonly metres: number | undefined } | undefined;
+	/** A device on its ways that is itself larger than the lead may have. */
+	readonly overrated: Protection | undefined;
+	/** Whether it starts at a post of a battery. */
+	readonly atBattery: boolean;
+}
+
+/** Every such lead of a mode. Conductors between a battery and a starter are left out: they have no device by custom and by rule. */
+export function findExposedLeads(circuit: Circuit, { network }: DirectState): readonly ExposedLead[] {
+	const exposure = traceExposure(network);
+	const walk = new LeadWalk(circuit, exposure);
+	const leads = new Map<number, Conductor[]>();
+	for (const conductor of circuit.conductors) {
+		const head = walk.headOf(conductor);
+		if (head === undefined) continue;
+		const known = leads.get(head);
+		if (known === undefined) leads.set(head, [conductor]);
+		else known.push(conductor);
+	}
+	return [...leads].map(([head, conductors]) => walk.tell(head, conductors));
+}
+
+class LeadWalk {
+	private readonly circuit: Circuit;
+	private readonly exposure: ReadonlyMap<number, Exposure>;
+	/** Points by the point they were reached from. */
+	private readonly children = new Map<number, number[]>();
+	private readonly uses: ReadonlyMap<number, string>;
+	private readonly cranking: ReadonlySet<number>;
+
+	constructor(circuit: Circuit, exposure: ReadonlyMap<number, Exposure>) {
+		this.circuit = circuit;
+		this.exposure = exposure;
+		for (const [point, { by }] of exposure) {
+			if (by === undefined) continue;
+			const there = this.children.get(by.from);
+			if (there === undefined) this.children.set(by.from, [point]);
+			else there.push(point);
+		}
+		this.uses = usesOf(circuit);
+		this.cranking = this.findCranking();
+	}
+
+	/** The conductor nearest the source of the exposed ones that this one hangs on; undefined for one that is not exposed. */
+	headOf(conductor: Conductor): number | undefined {
+		if (!this.isExposed(conductor)) return undefined;
+		let head = conductor.index;
+		for (let point = this.nearEnd(conductor); point !== undefined; ) {
+			const by = this.exposure.get(point)?.by;
+			if (by === undefined) return head;
+			if (by.by.kind === "link" && by.by.link.protection !== undefined) return head;
+			if (by.by.kind === "conductor") {
+				const before = certain(this.circuit.conductors[by.by.index], "a conductor");
+				if (!this.isExposed(before)) return head;
+				head = before.index;
+			}
+			point = by.from;
+		}
+		return head;
+	}
+
+	tell(head: number, conductors: readonly Conductor[]): ExposedLead {
+		const first = certain(this.circuit.conductors[head], "a conductor");
+		const start = this.nearEnd(first);
+		const exposure = certain(start === undefined ? undefined : this.exposure.get(start), "an exposure");
+		const limit = this.limitOf(first);
+		const reaches = new Set<string>();
+		let farthest: ExposedLead["farthest"];
+		let overrated: Protection | undefined;
+		const waiting: { point: number; metres: number | undefined }[] = [];
+		for (const point of this.beyond(first)) waiting.push({ point, metres: first.length ?? inBox(first) });
+		for (const { point, metres } of waiting) {
+			const use = this.uses.get(point);
+			if (use !== undefined) reaches.add(use);
+			for (const next of this.children.get(point) ?? []) {
+				const by = this.exposure.get(next)?.by?.by;
+				if (by === undefined) continue;
+				if (by.kind === "conductor") {
+					const conductor = certain(this.circuit.conductors[by.index], "a conductor");
+					if (!this.isExposed(conductor)) continue;
+					const more = conductor.length ?? inBox(conductor);
+					waiting.push({ point: next, metres: metres === undefined || more === undefined ? undefined : metres + more });
+					continue;
+				}
+				const device = by.link.protection === undefined ? undefined : this.circuit.protections[by.link.protection];
+				if (device === undefined) {
+					waiting.push({ point: next, metres });
+					continue;
+				}
+				if ((device.rating ?? 0) > (limit?.largest ?? Number.POSITIVE_INFINITY)) overrated ??= device;
+				if (farthest === undefined || (metres ?? Number.POSITIVE_INFINITY) > (farthest.metres ?? 0))
+					farthest = { device, metres };
+			}
+		}
+		const part = start === undefined ? undefined : this.circuit.points[start];
+		const source = part?.kind === "terminal" ? this.circuit.sources.find((one) => one.part === part.part) : undefined;
+		return {
+			conductors,
+			first,
+			limit,
+			exposure,
+			reaches: [...reaches],
+			farthest,
+			overrated,
+			atBattery: source?.sort === "battery",
+		};
+	}
+
+	private isExposed(conductor: Conductor): boolean {
+		if (conductor.sort === "pigtail" || conductor.role !== "positive" || this.cranking.has(conductor.index))
+			return false;
+		const start = this.nearEnd(conductor);
+		const comes = start === undefined ? undefined : this.exposure.get(start);
+		if (comes === undefined) return false;
+		const limit = this.limitOf(conductor);
+		return comes.amperes > (limit?.largest ?? 0);
+	}
+
+	private limitOf(conductor: Conductor): ConductorLimit | undefined {
+		const start = this.nearEnd(conductor);
+		const name = start === undefined ? undefined : this.exposure.get(start)?.source;
+		const source = this.circuit.sources.find((candidate) => candidate.name === name);
+		return directLimit(this.circuit, conductor, source?.volts ?? 12);
+	}
+
+	/** The end by which most comes; of equals the one that is reached first. */
+	private nearEnd({ index, ends }: Conductor): number | undefined {
+		const [one, other] = [ends[0].point, ends[1].point];
+		if (one === undefined || other === undefined) return undefined;
+		const by = this.exposure.get(one)?.by?.by;
+		if (by?.kind === "conductor" && by.index === index) return other;
+		const byOther = this.exposure.get(other)?.by?.by;
+		if (byOther?.kind === "conductor" && byOther.index === index) return one;
+		const [first, second] = [this.exposure.get(one)?.amperes ?? 0, this.exposure.get(other)?.amperes ?? 0];
+		return second > first ? other : one;
+	}
+
+	private beyond(conductor: Conductor): number[] {
+		const near = this.nearEnd(conductor);
+		return conductor.ends.flatMap(({ point }) => (point === undefined || point === near ? [] : [point]));
+	}
+
+	/** The conductors on the ways from the batteries to starters. */
+	private findCranking(): ReadonlySet<number> {
+		const found = new Set<number>();
+		for (const { part, between } of this.circuit.loads) {
+			if (this.circuit.partByName.get(part)?.face.traits.includes("starter") !== true) continue;
+			for (let by = this.exposure.get(between[0])?.by; by !== undefined; by = this.exposure.get(by.from)?.by)
+				if (by.by.kind === "conductor") found.add(by.by.index);
+		}
+		return found;
+	}
+}
+
+/** What never leaves its box has next to no length. */
+function inBox({ sort }: Conductor): number | undefined {
+	return sort === "core" ? undefined : 0;
+}
+
+/** Positive terminals of loads and of sources, with the name of the part. */
+function usesOf(circuit: Circuit): ReadonlyMap<number, string> {
+	const uses = new Map<number, string>();
+	for (const { between, part } of circuit.loads) for (const point of between) uses.set(point, part);
+	for (const { hot, part, system } of circuit.sources)
+		if (system === "dc") for (const point of hot) uses.set(point, part);
+	return uses;
+}

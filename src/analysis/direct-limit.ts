@@ -1,0 +1,34 @@
+// The largest fuse or breaker ahead of a conductor for direct current: by the table of boats, which is the best one anywhere.
+import { formatGauge } from "../base/gauge.ts";
+import type { Circuit, Conductor } from "../circuit/circuit.ts";
+import { engineSpaceFactor, marineAmpacity, marineDeviceAllowance } from "../handbook/marine-ampacity.ts";
+import { citation } from "../handbook/provenance.ts";
+import { nextStandardRating } from "../handbook/standard-ratings.ts";
+import type { ConductorLimit } from "./conductor-limit.ts";
+import { runsInEngineSpace } from "./surroundings.ts";
+
+/**
+ * 33 CFR 183: below 50 V on boats 150 % of what the conductor carries; from 50 V, and elsewhere at any voltage, what it
+ * carries or the next standard rating, if that is no more than 150 % of it. Undefined where the table knows no such wire.
+ */
+export function directLimit(circuit: Circuit, conductor: Conductor, volts: number): ConductorLimit | undefined {
+	const row = conductor.material === "copper" ? marineAmpacity(conductor.gauge, conductor.insulation) : undefined;
+	if (row === undefined) return undefined;
+	const { rules, region } = circuit.plan.settings;
+	const hot = runsInEngineSpace(circuit, conductor) ? engineSpaceFactor(row.column) : undefined;
+	const ampere = Math.floor(row.ampere * (hot?.factor ?? 1));
+	const most = ampere * marineDeviceAllowance.share;
+	const next = nextStandardRating(ampere, region)?.ampere ?? ampere;
+	const afloat = rules === "boat" && volts < marineDeviceAllowance.belowVolts;
+	const largest = afloat ? Math.floor(most) : next <= most ? next : ampere;
+	const carries = `${formatGauge(conductor.gauge)} carries ${ampere} A at ${row.column} °C${hot === undefined ? "" : " in an engine space"}`;
+	const allowed = afloat ? "the device may have 150 % of it" : `${largest} A is the next standard rating`;
+	return {
+		largest,
+		because: largest === ampere ? carries : `${carries}, and ${allowed}`,
+		source: [row.provenance, ...(hot === undefined ? [] : [hot.provenance]), marineDeviceAllowance.provenance]
+			.map(citation)
+			.join("; "),
+		recalled: hot?.provenance.known === "recalled",
+	};
+}

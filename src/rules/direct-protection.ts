@@ -1,0 +1,173 @@
+// Fuses and breakers of the direct-current side: what the rules on protection say of leads that carry more than they may.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { type ExposedLead, findExposedLeads } from "../analysis/direct-leads.ts";
+import { tellWay } from "../analysis/network.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { formatGauge } from "../base/gauge.ts";
+import { formatNumber } from "../base/quantity.ts";
+import { listNames, startSentence } from "../base/wording.ts";
+import type { Circuit } from "../circuit/circuit.ts";
+import { dcClause } from "../handbook/dc-clauses.ts";
+import { type DeviceDistance, deviceDistance } from "../handbook/dc-protection.ts";
+import { citation, type Provenance } from "../handbook/provenance.ts";
+import { findOverModes } from "./over-modes.ts";
+
+/** Leads with nothing that opens before what they feed. */
+export function findUnprotected(analysis: Analysis, code: string): Finding[] {
+	return findOverModes(analysis, (state) =>
+		leadsOf(analysis, state)
+			.filter(({ exposure, farthest, reaches }) => exposure.device === undefined && (reaches.length > 0 || !farthest))
+			.map((lead) => {
+				const what = lead.reaches.length === 0 ? "" : ` before ${listNames(lead.reaches)}`;
+				const { limit } = lead;
+				return finding({
+					...placeOf(analysis.circuit, state, lead, code),
+					level: "danger",
+					title: `No fuse or breaker protects ${tellLead(lead)} from ${lead.exposure.source}${what}`,
+					label: "nothing opens before it",
+					why: `A short circuit anywhere on it draws all that ${lead.exposure.source} can give, and it burns from end to end.`,
+					help: `Put a fuse${limit === undefined ? "" : ` of ${formatNumber(limit.largest, 1)} A or less`} at ${lead.exposure.source}, ${tellNear(analysis.circuit)}.`,
+					basis: citation(dcClause("device at the source").provenance),
+				});
+			}),
+	);
+}
+
+/** Leads behind a device that is larger than they may have, before something they feed. */
+export function findTooLarge(analysis: Analysis, code: string): Finding[] {
+	return findOverModes(analysis, (state) => {
+		const leads = leadsOf(analysis, state);
+		const blamed = new Set(leads.map(({ exposure }) => exposure.device));
+		return leads.flatMap((lead) => {
+			const { limit, reaches, farthest, exposure, overrated } = lead;
+			// What is behind the device tells of it, where that is as thin.
+			const isOverrated = overrated !== undefined && !blamed.has(overrated);
+			const isBehind = exposure.device !== undefined && (reaches.length > 0 || farthest === undefined);
+			const device = isBehind ? exposure.device : isOverrated ? overrated : undefined;
+			const amperes = isBehind ? exposure.amperes : (overrated?.rating ?? 0);
+			if (device === undefined || limit === undefined) return [];
+			const size = formatGauge(lead.first.gauge);
+			return [
+				finding({
+					...placeOf(analysis.circuit, state, lead, code),
+					level: "danger",
+					title: `The ${formatNumber(amperes, 1)} A ${device.sort} ${device.part} is too large for ${tellLead(lead)}: ${formatNumber(limit.largest, 1)} A at most`,
+					label: `${formatNumber(limit.largest, 1)} A at most`,
+					also: [{ span: device.span, label: `${formatNumber(amperes, 1)} A` }],
+					figures: [{ name: "protection", found: amperes, limit: limit.largest, unit: "A", source: limit.source }],
+					why: `${startSentence(limit.because)}; with more it can glow before the device opens.`,
+					help: `Put a fuse of ${formatNumber(limit.largest, 1)} A or less where it begins, or use a conductor thicker than ${size}.`,
+					basis: limit.source,
+				}),
+			];
+		});
+	});
+}
+
+/** Leads on to a device that stands too far from where they begin. */
+export function findTooFar(analysis: Analysis, code: string): Finding[] {
+	return findOverModes(analysis, (state) =>
+		leadsOf(analysis, state).flatMap((lead) => {
+			const { farthest, reaches } = lead;
+			if (reaches.length > 0 || farthest === undefined) return [];
+			const { near, sheathed } = distancesOf(analysis.circuit, lead.atBattery);
+			const { metres, device } = farthest;
+			const isLong = metres !== undefined && metres > near.metres + hair;
+			if (metres !== undefined && !isLong) return [];
+			const isSheathed = sheathed !== undefined && metres !== undefined && metres <= sheathed.metres + hair;
+			const inches = metres === undefined ? undefined : metres / 0.0254;
+			const figure = inches === undefined ? undefined : Number(inches.toFixed(1));
+			const limit = (isSheathed ? near : (sheathed ?? near)).inches;
+			return [
+				finding({
+					...placeOf(analysis.circuit, state, lead, code),
+					level: metres === undefined || isSheathed ? "note" : "error",
+					title:
+						metres === undefined
+							? `How far ${device.part} stands from ${startOf(lead)} is not checked: a length is missing`
+							: `${device.part} stands ${tellLength(analysis.circuit, metres)} along the conductor from ${startOf(lead)}; ${tellLength(analysis.circuit, near.metres)} is the most${isSheathed ? " without a sheath" : ""}`,
+					label: "not protected so far",
+					also: [{ span: device.span, label: "first device" }],
+					figures:
+						figure === undefined
+							? []
+							: [{ name: "distance", found: figure, limit, unit: "in", source: citation(near.provenance) }],
+					why: "Up to the device nothing opens: a short circuit on that stretch burns the conductor and what is near it.",
+					help: isSheathed
+						? "Lead it through a sheath or conduit all the way, or move the device nearer."
+						: `Move ${device.part} to within ${tellLength(analysis.circuit, near.metres)} of ${startOf(lead)}.`,
+					basis: citation(near.provenance),
+				}),
+			];
+		}),
+	);
+}
+
+/** Lengths are read to the tenth of an inch. */
+const hair = 0.003;
+
+function leadsOf({ circuit }: Analysis, { direct }: ModeState): readonly ExposedLead[] {
+	if (direct === undefined) return [];
+	return findExposedLeads(circuit, direct).filter(({ first }) => !isBatteryLink(circuit, first.ends));
+}
+
+/** Between the posts of two batteries of one bank. */
+function isBatteryLink(circuit: Circuit, ends: readonly { readonly point?: number | undefined }[]): boolean {
+	return ends.every(({ point }) => {
+		const found = point === undefined ? undefined : circuit.points[point];
+		const part = found?.kind === "terminal" ? found.part : undefined;
+		return circuit.sources.some((source) => source.part === part && source.sort === "battery");
+	});
+}
+
+function tellLead({ conductors, first }: ExposedLead): string {
+	const names = [...new Set(conductors.map(({ cable, name }) => cable ?? name))];
+	return `${formatGauge(first.gauge)} in ${listNames(names)}`;
+}
+
+function startOf({ exposure }: ExposedLead): string {
+	return exposure.device === undefined ? exposure.source : `where it leaves the ${exposure.device.part} side`;
+}
+
+function placeOf(
+	circuit: Circuit,
+	{ direct }: ModeState,
+	{ first, conductors }: ExposedLead,
+	code: string,
+): Pick<Finding, "code" | "key" | "span" | "marks" | "path"> {
+	const cable = first.cable === undefined ? undefined : circuit.cableByTag.get(first.cable);
+	const names = [...new Set(conductors.map((conductor) => conductor.cable ?? conductor.name))];
+	const point = first.ends[1].point ?? first.ends[0].point;
+	const way = point === undefined ? undefined : direct?.poles.reachOf(point, "hot");
+	return {
+		code,
+		key: `${code}@${names[0] ?? ""}`,
+		span: cable?.span ?? first.span,
+		marks: names,
+		path: point === undefined || way === undefined ? [] : tellWay(circuit, way.edgesTo(point), point),
+	};
+}
+
+type Distance = DeviceDistance & { readonly provenance: Provenance };
+
+/** How near the device must stand, and how near in a sheath where the rules allow for one. */
+function distancesOf(
+	{ plan }: Circuit,
+	atBattery: boolean,
+): { readonly near: Distance; readonly sheathed: Distance | undefined } {
+	if (plan.settings.rules !== "boat") return { near: deviceDistance("low voltage of a vehicle"), sheathed: undefined };
+	return {
+		near: deviceDistance("anywhere"),
+		sheathed: deviceDistance(atBattery ? "sheathed, at a battery terminal" : "sheathed or enclosed"),
+	};
+}
+
+function tellNear(circuit: Circuit): string {
+	return `within ${tellLength(circuit, distancesOf(circuit, true).near.metres)} of it`;
+}
+
+function tellLength({ plan }: Circuit, metres: number): string {
+	return plan.settings.region === "us"
+		? `${formatNumber(metres / 0.0254, 1)} in`
+		: `${formatNumber(metres * 100, 0)} cm`;
+}
