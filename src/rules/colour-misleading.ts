@@ -12,6 +12,7 @@ import { colourParts, findColour } from "../handbook/colours.ts";
 import { citation } from "../handbook/provenance.ts";
 import type { Settings } from "../plan/plan.ts";
 import { keyOfCable } from "./cable-unsuited.ts";
+import { findMisleadingDirect } from "./direct-colours.ts";
 import { keyOfMistake, placeMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -67,7 +68,11 @@ at s1
   lights-2.white on s1.load
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) =>
+		findOverModes(analysis, (state) => [
+			...checkMode(analysis, state),
+			...findMisleadingDirect(analysis, state, colourMisleading.code),
+		]),
 };
 
 /** A conductor, what it carries, and the mistake it comes from. */

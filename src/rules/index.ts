@@ -24,10 +24,12 @@ import { legMissing } from "./leg-missing.ts";
 import { lineLoadReversed } from "./line-load-reversed.ts";
 import { loadVoltageWrong } from "./load-voltage-wrong.ts";
 import { mainBypassed } from "./main-bypassed.ts";
+import { negativeFused } from "./negative-fused.ts";
 import { neutralBorrowed } from "./neutral-borrowed.ts";
 import { neutralGroundExchanged } from "./neutral-ground-exchanged.ts";
 import { neutralNotIsolated } from "./neutral-not-isolated.ts";
 import { onePoleOpened } from "./one-pole-opened.ts";
+import { polarityDcReversed } from "./polarity-dc-reversed.ts";
 import { polarityReversed } from "./polarity-reversed.ts";
 import { polesJoined } from "./poles-joined.ts";
 import { protectionMissing } from "./protection-missing.ts";
@@ -45,6 +47,7 @@ import { switchWithoutEffect } from "./switch-without-effect.ts";
 import { systemsMixed } from "./systems-mixed.ts";
 import { terminalMetalWrong } from "./terminal-metal-wrong.ts";
 import { terminalOverfilled } from "./terminal-overfilled.ts";
+import { voltagesMixed } from "./voltages-mixed.ts";
 
 export const rules: readonly Rule[] = [
 	// protection
@@ -59,6 +62,9 @@ export const rules: readonly Rule[] = [
 	// polarity
 	polesJoined,
 	polarityReversed,
+	polarityDcReversed,
+	voltagesMixed,
+	negativeFused,
 	switchInNeutral,
 	switchWithoutEffect,
 	legLeftLive,

@@ -6,6 +6,7 @@ import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Circuit, Load, Point } from "../circuit/circuit.ts";
+import { findWrongDirectVoltage } from "./direct-voltage.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -44,7 +45,11 @@ circuit warm from LC breaker 20 A by 12-2
   9 ft to h1: heater 1500 W 110 V
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) =>
+		findOverModes(analysis, (state) => [
+			...checkMode(analysis, state),
+			...findWrongDirectVoltage(analysis, state, loadVoltageWrong.basis),
+		]),
 };
 
 /** How far from what it is made for a load's voltage may be, as a share. */
