@@ -22,10 +22,12 @@ import { type Arrival, deepestFan, type Places, routeAll } from "./places.ts";
 /** Lays out any box; of the orders worth trying the one with the fewest crossings. It is at least `leastWidth` wide. */
 export function layOutFree(content: BoxContent, leastWidth: number): BoxPlan {
 	const usual = usualSide(content);
-	let best = bestOf(content, usual, leastWidth);
-	// A box with more crossings than a tap has may do better the other way up.
-	if (best.crossings > tapCrossings) {
-		const other = bestOf(content, usual === "above" ? "below" : "above", leastWidth);
+	const unusual = usual === "above" ? "below" : "above";
+	let best = bestOf(content, usual, leastWidth, false);
+	// A box with more crossings than a tap has may do better the other way up, or with its device turned round.
+	for (const [side, all] of [[unusual, false] as const, [usual, true] as const, [unusual, true] as const]) {
+		if (best.crossings <= tapCrossings) break;
+		const other = bestOf(content, side, leastWidth, all);
 		if (other.crossings < best.crossings) best = other;
 	}
 	return best.plan;
@@ -35,8 +37,9 @@ function bestOf(
 	content: BoxContent,
 	side: "above" | "below",
 	leastWidth: number,
+	all: boolean,
 ): { readonly plan: BoxPlan; readonly crossings: number } {
-	const tried = freeChoices(content, side).map((choice) => {
+	const tried = freeChoices(content, side, all).map((choice) => {
 		const plan =
 			layOut(content, planFree(content, choice), leastWidth) ??
 			certain(layOut(content, planFree(content, { ...choice, shared: false }), leastWidth), "a layout");

@@ -41,12 +41,12 @@ export function usualSide(content: BoxContent): "above" | "below" {
 	return content.left.length > 1 || content.right.length > 1 ? "above" : "below";
 }
 
-/** The choices worth trying on one side, the plainest first. */
-export function freeChoices(content: BoxContent, side: FreeChoice["side"]): FreeChoice[] {
+/** The choices worth trying on one side, the plainest first; all of them where a simple box is not simple to lay out. */
+export function freeChoices(content: BoxContent, side: FreeChoice["side"], all: boolean): FreeChoice[] {
 	const devices = content.devices.length;
 	const plain: FreeChoice = { mirrored: new Set(), passing: "first", side, shared: true };
 	const cables = content.left.length + content.right.length;
-	if (devices <= 1 && cables <= 2 && content.splices.length <= 4) return [plain];
+	if (!all && devices <= 1 && cables <= 2 && content.splices.length <= 4) return [plain];
 	const choices: FreeChoice[] = [];
 	for (let bits = 0; bits < 2 ** Math.min(devices, 3); bits++) {
 		const mirrored = new Set([...content.devices.keys()].filter((index) => (bits >> index) % 2 === 1));
