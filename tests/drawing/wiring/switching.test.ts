@@ -70,16 +70,6 @@ circuit dryer from LC breaker two-pole 30 A by 10-3
   9 ft to r1: receptacle 30 A 120/240 V
 `,
 		],
-		[
-			"two legs that part in a box",
-			`${legs}circuit both from LC breaker two-pole 20 A by 12-3
-  9 ft to j1: box
-  from j1
-    5 ft by 12-2 to h1: heater 900 W
-  from j1.second
-    6 ft by 12-2 to h2: heater 900 W
-`,
-		],
 	])("%s", async (_, text) => {
 		const { sheets } = await draw(text);
 		expect(sheets.flatMap(brokenMeasures)).toEqual([]);
