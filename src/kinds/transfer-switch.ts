@@ -68,15 +68,14 @@ circuit bunks from LC breaker 20 A by 12-2
 		const rating = said.quantity("rating")?.value;
 		return {
 			terminals: [
-				...["1", "2", "out"].flatMap((side) => roles.map((role) => terminal(said, side, role))),
-				cage(said.region, "ground", "ground", "ground", {
-					gathers: true,
-					capacity: 3,
-					also: ["green"],
-					screw: "green",
-				}),
+				...["1", "2", "out"].flatMap((side) => [...roles, "ground" as const].map((role) => terminal(said, side, role))),
 			],
-			links: [...links, { between: ["ground", "^case"], nature: "solid" }],
+			links: [
+				...links,
+				{ between: ["1.ground", "out.ground"], nature: "solid" },
+				{ between: ["2.ground", "out.ground"], nature: "solid" },
+				{ between: ["out.ground", "^case"], nature: "solid" },
+			],
 			transfer: { group: "transfer", positions },
 			sides: ["1", "2", "out"].map((name) => side(name, twoLegs)),
 			onward: "out",
@@ -92,10 +91,10 @@ circuit bunks from LC breaker 20 A by 12-2
 	},
 };
 
-function terminal(said: Said, side: string, role: "hot" | "hot2" | "neutral"): TerminalSpec {
+function terminal(said: Said, side: string, role: "hot" | "hot2" | "neutral" | "ground"): TerminalSpec {
 	return cage(said.region, `${side}.${role}`, role, `${side}-${role}`, {
 		side: side === "out" ? "load" : "line",
-		screw: role === "neutral" ? "silver" : "brass",
+		screw: role === "neutral" ? "silver" : role === "ground" ? "green" : "brass",
 	});
 }
 
@@ -103,7 +102,7 @@ function side(name: string, twoLegs: boolean): Blueprint["sides"][number] {
 	const second = twoLegs ? { hot2: `${name}-hot2` } : {};
 	return {
 		name,
-		knots: { hot: `${name}-hot`, ...second, neutral: `${name}-neutral`, ground: "ground" },
+		knots: { hot: `${name}-hot`, ...second, neutral: `${name}-neutral`, ground: `${name}-ground` },
 	};
 }
 

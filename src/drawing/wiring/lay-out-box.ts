@@ -6,6 +6,7 @@ import { layOutLane } from "./box-lane-layout.ts";
 import type { BoxPlan } from "./box-plan.ts";
 import { addComing } from "./coming-plates.ts";
 import { layOutPanel } from "./panel-layout.ts";
+import { layOutTransfer } from "./transfer-layout.ts";
 
 /** The inside of any enclosure: a panel's or a device's on its rows where the shape fits, else rows with devices beside them. */
 export function layOutBox(content: BoxContent, leastWidth: number): BoxPlan {
@@ -18,6 +19,8 @@ function layOutPresent(content: BoxContent, leastWidth: number): BoxPlan {
 		const panel = layOutPanel(content, leastWidth);
 		if (panel !== undefined) return panel;
 	}
+	const transfer = layOutTransfer(content, leastWidth);
+	if (transfer !== undefined) return transfer;
 	const lane = planLane(content);
 	return lane === undefined ? layOutFree(content, leastWidth) : layOutLane(content, lane, leastWidth);
 }
