@@ -1,11 +1,15 @@
 // Every kind, in the order a reader meets them, and the words that find one.
+import { alternator } from "./alternator.ts";
+import { automaticSwitches } from "./automatic-switch.ts";
 import { groundBar, negativeBar, neutralBar } from "./bar.ts";
 import { battery } from "./battery.ts";
 import { box, cutEnd } from "./box.ts";
 import { breaker, groundFaultBreaker } from "./breaker.ts";
 import { bus } from "./bus.ts";
+import { charger } from "./charger.ts";
 import { earths } from "./chassis.ts";
 import { consumers } from "./consumer.ts";
+import { converters } from "./converter.ts";
 import { disconnect } from "./disconnect.ts";
 import { generator, inlet } from "./far-supply.ts";
 import { fuse } from "./fuse.ts";
@@ -15,8 +19,10 @@ import { inverter, inverterCharger } from "./inverter.ts";
 import type { Kind } from "./kind.ts";
 import { panel } from "./panel.ts";
 import { receptacle } from "./receptacle.ts";
+import { relays } from "./relay.ts";
 import { residualCurrentDevice } from "./residual-current-device.ts";
 import { shunt } from "./shunt.ts";
+import { solarController, solarModule } from "./solar.ts";
 import { starter } from "./starter.ts";
 import { dimmer, wallSwitch } from "./switch.ts";
 import { transferSwitch } from "./transfer-switch.ts";
@@ -47,16 +53,20 @@ export const kinds: readonly Kind[] = [
 	dimmer,
 	disconnect,
 	starter,
+	alternator,
+	charger,
+	...converters,
+	solarModule,
+	solarController,
+	...relays,
+	...automaticSwitches,
 	...consumers,
 	box,
 	cutEnd,
 ];
 
 /** Words the notation reserves for kinds that are read but have no meaning yet: the direct-current side and what follows. */
-export const kindsWithoutMeaning: ReadonlySet<string> = new Set(
-	`solar array solar-array alternator charger dc-dc converter solar-controller splice
-	thermostat relay contactor float-switch utility galvanic-isolator`.split(/\s+/),
-);
+export const kindsWithoutMeaning: ReadonlySet<string> = new Set(["splice", "utility", "galvanic-isolator"]);
 
 /** The kind a word stands for, or undefined. */
 export function findKind(word: string): Kind | undefined {

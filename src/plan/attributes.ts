@@ -206,6 +206,7 @@ class AttributeReader implements ReadAttributes {
 		if (next?.kind === "quantity" && next.quantity.dimension === spec.dimension)
 			return this.readQuantity(next.quantity, next, spec.word);
 		if (next !== undefined && next.kind !== "quantity" && next.kind !== "number") this.position--;
+		this.refusedFigure = true;
 		this.refuse(
 			planFinding("unit-wrong", {
 				title: `\`${term.text}\` needs a figure in ${unitsOf(spec.dimension).join(" or ")}`,

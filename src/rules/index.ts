@@ -19,6 +19,7 @@ import { groundBroken } from "./ground-broken.ts";
 import { groundFaultMissing } from "./ground-fault-missing.ts";
 import { groundUndersized } from "./ground-undersized.ts";
 import { inletLive } from "./inlet-live.ts";
+import { interruptingRatingLow } from "./interrupting-rating-low.ts";
 import { legLeftLive } from "./leg-left-live.ts";
 import { legMissing } from "./leg-missing.ts";
 import { lineLoadReversed } from "./line-load-reversed.ts";
@@ -41,6 +42,7 @@ import { receptacleRatingWrong } from "./receptacle-rating-wrong.ts";
 import type { Rule } from "./rule.ts";
 import { slackTooShort } from "./slack-too-short.ts";
 import { strandsUnterminated } from "./strands-unterminated.ts";
+import { stringVoltageHigh } from "./string-voltage-high.ts";
 import { supplyMissing } from "./supply-missing.ts";
 import { switchInNeutral } from "./switch-in-neutral.ts";
 import { switchWithoutEffect } from "./switch-without-effect.ts";
@@ -54,6 +56,8 @@ export const rules: readonly Rule[] = [
 	protectionMissing,
 	protectionTooLarge,
 	protectionTooFar,
+	interruptingRatingLow,
+	stringVoltageHigh,
 	protectionOutOfOrder,
 	mainBypassed,
 	backFeedUnfastened,

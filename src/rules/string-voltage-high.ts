@@ -1,0 +1,68 @@
+// A string of solar modules that gives more volts on a cold day than its controller bears.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { formatNumber } from "../base/quantity.ts";
+import { foldName } from "../plan/names.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+export const stringVoltageHigh: Rule = {
+	code: "string-voltage-high",
+	level: "danger",
+	what: "On the coldest day a string of solar modules gives more volts than its controller bears.",
+	why: "The controller's input breaks down for good, and can burn.",
+	help: "Put fewer modules in series, or use a controller for more volts.",
+	basis:
+		"NFPA 70 690.7(A), recalled: crystalline modules give up to 1.25 times their open-circuit voltage at 40 C below zero",
+	meter: "Live, string open at its disconnect, on a cold sunny morning: the voltage of the string.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`solar m1 200 W, open 22 V, short 11 A
+solar m2 200 W, open 22 V, short 11 A
+solar-controller mppt 20 A 12 V, limit 50 V
+feed middle from m1.- by single 10 AWG black
+  1 ft to m2.+
+feed sun from m1.+, m2.- by pair 10 AWG
+  12 ft to mppt.in
+`,
+	],
+	right: [
+		`solar m1 200 W, open 22 V, short 11 A
+solar m2 200 W, open 22 V, short 11 A
+solar-controller mppt 20 A 12 V, limit 75 V
+feed middle from m1.- by single 10 AWG black
+  1 ft to m2.+
+feed sun from m1.+, m2.- by pair 10 AWG
+  12 ft to mppt.in
+`,
+	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+};
+
+/** Of the open-circuit voltage, on the coldest day there is a factor for. */
+const coldFactor = 1.25;
+
+function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
+	if (direct === undefined) return [];
+	return circuit.loads.flatMap(({ part, between: [positive, negative] }) => {
+		const limit = circuit.plan.thingByName.get(foldName(part));
+		const most = limit?.kind.name === "solar-controller" ? limit.said.quantity("limit")?.value : undefined;
+		const volts = direct.potentials.between(positive, negative);
+		if (limit === undefined || most === undefined || volts === undefined || volts * coldFactor <= most) return [];
+		const cold = Number((volts * coldFactor).toFixed(1));
+		return [
+			finding({
+				code: stringVoltageHigh.code,
+				level: "danger",
+				title: `The string on ${part} gives ${formatNumber(volts, 1)} V, on the coldest day ${formatNumber(cold, 1)} V, and ${part} bears ${formatNumber(most, 1)} V`,
+				span: limit.span,
+				label: `bears ${formatNumber(most, 1)} V`,
+				marks: [part],
+				figures: [{ name: "voltage", found: cold, limit: most, unit: "V", source: stringVoltageHigh.basis }],
+				why: stringVoltageHigh.why,
+				help: `Put fewer modules in series on ${part}, or use a controller for ${formatNumber(cold, 0)} V or more.`,
+				basis: stringVoltageHigh.basis,
+			}),
+		];
+	});
+}
