@@ -143,13 +143,19 @@ export class RunRegister {
 		}
 		const [side, ...beyond] = resolved.rest;
 		const sides = resolved.thing.blueprint.sides.map((known) => known.name);
-		if (side === undefined) return { thing: resolved.thing.name, span: name.span };
-		if (sides.includes(side) && beyond.length === 0) return { thing: resolved.thing.name, side, span: name.span };
+		// Which of its inputs a cable comes to is for the builder to say.
+		const isOpen = direction === "to" && resolved.thing.blueprint.transfer !== undefined;
+		if (side === undefined && !isOpen) return { thing: resolved.thing.name, span: name.span };
+		if (side !== undefined && sides.includes(side) && beyond.length === 0)
+			return { thing: resolved.thing.name, side, span: name.span };
 		this.findings.push(
 			planFinding("side-unknown", {
-				title: `${resolved.thing.name} has no side \`${[side, ...beyond].join(".")}\` to go ${direction}`,
+				title:
+					side === undefined
+						? `It is not said to which input of ${resolved.thing.name} the cable goes`
+						: `${resolved.thing.name} has no side \`${[side, ...beyond].join(".")}\` to go ${direction}`,
 				span: name.span,
-				help: `${didYouMean(side, sides)} A ${resolved.thing.kind.name} has: ${sides.join(", ")}.`.trim(),
+				help: `${side === undefined ? "" : didYouMean(side, sides)} A ${resolved.thing.kind.name} has: ${sides.join(", ")}.`.trim(),
 			}),
 		);
 		return undefined;

@@ -43,6 +43,16 @@ describe("metric cable counts all its conductors", () => {
 		["3G2.5", ["brown hot 2.5 mm2", "blue neutral 2.5 mm2", "green-yellow ground 2.5 mm2"]],
 		["3G1.5 stranded", ["brown hot 1.5 mm2*", "blue neutral 1.5 mm2*", "green-yellow ground 1.5 mm2*"]],
 		["4G2.5", ["brown hot 2.5 mm2", "black hot2 2.5 mm2", "blue neutral 2.5 mm2", "green-yellow ground 2.5 mm2"]],
+		[
+			"5G1.5",
+			[
+				"brown hot 1.5 mm2",
+				"black hot2 1.5 mm2",
+				"grey hot3 1.5 mm2",
+				"blue neutral 1.5 mm2",
+				"green-yellow ground 1.5 mm2",
+			],
+		],
 		["2x1.5", ["brown hot 1.5 mm2", "blue neutral 1.5 mm2"]],
 	])("%s", (words, cores) => {
 		expect(coresOf(words)).toEqual(cores);

@@ -50,6 +50,9 @@ describe("a transfer switch", () => {
 	test("passed by a second feed ties both sources together", () => {
 		expect(levelled(`${two("two-pole")}feed past from gen by 10-2\n  9 ft to LC\n`)).toContain("inlet-live shore");
 	});
+	test("is not told which input a cable goes to", () => {
+		expect(levelled(two("two-pole").replace("8 ft to TS.2", "8 ft to TS"))).toContain("side-unknown");
+	});
 	test("too small for the device ahead of it", () => {
 		expect(levelled(two("two-pole").replace("TS 30 A", "TS 20 A"))).toEqual(["device-undersized"]);
 	});
