@@ -89,12 +89,11 @@ class BoxWiring {
 		const first = members.find((member) => member.end !== undefined)?.end;
 		const like = first?.conductor ?? this.likeAround(members[0]?.point);
 		if (like === undefined || members.length === 0) return;
-		const { joints } = this.draft.plan.settings;
 		// Named after what its first conductor is for here, as one that is inferred.
 		const knot = first?.conductor.ends[first.which].knot ?? like.role;
 		const splice = this.draft.addSplice(this.enclosure, knot, like.role, {
-			connector: landing.connector ?? joints.connector,
-			ports: landing.ports ?? this.draft.portsFor(landing.members.length),
+			make: landing.make,
+			members: landing.members.length,
 			said: true,
 			span: landing.span,
 		});

@@ -49,11 +49,11 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 			material: hop.cable.material,
 			stranded: core.stranded,
 			insulation: hop.cable.insulation,
-			length: hop.length === undefined ? undefined : hop.length.value + 2 * (hop.slack?.value ?? 0),
+			length: lengthOf(hop, to),
 			sort: "core",
 			cable: hop.tag,
 			ends: [
-				waitingEnd(fromBox, hop, core, keepApart(homes, run, fromBox, fromKnot), 0, leavingAt),
+				waitingEnd(fromBox, hop, core, keepApart(homes, run, fromBox, fromKnot), 0, leavingAt, leaving),
 				waitingEnd(
 					toBox,
 					hop,
@@ -61,6 +61,7 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 					hop.to.side === undefined ? keepApart(homes, run, toBox, toKnot) : toKnot,
 					1,
 					arrivingAt,
+					arriving,
 				),
 			],
 			span: hop.span,
@@ -83,6 +84,11 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 		flexible: hop.cable.flexible,
 		span: hop.span,
 	});
+}
+
+/** The length of a cable's conductors in metres, with what is left over at its ends and coiled up for later. */
+function lengthOf({ length, slack }: Hop, to: Thing): number | undefined {
+	return length === undefined ? undefined : length.value + 2 * (slack?.value ?? 0) + (to.blueprint.coil ?? 0);
 }
 
 /** Where cores leave from: the thing, its box and its side. */
@@ -236,6 +242,7 @@ function waitingEnd(
 	knot: string | undefined,
 	which: 0 | 1,
 	at: string | undefined,
+	side: SideSpec | undefined,
 ): DraftEnd {
 	const marked =
 		hop.markings.length === 0
@@ -243,7 +250,7 @@ function waitingEnd(
 			: hop.markings.find((marking) => marking.core === core.colour && marksEnd(marking, hop, which));
 	return {
 		point: undefined,
-		state: knot === undefined ? "capped" : "loose",
+		state: knot === undefined ? (side?.leaves ?? "capped") : "loose",
 		enclosure,
 		termination: core.stranded ? "bare" : "solid",
 		marked: marked?.colour,

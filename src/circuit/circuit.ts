@@ -98,6 +98,10 @@ export interface Splice extends AnyPoint {
 	/** `lever`, `push-in`, `twist-on`, `crimp`. */
 	readonly connector: string;
 	readonly ports: number;
+	/** Amperes it carries, and the conductors a port takes, where that was said. */
+	readonly rating: number | undefined;
+	readonly smallest: Gauge | undefined;
+	readonly largest: Gauge | undefined;
 	readonly said: boolean;
 }
 /** The metal of an enclosure. */

@@ -168,7 +168,7 @@ function enclosureFor(draft: Draft, thing: Thing): Enclosure {
 		metal: thing.box?.metal ?? own?.metal ?? false,
 		...(thing.place === undefined ? {} : { place: thing.place }),
 		...(volume === undefined ? {} : { volume }),
-		...(thing.box === undefined ? {} : { fittings: thing.box.fittings }),
+		...(thing.box === undefined || (own?.sort ?? "box") !== "box" ? {} : { fittings: thing.box.fittings }),
 		span: thing.span,
 	});
 }

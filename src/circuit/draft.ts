@@ -2,7 +2,8 @@
 import { certain } from "../base/certain.ts";
 import type { Span } from "../base/span.ts";
 import type { Role, TerminalSpec, Termination } from "../kinds/kind.ts";
-import type { Core, Plan, Thing } from "../plan/plan.ts";
+import { foldName } from "../plan/names.ts";
+import type { Core, JointMake, Plan, Thing } from "../plan/plan.ts";
 import type { Cable, Conductor, Enclosure, End, Link, Part, Point } from "./circuit.ts";
 import { findLoneRoles } from "./lone-roles.ts";
 import { PointNames } from "./point-names.ts";
@@ -121,15 +122,40 @@ export class Draft {
 		enclosure: Enclosure,
 		knot: string,
 		role: Role,
-		said: { connector: string; ports: number; said: boolean; span: Span },
+		{ make, members, said, span }: { make?: JointMake | undefined; members: number; said: boolean; span: Span },
 	): number {
 		const index = this.points.length;
 		const base = `${enclosure.name}/${knot.replace(":", ".")}`;
 		let name = base;
 		for (let copy = 2; this.spliceNames.has(name); copy++) name = `${base}-${copy}`;
 		this.spliceNames.add(name);
-		this.addPoint({ kind: "splice", index, name, enclosure, role, ...said });
+		const usual = this.jointOf(enclosure);
+		const connector = make?.connector ?? usual.connector;
+		// A connector of the usual sort is the usual one, as far as nothing else is said of it.
+		const alike = connector === usual.connector ? usual : undefined;
+		const { rating, smallest, largest } =
+			make?.rating === undefined && make?.largest === undefined ? (alike ?? {}) : make;
+		this.addPoint({
+			kind: "splice",
+			index,
+			name,
+			enclosure,
+			role,
+			connector,
+			ports: make?.ports ?? portsFor(usual, members),
+			rating,
+			smallest,
+			largest,
+			said,
+			span,
+		});
 		return index;
+	}
+
+	/** The usual connector in an enclosure: its own, where it is one, else that of the plan. */
+	private jointOf(enclosure: Enclosure): JointMake {
+		const thing = this.plan.thingByName.get(foldName(enclosure.name));
+		return thing?.blueprint.joint ?? this.plan.settings.joints;
 	}
 
 	/** The name that the next conductor gets: made unique by a running number. */
@@ -246,17 +272,16 @@ export class Draft {
 		return point.clamp === "cage" ? "ferrule" : "bare";
 	}
 
-	/**
-	 * Ports of a connector for so many members: the plan's usual one where it has enough, else the next that is sold:
-	 * 2, 3 and 5 are (common practice); larger joints take as many as they need.
-	 */
-	portsFor(members: number): number {
-		const usual = this.plan.settings.joints.ports;
-		if (usual !== undefined && usual >= members) return usual;
-		return [2, 3, 5].find((ports) => ports >= members) ?? members;
-	}
-
 	private addPoint(point: Point): void {
 		this.points.push(point);
 	}
+}
+
+/**
+ * Ports of a connector for so many members: the usual one where it has enough, else the next that is sold:
+ * 2, 3 and 5 are (common practice); larger joints take as many as they need.
+ */
+function portsFor({ ports: usual }: JointMake, members: number): number {
+	if (usual !== undefined && usual >= members) return usual;
+	return [2, 3, 5].find((ports) => ports >= members) ?? members;
 }

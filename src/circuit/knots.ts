@@ -61,10 +61,8 @@ function splice(
 	terminals: readonly number[],
 ): void {
 	const { conductor, end } = certain(waiting[0], "a core to splice");
-	const { connector } = draft.plan.settings.joints;
 	const point = draft.addSplice(enclosure, knot.name, conductor.role, {
-		connector,
-		ports: draft.portsFor(waiting.length + terminals.length),
+		members: waiting.length + terminals.length,
 		said: false,
 		span: end.span,
 	});

@@ -118,7 +118,11 @@ class BoxReader {
 		const members = this.landed.get(splice.index) ?? [];
 		const free = splice.ports - members.length;
 		const ports = free > 0 ? `${free} free` : free === 0 ? "none free" : `${-free} too many`;
-		return `${splice.name}: ${splice.connector} connector, ${splice.ports} ports, ${ports}: ${this.tellLanded(splice.index)}`;
+		const { rating, smallest, largest } = splice;
+		const takes =
+			smallest === undefined || largest === undefined ? "" : `, ${formatGauge(smallest)} to ${formatGauge(largest)}`;
+		const carries = rating === undefined ? "" : `, ${rating} A`;
+		return `${splice.name}: ${splice.connector} connector${carries}${takes}, ${splice.ports} ports, ${ports}: ${this.tellLanded(splice.index)}`;
 	}
 
 	private tellLanded(point: number): string {

@@ -1,7 +1,7 @@
 // A box where cables meet: every core is spliced to its like. Devices may be indented below it.
 
 import type { Kind } from "./kind.ts";
-import { passSide, secondSide, switchedSide } from "./terminals.ts";
+import { passAll, secondSide, switchedSide } from "./terminals.ts";
 
 export const box: Kind = {
 	name: "box",
@@ -24,7 +24,7 @@ circuit bunks from LC breaker 20 A by 12-2
 		const volume = said.quantity("volume");
 		return {
 			terminals: [],
-			sides: [passSide("feed"), switchedSide, secondSide],
+			sides: [passAll("feed"), switchedSide, secondSide],
 			onward: "feed",
 			enclosure: { sort: "box", metal: false },
 			face: {
@@ -35,24 +35,4 @@ circuit bunks from LC breaker 20 A by 12-2
 			},
 		};
 	},
-};
-
-export const cutEnd: Kind = {
-	name: "end",
-	summary:
-		"The end of a cable that is not in a box yet: its cores are capped and the cable waits, tagged, in the wall.",
-	example: `inlet shore 30 A 120 V
-panel LC main 30 A from shore by 10-2, 12 ft
-circuit later from LC breaker 20 A by 12-2
-  14 ft to e1: end
-`,
-	stands: ["hop"],
-	attributes: [],
-	build: () => ({
-		terminals: [],
-		sides: [{ name: "feed", knots: {} }],
-		onward: "feed",
-		enclosure: { sort: "open", metal: false },
-		face: { text: "cable end, capped", wiring: "conductor-capped", oneLine: "cable-end", traits: ["junction"] },
-	}),
 };

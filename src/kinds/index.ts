@@ -3,13 +3,14 @@ import { alternator } from "./alternator.ts";
 import { automaticSwitches } from "./automatic-switch.ts";
 import { groundBar, negativeBar, neutralBar } from "./bar.ts";
 import { battery } from "./battery.ts";
-import { box, cutEnd } from "./box.ts";
+import { box } from "./box.ts";
 import { breaker, groundFaultBreaker } from "./breaker.ts";
 import { bus } from "./bus.ts";
 import { charger } from "./charger.ts";
 import { earths } from "./chassis.ts";
 import { consumers } from "./consumer.ts";
 import { converters } from "./converter.ts";
+import { cutEnd } from "./cut-end.ts";
 import { disconnect } from "./disconnect.ts";
 import { generator, inlet } from "./far-supply.ts";
 import { fuse } from "./fuse.ts";
@@ -23,6 +24,7 @@ import { relays } from "./relay.ts";
 import { residualCurrentDevice } from "./residual-current-device.ts";
 import { shunt } from "./shunt.ts";
 import { solarController, solarModule } from "./solar.ts";
+import { splice } from "./splice.ts";
 import { starter } from "./starter.ts";
 import { dimmer, wallSwitch } from "./switch.ts";
 import { transferSwitch } from "./transfer-switch.ts";
@@ -62,11 +64,12 @@ export const kinds: readonly Kind[] = [
 	...automaticSwitches,
 	...consumers,
 	box,
+	splice,
 	cutEnd,
 ];
 
 /** Words the notation reserves for kinds that are read but have no meaning yet: the direct-current side and what follows. */
-export const kindsWithoutMeaning: ReadonlySet<string> = new Set(["splice", "utility", "galvanic-isolator"]);
+export const kindsWithoutMeaning: ReadonlySet<string> = new Set(["utility", "galvanic-isolator"]);
 
 /** The kind a word stands for, or undefined. */
 export function findKind(word: string): Kind | undefined {

@@ -123,6 +123,16 @@ export interface Blueprint {
 		readonly metal: boolean;
 		readonly volume?: Quantity;
 	};
+	/** A joint connector that is a thing of its own: what is joined at it is joined with it. */
+	readonly joint?: {
+		readonly connector: string;
+		readonly ports?: number;
+		readonly rating?: number;
+		readonly smallest?: Gauge;
+		readonly largest?: Gauge;
+	};
+	/** Metres of cable coiled up at it, for later. */
+	readonly coil?: number;
 	/** In a panel: slots and a neutral bar can be said below it, and stand behind it. */
 	readonly heads?: boolean;
 	/** Parts that a thing brings without being told: a panel's main breaker and bars. */
@@ -174,6 +184,8 @@ export interface TerminalSpec {
  */
 export interface SideSpec {
 	readonly name: string;
+	/** How cores are left that go to no knot; capped unless said otherwise. */
+	readonly leaves?: "loose";
 	/** Set where this side carries another system than the thing's others: the battery side of an inverter. */
 	readonly system?: System;
 	readonly knots: Partial<Record<Role, string>>;

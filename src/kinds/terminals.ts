@@ -93,6 +93,12 @@ export function passSide(name: string): SideSpec {
 	return { name, knots: { hot: "^hot", hot2: "^hot2", neutral: "^neutral", ground: "^ground" } };
 }
 
+/** A side at which every core goes on, whatever system it is of. */
+export function passAll(name: string): SideSpec {
+	const side = passSide(name);
+	return { ...side, knots: { ...side.knots, hot3: "^hot3", positive: "^positive", negative: "^negative" } };
+}
+
 /** The side of what a switch loop leaves that is switched with it: what hangs there goes on and off with the thing itself. */
 export const switchedSide: SideSpec = {
 	name: "switched",

@@ -5,9 +5,10 @@ import type { Termination } from "../kinds/kind.ts";
 import type { AcceptStatement, AtStatement, Landing, ModeStatement, NameTerm } from "../syntax/tree.ts";
 import { type CableWords, readCableMake } from "./cable-make.ts";
 import { planFinding } from "./codes.ts";
+import { readJointMake } from "./joint-make.ts";
 import { foldName } from "./names.ts";
 import type { Acceptance, BoxLandings, SaidLanding, SaidMode, Thing } from "./plan.ts";
-import { connectors, terminations } from "./wiring-words.ts";
+import { terminations } from "./wiring-words.ts";
 
 /** The landings of an `at` block; a word that is none of its own is a finding and drops that landing only. */
 export function readLandings(
@@ -56,16 +57,6 @@ function readLanding(landing: Landing, cables: CableWords, findings: Finding[]):
 			};
 		}
 		case "join": {
-			const [word, ports] = landing.connector;
-			const connector = connectors.find((known) => word?.kind === "name" && known === word.text);
-			if (word !== undefined && connector === undefined)
-				findings.push(
-					planFinding("attribute-unknown", {
-						title: "This is no kind of joint connector",
-						span: word.span,
-						help: `Connectors are: ${connectors.join(", ")}.`,
-					}),
-				);
 			return {
 				sort: "join",
 				members: landing.members,
@@ -75,8 +66,7 @@ function readLanding(landing: Landing, cables: CableWords, findings: Finding[]):
 						return read === undefined ? [] : [[of, read] as const];
 					}),
 				),
-				...(connector === undefined ? {} : { connector }),
-				...(ports?.kind === "number" ? { ports: ports.value } : {}),
+				make: readJointMake(landing.connector, findings),
 				span: landing.span,
 			};
 		}

@@ -30,12 +30,23 @@ export interface Settings {
 	/** How stranded ends are made up unless said otherwise; undefined: bare. */
 	readonly ends?: Termination;
 	/** The joint connector used unless said otherwise. */
-	readonly joints: { readonly connector: string; readonly ports?: number };
+	readonly joints: JointMake;
 	/** Splices in every box, even where one cable meets one device. */
 	readonly splicesAlways: boolean;
 	/** A sheet size; empty: the smallest that fits. */
 	readonly paper: string;
 	readonly notes: readonly string[];
+}
+
+/** A joint connector, as far as it was said. */
+export interface JointMake {
+	readonly connector: string;
+	readonly ports?: number;
+	/** Amperes it carries. */
+	readonly rating?: number;
+	/** The conductors that a port takes. */
+	readonly smallest?: Gauge;
+	readonly largest?: Gauge;
 }
 
 /** Where things are, and what that asks of them. */
@@ -176,8 +187,8 @@ export type SaidLanding =
 			readonly members: readonly (readonly NameTerm[])[];
 			/** How members' ends are made up, where that is said; of a terminal, the end of its pigtail there. */
 			readonly terminations: ReadonlyMap<NameTerm, Termination>;
-			readonly connector?: string;
-			readonly ports?: number;
+			/** The connector, where it is said. */
+			readonly make: JointMake | undefined;
 			readonly span: Span;
 	  }
 	| {

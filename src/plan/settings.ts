@@ -4,6 +4,7 @@ import { didYouMean } from "../base/nearest.ts";
 import type { Region, RuleSet } from "../kinds/kind.ts";
 import type { PlanStatement, Setting, Term } from "../syntax/tree.ts";
 import { notReckoned, planFinding } from "./codes.ts";
+import { readJointMake } from "./joint-make.ts";
 import { isLikely, tableTemperature } from "./places.ts";
 import type { Settings } from "./plan.ts";
 import { connectors, terminations } from "./wiring-words.ts";
@@ -37,15 +38,14 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 	const seen = new Set<string>();
 	for (const line of statement?.settings ?? []) {
 		const key = line.key.text;
-		const [first, second] = line.terms;
+		const [first] = line.terms;
 		if (seen.has(key) && key !== "note" && key !== "notes")
 			findings.push(
 				planFinding("attribute-twice", { title: `The setting \`${key}\` is said twice`, span: line.key.span }),
 			);
 		seen.add(key);
-		const taken = key === "joints" && second?.kind === "number" ? 2 : 1;
-		const extra = line.terms[taken];
-		if (extra !== undefined && key !== "box" && settingWords.includes(key))
+		const extra = line.terms[1];
+		if (extra !== undefined && key !== "box" && key !== "joints" && settingWords.includes(key))
 			findings.push(
 				planFinding("setting-wrong", {
 					title: `\`${key}\` takes no more behind its value`,
@@ -79,9 +79,8 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 				break;
 			}
 			case "joints": {
-				const connector = pick(connectors);
-				if (connector !== undefined)
-					settings.joints = { connector, ...(second?.kind === "number" ? { ports: second.value } : {}) };
+				if (first === undefined) pick(connectors);
+				settings.joints = readJointMake(line.terms, findings) ?? settings.joints;
 				break;
 			}
 			case "splices":

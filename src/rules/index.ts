@@ -9,17 +9,22 @@ import { circuitOverloaded } from "./circuit-overloaded.ts";
 import { circuitsJoined } from "./circuits-joined.ts";
 import { colourMisleading } from "./colour-misleading.ts";
 import { conductorsTooFew } from "./conductors-too-few.ts";
+import { coverWrong } from "./cover-wrong.ts";
 import { dedicatedCircuitShared } from "./dedicated-circuit-shared.ts";
 import { deviceUndersized } from "./device-undersized.ts";
 import { earthFaultUnopened } from "./earth-fault-unopened.ts";
 import { enclosureUnbonded } from "./enclosure-unbonded.ts";
 import { endContradicted } from "./end-contradicted.ts";
 import { endLoose } from "./end-loose.ts";
+import { gangsTooFew } from "./gangs-too-few.ts";
 import { groundBroken } from "./ground-broken.ts";
 import { groundFaultMissing } from "./ground-fault-missing.ts";
 import { groundUndersized } from "./ground-undersized.ts";
 import { inletLive } from "./inlet-live.ts";
 import { interruptingRatingLow } from "./interrupting-rating-low.ts";
+import { jointSizeWrong } from "./joint-size-wrong.ts";
+import { jointUnboxed } from "./joint-unboxed.ts";
+import { jointUndersized } from "./joint-undersized.ts";
 import { legLeftLive } from "./leg-left-live.ts";
 import { legMissing } from "./leg-missing.ts";
 import { lineLoadReversed } from "./line-load-reversed.ts";
@@ -104,6 +109,11 @@ export const rules: readonly Rule[] = [
 	endLoose,
 	cappedEndLive,
 	slackTooShort,
+	jointUndersized,
+	jointSizeWrong,
+	jointUnboxed,
+	gangsTooFew,
+	coverWrong,
 	supplyMissing,
 	terminalOverfilled,
 	terminalMetalWrong,
