@@ -25,7 +25,7 @@ export type CheckPlan = (text: string, file: string, find: FindSource) => Checke
 export type TidyPlan = (text: string, file: string, wish: TidyWish) => Promise<TidiedPlan>;
 
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
-export const sheetChoices = ["all", "wiring", "one-line"] as const satisfies readonly SheetChoice[];
+export const sheetChoices = ["all", "wiring", "direct-current", "one-line"] as const satisfies readonly SheetChoice[];
 export type { SheetChoice, TidiedPlan };
 
 /** A drawn sheet. The name tells it from the others of its plan: `wiring`, `one-line`. */

@@ -1,6 +1,6 @@
 // What is in each enclosure of a circuit, and how its conductors meet it: from walls, on points, or free.
 import type { Cable, Circuit, Conductor, Enclosure, End, Link, Part, Splice } from "../../circuit/circuit.ts";
-import { systemOfRole } from "../../circuit/systems.ts";
+import { type Shows, showsAll } from "../system-parts.ts";
 import { sortByHead } from "./panel-groups.ts";
 
 /** Everything that belongs to one enclosure, whatever sheet it is drawn on. */
@@ -21,17 +21,16 @@ export interface CableEnd {
 	readonly end: 0 | 1;
 }
 
-/** The stock of each enclosure, by its name, in the order of the circuit. */
-export function takeStock(circuit: Circuit): Map<string, Stock> {
+/** The stock of each enclosure, by its name, in the order of the circuit: of what `shows` says is drawn. */
+export function takeStock(circuit: Circuit, shows: Shows = showsAll): Map<string, Stock> {
 	const stocks = new Map<string, Stock>();
 	for (const enclosure of circuit.enclosures)
 		stocks.set(enclosure.name, { enclosure, parts: [], splices: [], inner: [], links: [], meetings: [] });
 	for (const part of circuit.parts) stocks.get(part.enclosure.name)?.parts.push(part);
 	for (const point of circuit.points)
-		if (point.kind === "splice" && systemOfRole(point.role) !== "dc")
-			stocks.get(point.enclosure.name)?.splices.push(point);
+		if (point.kind === "splice" && shows.splice(point.index)) stocks.get(point.enclosure.name)?.splices.push(point);
 	for (const conductor of circuit.conductors)
-		if (conductor.cable === undefined && systemOfRole(conductor.role) !== "dc")
+		if (conductor.cable === undefined && shows.conductor(conductor.index))
 			stocks.get(conductor.ends[0].enclosure.name)?.inner.push(conductor);
 	for (const link of circuit.links) {
 		const part = circuit.partByName.get(link.part);

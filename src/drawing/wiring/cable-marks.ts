@@ -47,7 +47,7 @@ export function cableMarks(
 /**
  * The way beside a way of level and upright stretches: `aside` is measured downward where it starts. Corners stay on both neighbours, so that strands keep their distance and their order.
  */
-function shiftWay(points: readonly XY[], aside: number): XY[] {
+export function shiftWay(points: readonly XY[], aside: number): XY[] {
 	const [start, next] = points;
 	const sign = start !== undefined && next !== undefined && next.x < start.x ? -1 : 1;
 	return points.map((point, index) => {
@@ -84,7 +84,7 @@ function trimEnds({ points, from, to }: PlacedCable): XY[] {
  * Jacket colour as cable of that size is commonly sold in North America: 14 white, 12 yellow, 10 orange, larger and cord
  * black (common practice); elsewhere grey.
  */
-function jacketColour(circuit: Circuit, size: string | undefined, flexible: boolean): string {
+export function jacketColour(circuit: Circuit, size: string | undefined, flexible: boolean): string {
 	if (flexible) return "black";
 	if (circuit.plan.settings.region !== "us") return "grey";
 	return (size === undefined ? undefined : jacketBySize.get(size)) ?? "black";

@@ -3,10 +3,10 @@ import type { Analysis } from "../../analysis/analysis.ts";
 import type { NumberedFinding } from "../../base/finding.ts";
 import { listNames } from "../../base/wording.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
-import { alternatingPart } from "../alternating-part.ts";
 import { composeSheet } from "../furniture/compose-sheet.ts";
 import { type PlanFurniture, planFurniture } from "../furniture/plan-furniture.ts";
 import type { Group, Sheet } from "../scene.ts";
+import type { SystemPart } from "../system-parts.ts";
 import { drawGroups } from "./draw-groups.ts";
 import { type SheetShare, shareSheets } from "./feed-graph.ts";
 import type { ShapeMemo } from "./interior.ts";
@@ -24,20 +24,46 @@ export interface SetPlace {
 	readonly after: number;
 }
 
-/** The wiring sheets one after the other, one a panel; more where a panel has more than about 12 circuits. */
-export async function* drawWiring(
-	analysis: Analysis,
-	findings: readonly NumberedFinding[],
-	place: SetPlace,
-): AsyncGenerator<Sheet> {
-	const { circuit, leftOut } = alternatingPart(analysis.circuit);
-	const shares = shareSheets(circuit);
-	const furniture = planFurniture(circuit, findings);
-	const lit = litConductors(circuit, findings);
+/** The wiring sheets of a plan before they are drawn. */
+export interface WiringSet {
+	readonly part: SystemPart;
+	readonly shares: readonly SheetShare[];
+	readonly names: readonly string[];
+	/** The sheet an enclosure is drawn on; empty where on none. */
+	readonly sheetOf: (enclosure: string) => string;
+	/** What of these boxes is on the direct-current sheet, as a note. */
+	readonly reference: (boxes: readonly string[]) => string[];
+}
+
+/** Shares the alternating-current part of a circuit out to sheets. `other`: the sheet that draws the rest. */
+export function planWiring(part: SystemPart, other: string): WiringSet {
+	const shares = shareSheets(part.circuit, part.shows);
 	const names = shares.map((share) =>
 		shares.length === 1 || share.suffix === "" ? "wiring" : `wiring-${share.suffix}`,
 	);
-	const sheetOf = sheetFinder(shares, names);
+	const found = sheetFinder(shares, names);
+	const known = new Set(part.circuit.enclosures.map(({ name }) => name));
+	return {
+		part,
+		shares,
+		names,
+		sheetOf: (enclosure) => (known.has(enclosure) ? found(enclosure) : other),
+		reference: (boxes) => {
+			const shared = boxes.filter((name) => part.shared.has(name));
+			return shared.length === 0 ? [] : [`Direct-current side of ${listNames(shared, 12)}: sheet ${other}.`];
+		},
+	};
+}
+
+/** The wiring sheets one after the other, one a panel; more where a panel has more than about 12 circuits. */
+export async function* drawWiring(
+	analysis: Analysis,
+	{ shares, names, part: { circuit }, sheetOf, reference }: WiringSet,
+	findings: readonly NumberedFinding[],
+	place: SetPlace,
+): AsyncGenerator<Sheet> {
+	const furniture = planFurniture(analysis.circuit, findings);
+	const lit = litConductors(circuit, findings);
 	const memo: ShapeMemo = new Map();
 	const of = place.before + shares.length + place.after;
 	for (const [index, share] of shares.entries()) {
@@ -46,7 +72,11 @@ export async function* drawWiring(
 		const layout = await layOutShare(drawing, share);
 		const groups = drawGroups(drawing, layout, findings);
 		const contents = layout.boxes.flatMap(({ box }) => box.interior?.content ?? []);
-		const notes = [...leftOutNotes(leftOut), ...otherParts(shares, names, index), ...wiringNotes(analysis, contents)];
+		const notes = [
+			...reference(layout.boxes.map(({ box: { name } }) => name)),
+			...otherParts(shares, names, index),
+			...wiringNotes(analysis, contents),
+		];
 		yield composeShare(circuit, share, furniture, groups, notes, {
 			name: names[index] ?? "wiring",
 			number: place.before + index + 1,
@@ -73,11 +103,6 @@ function sheetFinder(shares: readonly SheetShare[], names: readonly string[]): (
 		}
 	}
 	return (enclosure) => sheetByBox.get(enclosure) ?? "";
-}
-
-/** What is not drawn on these sheets. */
-function leftOutNotes(names: readonly string[]): string[] {
-	return names.length === 0 ? [] : [`Not drawn here, for direct current only: ${listNames(names, 12)}.`];
 }
 
 /** On which sheets the other circuits of the same panel are. */

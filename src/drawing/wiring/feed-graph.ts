@@ -1,5 +1,6 @@
 // Which enclosures belong on one sheet, and how they hang together there: a tree from the panel, or a net that is none.
 import type { Cable, Circuit } from "../../circuit/circuit.ts";
+import { type Shows, showsAll } from "../system-parts.ts";
 import { type CableEnd, type Stock, takeStock } from "./box-content.ts";
 import { circuitsPerSheet, laneGap } from "./dimensions.ts";
 import { slotOrder } from "./panel-parts.ts";
@@ -37,8 +38,8 @@ export interface FeedNode {
 }
 
 /** The sheets of a circuit, in the order of its panels. */
-export function shareSheets(circuit: Circuit): SheetShare[] {
-	const stocks = takeStock(circuit);
+export function shareSheets(circuit: Circuit, shows: Shows = showsAll): SheetShare[] {
+	const stocks = takeStock(circuit, shows);
 	const regionOf = assignRegions(stocks);
 	const regions = new Map<string, Stock[]>();
 	for (const stock of stocks.values()) {

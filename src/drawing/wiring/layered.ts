@@ -1,9 +1,10 @@
-// The one file that knows the layout engine: places the boxes of a net that is no tree, and routes the cables between them.
+// The one file that knows the layout engine: places boxes that hang together as no tree does, and routes what runs between them.
 import elk, { type ElkExtendedEdge, type ElkNode } from "elkjs/lib/elk.bundled.js";
 import { certain } from "../../base/certain.ts";
 import type { Cable } from "../../circuit/circuit.ts";
 import type { XY } from "../scene.ts";
 import { fanDepth, laneGap, shortestCable } from "./dimensions.ts";
+import type { EngineGraph, EngineLayout } from "./engine-graph.ts";
 import type { PlacedBox, PlacedCable } from "./lanes.ts";
 import { boxAtEnd, glandAt, inReadingOrder, type Net } from "./net.ts";
 import { straighten } from "./places.ts";
@@ -65,6 +66,60 @@ function makeGraph(boxes: readonly SheetBox[], net: readonly Cable[], boxOf: Rea
 	};
 }
 
+/** Lays out a graph in layers; undefined where the engine fails. */
+export async function layOutGraph({ options, nodes, edges }: EngineGraph): Promise<EngineLayout | undefined> {
+	const portId = ({ node, port }: { readonly node: number; readonly port: number }): string => `n${node}:${port}`;
+	const placed = await runEngine({
+		id: "sheet",
+		layoutOptions: { ...options },
+		children: nodes.map(({ width, height, options: own, ports }, node) => ({
+			id: `n${node}`,
+			width,
+			height,
+			layoutOptions: { ...own },
+			ports: ports.map(({ side, at }, port) => ({
+				id: portId({ node, port }),
+				...at,
+				width: 0,
+				height: 0,
+				layoutOptions: { "elk.port.side": side === "left" ? "WEST" : "EAST" },
+			})),
+		})),
+		edges: edges.map(
+			({ from, to, label }, index): ElkExtendedEdge => ({
+				id: `e${index}`,
+				sources: [portId(from)],
+				targets: [portId(to)],
+				...(label === undefined
+					? {}
+					: { labels: [{ id: `l${index}`, text: "tag", ...label, layoutOptions: { ...labelOptions } }] }),
+			}),
+		),
+	});
+	if (placed === undefined) return undefined;
+	return {
+		nodes: nodes.map(({ ports }, node) => {
+			const found = certain(placed.children?.[node], "a placed box");
+			return {
+				x: found.x ?? 0,
+				y: found.y ?? 0,
+				ports: ports.map(({ at }, port) => {
+					const moved = found.ports?.[port];
+					return { x: moved?.x ?? at.x, y: moved?.y ?? at.y };
+				}),
+			};
+		}),
+		edges: edges.map(({ label }, index) => {
+			const found = certain(placed.edges?.[index], "a routed way");
+			const room = found.labels?.[0];
+			return {
+				bends: (found.sections?.[0]?.bendPoints ?? []).map(({ x, y }) => ({ x, y })),
+				...(label === undefined || room === undefined ? {} : { label: { x: room.x ?? 0, y: room.y ?? 0, ...label } }),
+			};
+		}),
+	};
+}
+
 /** The engine says what it cannot do by throwing, at times out of its depths: there is always a plainer layout. */
 async function runEngine(graph: ElkNode): Promise<ElkNode | undefined> {
 	try {
@@ -91,6 +146,9 @@ function snap(start: XY, bends: readonly XY[], end: XY): XY[] {
 	const way = [start, { ...first, y: start.y }, ...middle.slice(1, -1), { ...last, y: end.y }, end];
 	return straighten(way);
 }
+
+/** A label stands over the middle of its way. */
+const labelOptions = { "elk.edgeLabels.placement": "CENTER" };
 
 /** What is asked of the engine: the first four name its defaults and its seed, each of the others changes the layout. */
 export const engineOptions: Readonly<Record<string, string>> = {

@@ -1,7 +1,8 @@
 // Draws a plan text's wiring sheets for a test.
 import type { Circuit } from "../../../src/circuit/circuit.ts";
 import type { Sheet } from "../../../src/drawing/scene.ts";
-import { drawWiring } from "../../../src/drawing/wiring/draw-wiring.ts";
+import { partSystems } from "../../../src/drawing/system-parts.ts";
+import { drawWiring, planWiring } from "../../../src/drawing/wiring/draw-wiring.ts";
 import { type CheckResult, checkPlan } from "../../../src/pipeline.ts";
 
 /** The circuit of a plan and its wiring sheets, findings marked. */
@@ -14,8 +15,9 @@ export interface Drawn {
 /** Draws it as `draw` does: checked first. */
 export async function draw(text: string): Promise<Drawn> {
 	const { analysis, findings } = checkPlan(text, "test.ferrule");
+	const wiring = planWiring(partSystems(analysis.circuit).alternating, "direct-current");
 	const sheets: Sheet[] = [];
-	for await (const sheet of drawWiring(analysis, findings, { before: 0, after: 0 })) sheets.push(sheet);
+	for await (const sheet of drawWiring(analysis, wiring, findings, { before: 0, after: 0 })) sheets.push(sheet);
 	return { circuit: analysis.circuit, findings, sheets };
 }
 

@@ -1,0 +1,137 @@
+// Which functional column each box of the direct-current sheet stands in, and which way each run is drawn: away from the battery.
+import type { Part } from "../../circuit/circuit.ts";
+import type { DirectNet, DirectNode, Run } from "./net.ts";
+
+/** Battery, fuse or shunt, switch, bus, protection, equipment, load: from left to right. */
+export type Column = 0 | 1 | 2 | 3 | 4 | 5 | 6;
+
+/** The order of a net. */
+export interface NetOrder {
+	/** Undefined for what stands wherever its conductors are: stubs, flags and the ends of sheaths. */
+	readonly columnOf: (node: string) => Column | undefined;
+	/** The end of a run that is drawn on its left. */
+	readonly startOf: (run: Run) => 0 | 1;
+}
+
+/** How far power has come from the battery: to the first bus, from there to what it feeds, and beyond. */
+type Reach = "bank" | "distribution" | "branch";
+
+interface Found {
+	readonly depth: number;
+	readonly column: Column | undefined;
+	/** What follows is reached so. */
+	readonly onward: Reach;
+}
+
+/** Orders a net from its first battery outward; what no battery reaches, from its first box. */
+export function orderNet({ nodes }: DirectNet): NetOrder {
+	const byName = new Map(nodes.map((node) => [node.name, node]));
+	const found = new Map<string, Found>();
+	const carriesPower = ({ conductors, sort }: Run): boolean =>
+		sort === "strap" || conductors.some(({ role }) => role !== "negative" && role !== "ground");
+	const isAny = (): boolean => true;
+	/** Nearest first, so that what several ways lead to is reached by the shortest. */
+	const spread = (starts: readonly string[], passes: (run: Run) => boolean): void => {
+		const waiting: string[][] = [];
+		const wait = (name: string): void => {
+			const depth = found.get(name)?.depth ?? 0;
+			const there = waiting[depth];
+			if (there === undefined) waiting[depth] = [name];
+			else there.push(name);
+		};
+		for (const name of starts) wait(name);
+		for (let depth = 0; depth < waiting.length; depth++)
+			for (const name of waiting[depth] ?? []) {
+				const node = byName.get(name);
+				const here = found.get(name);
+				if (node === undefined || here === undefined || node.kind === "stub" || node.kind === "flag") continue;
+				for (const { run, end } of node.meetings) {
+					const next = byName.get(run.ends[end === 0 ? 1 : 0]);
+					if (next === undefined || found.has(next.name) || !passes(run)) continue;
+					found.set(next.name, reachNode(next, here));
+					wait(next.name);
+				}
+			}
+	};
+	/** Batteries that reach one another through nothing but fuses, switches and buses are one bank. */
+	const bankOf = (start: string): string[] => {
+		const seen = new Set([start]);
+		for (const name of seen)
+			for (const { run, end } of byName.get(name)?.meetings ?? []) {
+				const next = byName.get(run.ends[end === 0 ? 1 : 0]);
+				if (next !== undefined && carriesPower(run) && (isBattery(next) || isPassage(next))) seen.add(next.name);
+			}
+		return [...seen].filter((name) => {
+			const node = byName.get(name);
+			return name === start || (node !== undefined && isBattery(node));
+		});
+	};
+	const batteries = nodes.filter(isBattery).map(({ name }) => name);
+	for (const start of [...batteries, ...nodes.map(({ name }) => name)]) {
+		if (found.has(start)) continue;
+		const bank = bankOf(start);
+		for (const name of bank) {
+			const node = byName.get(name);
+			if (node !== undefined) found.set(name, reachNode(node, { depth: -1, column: undefined, onward: "bank" }));
+		}
+		spread(bank, carriesPower);
+		// What only negatives and grounds lead to comes after what power leads to.
+		spread([...found.keys()], isAny);
+	}
+	const rankOf = (name: string): readonly [number, number] => {
+		const { depth = 0, column } = found.get(name) ?? {};
+		return [column ?? -1, depth];
+	};
+	return {
+		columnOf: (name) => found.get(name)?.column,
+		startOf: ({ ends: [from, to] }) => {
+			const [one, other] = [byName.get(from), byName.get(to)];
+			// A stub ends what it hangs on, whichever way that is written.
+			if (one?.kind === "stub" || one?.kind === "flag") return 1;
+			if (other?.kind === "stub" || other?.kind === "flag") return 0;
+			const [first, second] = [rankOf(from), rankOf(to)];
+			if (first[0] >= 0 && second[0] >= 0 && first[0] !== second[0]) return first[0] < second[0] ? 0 : 1;
+			return first[1] <= second[1] ? 0 : 1;
+		},
+	};
+}
+
+function reachNode(node: DirectNode, { depth, onward }: Found): Found {
+	if (node.kind !== "box") return { depth: depth + 1, column: undefined, onward };
+	const parts = node.stock.parts;
+	const has = (test: (part: Part) => boolean): boolean => parts.some(test);
+	const at = (column: Column, next: Reach): Found => ({ depth: depth + 1, column, onward: next });
+	if (isBattery(node)) return onward === "bank" ? at(0, "bank") : at(6, "branch");
+	if (has(({ face }) => face.oneLine === "bus"))
+		return at(onward === "branch" ? 6 : onward === "bank" ? 3 : 4, further(onward));
+	if (has(({ face }) => face.traits.includes("panel") || isEquipment(face)))
+		return at(onward === "branch" ? 6 : 5, "branch");
+	const inLine = parts.length === 1 && has(({ face }) => inLineTraits.some((trait) => face.traits.includes(trait)));
+	if (!inLine || onward === "branch") return at(6, "branch");
+	if (onward === "distribution") return at(4, onward);
+	return at(has(({ face }) => face.traits.includes("breaker") || face.oneLine === "shunt") ? 1 : 2, onward);
+}
+
+/** Whether current goes through it to where it is made or used. */
+function isPassage(node: DirectNode): boolean {
+	if (node.kind !== "box") return node.kind === "sheath";
+	return node.stock.parts.every(
+		({ face }) => face.oneLine === "bus" || inLineTraits.some((trait) => face.traits.includes(trait)),
+	);
+}
+
+function further(reach: Reach): Reach {
+	return reach === "bank" ? "distribution" : reach;
+}
+
+function isBattery(node: DirectNode): boolean {
+	return node.kind === "box" && node.stock.parts.some(({ face }) => face.oneLine === "battery");
+}
+
+/** What makes or converts power. */
+function isEquipment({ oneLine, traits }: Part["face"]): boolean {
+	return traits.includes("source") || converters.has(oneLine);
+}
+
+const inLineTraits = ["breaker", "disconnect", "switch", "junction"] as const;
+const converters: ReadonlySet<string> = new Set(["dc-dc", "charger", "solar-controller", "solar-array", "alternator"]);

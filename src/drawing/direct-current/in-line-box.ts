@@ -1,0 +1,146 @@
+// What sits in one conductor: a fuse, a breaker, a shunt, a disconnect, a switch; whatever else is in the sheath is spliced through below it.
+import type { Circuit, Part } from "../../circuit/circuit.ts";
+import type { Mark, XY } from "../scene.ts";
+import type { Stock } from "../wiring/box-content.ts";
+import { contactOf, contactSymbol, type FaceSymbol, faceOf } from "../wiring/face-symbols.ts";
+import { wordsOf } from "./device-box.ts";
+import {
+	caseMark,
+	type DirectBox,
+	type Dock,
+	leadMark,
+	nameStyle,
+	noteStyle,
+	type SidedMeeting,
+	screwMark,
+	terminalPitch,
+	words,
+	wordsWidth,
+} from "./direct-box.ts";
+import { pointsAt } from "./rows.ts";
+
+/** The box of such a device, its line side on one wall and its load side on the other; undefined where more is in it. */
+export function inLineBox(circuit: Circuit, stock: Stock, meetings: readonly SidedMeeting[]): DirectBox | undefined {
+	const { enclosure, parts, splices, inner } = stock;
+	const [device, ...others] = parts;
+	if (device === undefined || others.length > 0 || inner.length > 0) return undefined;
+	const contact = contactIn(circuit, device);
+	const [line, load] = [terminalOn(circuit, device, "line"), terminalOn(circuit, device, "load")];
+	if (contact === undefined || line === undefined || load === undefined || device.points.length !== 2) return undefined;
+	const rows = [[line, load], ...splices.map(({ index }) => [index])];
+	const ends = meetings.map((meeting) => {
+		const points = pointsAt(circuit, enclosure.name, meeting);
+		return {
+			meeting,
+			rows: points.map((point) => rows.findIndex((row) => point !== undefined && row.includes(point))),
+		};
+	});
+	// Each row has one conductor on each wall at most, and a sheath's rows follow one another.
+	const taken = new Set<string>();
+	const sideOf = new Map<number, "left" | "right">();
+	for (const { meeting, rows: own } of ends)
+		for (const [index, row] of own.entries()) {
+			const place = `${meeting.side} ${row}`;
+			if (row < 0 || taken.has(place) || (index > 0 && row !== (own[index - 1] ?? 0) + 1)) return undefined;
+			taken.add(place);
+			const point = pointsAt(circuit, enclosure.name, meeting)[index] ?? -1;
+			if (row === 0) sideOf.set(point, meeting.side);
+		}
+	const [lineSide, loadSide] = [sideOf.get(line), sideOf.get(load)];
+	if (lineSide !== undefined && lineSide === loadSide) return undefined;
+	const isTurned = lineSide === "right" || loadSide === "left";
+	const [name = "", ...details] = wordsOf(circuit, enclosure, device, undefined);
+	const width = Math.max(
+		contact.width + 40,
+		wordsWidth(name, nameStyle) + 24,
+		...details.map((text) => wordsWidth(text, noteStyle) + 24),
+	);
+	const middle = Math.round(width / 2);
+	const heightOf = (row: number): number => firstRow + row * terminalPitch;
+	const last = heightOf(rows.length - 1);
+	const height = last + contact.height / 2 + 8 + details.length * 14 + 4;
+	const docks = ends.map(({ meeting, rows: own }): Dock => {
+		const wall = meeting.side === "left" ? 0 : width;
+		const ys = own.map(heightOf);
+		return {
+			meeting,
+			side: meeting.side,
+			at: { x: wall, y: (Math.min(...ys) + Math.max(...ys)) / 2 },
+			tips: own.map((row): XY => ({ x: row === 0 ? wall : middle, y: heightOf(row) })),
+		};
+	});
+	const leftPoint = isTurned ? load : line;
+	const rightPoint = isTurned ? line : load;
+	const marks: Mark[] = [
+		caseMark(enclosure, width, height),
+		words(name, { x: middle, y: 18 }, enclosure.name, { ...nameStyle, anchor: "middle", paint: "ink" }),
+		leadMark(device.name, [
+			{ x: 0, y: firstRow },
+			{ x: middle - contact.width / 2, y: firstRow },
+		]),
+		leadMark(device.name, [
+			{ x: middle + contact.width / 2, y: firstRow },
+			{ x: width, y: firstRow },
+		]),
+		{
+			kind: "symbol",
+			symbol: contact.symbol,
+			of: device.name,
+			x: middle,
+			y: firstRow,
+			scale: 1,
+			...(isTurned ? { turn: 180 } : {}),
+			paint: "ink",
+		},
+		...details.map((text, index) =>
+			words(text, { x: middle, y: last + contact.height / 2 + 16 + index * 14 }, enclosure.name, { anchor: "middle" }),
+		),
+	];
+	const over: Mark[] = [
+		screwMark(circuit, leftPoint, { x: 0, y: firstRow }),
+		screwMark(circuit, rightPoint, { x: width, y: firstRow }),
+		...splices.map(({ name: of, connector }, index): Mark => {
+			const symbol = contactSymbol(`splice-${connector}`)?.symbol ?? "splice-lever";
+			return { kind: "symbol", symbol, of, x: middle, y: heightOf(index + 1), scale: 1, paint: "ink" };
+		}),
+	];
+	const within = { x: 0, y: 0, width, height };
+	const nameOf = (point: number): string => circuit.points[point]?.name ?? "";
+	return {
+		name: `box ${enclosure.name}`,
+		label: [name, ...details].join(": "),
+		span: enclosure.span,
+		width,
+		height,
+		docks,
+		draw: () => ({
+			marks,
+			over,
+			anchors: [
+				[nameOf(leftPoint), { at: { x: 0, y: firstRow }, within }],
+				[nameOf(rightPoint), { at: { x: width, y: firstRow }, within }],
+				...splices.map(({ name: of }, index) => [of, { at: { x: middle, y: heightOf(index + 1) }, within }] as const),
+				[device.name, { at: { x: width - 8, y: 10 }, within }],
+				[enclosure.name, { at: { x: width - 8, y: 10 }, within }],
+			],
+		}),
+	};
+}
+
+/** What opens, or what is measured at. */
+function contactIn(circuit: Circuit, device: Part): FaceSymbol | undefined {
+	const { oneLine } = device.face;
+	if (oneLine === "fuse") return contactSymbol("contact-fuse");
+	if (oneLine === "shunt") return faceOf(device, false);
+	return contactOf(device, 1, circuit.plan.settings.region);
+}
+
+function terminalOn(circuit: Circuit, device: Part, side: "line" | "load"): number | undefined {
+	return device.points.find((index) => {
+		const point = circuit.points[index];
+		return point?.kind === "terminal" && point.side === side;
+	});
+}
+
+/** The height of the device's own row. */
+const firstRow = 42;

@@ -1,0 +1,93 @@
+// Sets the storeys of a folded net below one another, and leads their feeds round: out on the right, back below, in on the left.
+import { type Box, boundsOfPoints, joinBoxes } from "../bounds.ts";
+import type { XY } from "../scene.ts";
+import { straighten } from "../wiring/places.ts";
+import type { Storey } from "./fold.ts";
+import type { DirectLayout, PlacedBox, PlacedDock, PlacedRun } from "./lay-out-net.ts";
+
+/** The layout with each storey below the one before. Feeds end, so far, where they leave the first storey. */
+export function stackStoreys(
+	boxes: readonly PlacedBox[],
+	runs: readonly PlacedRun[],
+	storeys: readonly Storey[],
+): DirectLayout {
+	const storeyOf = (name: string): number => storeys.findIndex(({ nodes }) => nodes.has(name));
+	const feeds = new Set(storeys.flatMap((storey) => storey.feeds));
+	const isIn = (storey: number, { run }: PlacedRun): boolean =>
+		storeyOf(run.ends[0]) === storey && (feeds.has(run) || storeyOf(run.ends[1]) === storey);
+	const boundsOf = (storey: number): Box =>
+		joinBoxes([
+			...boxes.filter(({ node }) => storeyOf(node.name) === storey).map(({ box, x, y }) => ({ ...box, x, y })),
+			...runs
+				.filter((run) => isIn(storey, run) || (storey < 0 && feeds.has(run.run)))
+				.flatMap(({ points, tag }) => [boundsOfPoints(points), ...(tag === undefined ? [] : [tag])]),
+		]);
+	const upper = boundsOf(-1);
+	// Feeds that leave higher run round those that leave lower, so that none crosses another.
+	const inOrder = runs
+		.filter(({ run }) => feeds.has(run))
+		.toSorted((one, other) => (other.points.at(-1)?.y ?? 0) - (one.points.at(-1)?.y ?? 0));
+	const shifts: XY[] = [];
+	let floor = upper.y + upper.height;
+	const channelOf = new Map<PlacedRun, { readonly x: number; readonly y: number; readonly into: number }>();
+	for (const [index, storey] of storeys.entries()) {
+		const own = inOrder.filter(({ run }) => storey.feeds.includes(run));
+		const bounds = boundsOf(index);
+		const left = upper.x + lead + (own.length - 1) * pitch;
+		for (const [rank, feed] of own.entries())
+			channelOf.set(feed, {
+				x: upper.x + upper.width + lead + inOrder.indexOf(feed) * pitch,
+				y: floor + lead + rank * pitch,
+				into: left - lead + rank * pitch,
+			});
+		const top = floor + 2 * lead + (own.length - 1) * pitch;
+		shifts.push({ x: Math.round(left - bounds.x), y: Math.round(top - bounds.y) });
+		floor = top + bounds.height;
+	}
+	const shiftOf = (name: string): XY => shifts[storeyOf(name)] ?? unmoved;
+	return {
+		boxes: boxes.map((placed) => {
+			const by = shiftOf(placed.node.name);
+			return { ...placed, x: placed.x + by.x, y: placed.y + by.y };
+		}),
+		runs: runs.map((placed) => moveRun(placed, shiftOf, channelOf.get(placed))),
+	};
+}
+
+function moveRun(
+	placed: PlacedRun,
+	shiftOf: (name: string) => XY,
+	channel: { readonly x: number; readonly y: number; readonly into: number } | undefined,
+): PlacedRun {
+	const { run, start, points, docks, tag } = placed;
+	const by = shiftOf(run.ends[start]);
+	const to = moveDock(docks[1], shiftOf(run.ends[start === 0 ? 1 : 0]));
+	const moved = points.map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
+	const last = moved.at(-1);
+	const around =
+		channel === undefined || last === undefined
+			? []
+			: [
+					{ x: channel.x, y: last.y },
+					{ x: channel.x, y: channel.y },
+					{ x: channel.into, y: channel.y },
+					{ x: channel.into, y: to.at.y },
+					to.at,
+				];
+	return {
+		...placed,
+		points: around.length === 0 ? moved : straighten([...moved.slice(0, -1), ...around]),
+		docks: [moveDock(docks[0], by), to],
+		...(tag === undefined ? {} : { tag: { ...tag, x: tag.x + by.x, y: tag.y + by.y } }),
+	};
+}
+
+function moveDock(dock: PlacedDock, by: XY): PlacedDock {
+	const move = ({ x, y }: XY): XY => ({ x: x + by.x, y: y + by.y });
+	return { ...dock, at: move(dock.at), tips: dock.tips.map(move) };
+}
+
+const unmoved: XY = { x: 0, y: 0 };
+/** From the drawing to the nearest feed that runs round it, and between feeds. */
+const lead = 44;
+const pitch = 34;
