@@ -8,6 +8,7 @@ import {
 	type Dock,
 	nameStyle,
 	noteStyle,
+	onGrid,
 	type SidedMeeting,
 	screwMark,
 	words,
@@ -27,7 +28,7 @@ export function busBox(circuit: Circuit, stock: Stock, meetings: readonly SidedM
 		ends.push({ meeting, point });
 	}
 	const [name = "", ...details] = wordsOf(circuit, enclosure, bus, undefined);
-	const head = 8 + (details.length + 1) * linePitch;
+	const head = onGrid(8 + (details.length + 1) * linePitch);
 	const width =
 		Math.max(barWidth, wordsWidth(name, nameStyle), ...details.map((text) => wordsWidth(text, noteStyle))) + 8;
 	const most = Math.max(
@@ -128,5 +129,5 @@ const barWidth = 68;
 /** From an edge of the bar to the studs on that side. */
 const studDepth = 12;
 /** Between studs above one another, and from the ends of the bar. */
-const studPitch = 52;
-const studInset = 22;
+export const studPitch = 48;
+export const studInset = 24;

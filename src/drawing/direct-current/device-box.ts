@@ -12,6 +12,7 @@ import {
 	leadMark,
 	nameStyle,
 	noteStyle,
+	onGrid,
 	type SidedMeeting,
 	screwMark,
 	terminalLetters,
@@ -70,7 +71,8 @@ function drawCard(drawing: DeviceDrawing): DirectBox {
 	const wordsX = markX + (face?.width ?? 0) / 2 + 10;
 	const heights = rowHeights(left, 0, drawing.extentOf);
 	const span = heights.at(-1) ?? 0;
-	const height = Math.max(span + 36, lines.length * linePitch + 18, (face?.height ?? 0) + 16);
+	// The middle of its terminals stands on the grid.
+	const height = 2 * onGrid(Math.max(span + 36, lines.length * linePitch + 18, (face?.height ?? 0) + 16) / 2);
 	const middle = height / 2;
 	const ys = heights.map((y) => y + middle - span / 2);
 	const width = wordsX + widest(lines) + 12;
@@ -95,11 +97,11 @@ function drawMachine(drawing: DeviceDrawing): DirectBox {
 	const [leftLetters, rightLetters] = [lettersWidth(drawing, left), lettersWidth(drawing, right)];
 	const faceRoom = (face?.width ?? 84) + 16;
 	const width = Math.max(widest(lines) + 24, leftLetters + rightLetters + faceRoom + 16, 132);
-	const top = head + 20;
+	const top = onGrid(head + 20);
 	const ysOf = (rows: readonly Row[]): number[] => rowHeights(rows, top, drawing.extentOf);
 	const [leftYs, rightYs] = [ysOf(left), ysOf(right)];
 	const bottom = Math.max(top + (face?.height ?? 36) - 8, ...leftYs, ...rightYs);
-	const height = bottom + 22;
+	const height = onGrid(bottom + 22);
 	const docks = [
 		...docksOf(left, 0, (_row, index) => leftYs[index] ?? top),
 		...docksOf(right, width, (_row, index) => rightYs[index] ?? top),

@@ -126,6 +126,13 @@ export function wordsWidth(text: string, look: { readonly size: number; readonly
 	return Math.ceil(textWidth(text, look) * 1.06);
 }
 
+/** A length on the sheet's grid: everything stands on it, so that a run is straight or turns by a step that can be seen. */
+export function onGrid(length: number): number {
+	return Math.ceil(length / grid) * grid;
+}
+
+/** The height of the grid's squares, in units. */
+export const grid = 12;
 /** Between neighbouring terminals of a box. */
 export const terminalPitch = 24;
 export const nameStyle = { size: type.title, bold: true } as const;

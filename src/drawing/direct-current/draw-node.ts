@@ -8,6 +8,7 @@ import { inLineBox } from "./in-line-box.ts";
 import { insideBox } from "./inside-box.ts";
 import type { BoxNode, DirectNode } from "./net.ts";
 import { flagBox, sheathBox, stubBox } from "./small-boxes.ts";
+import { tapBox } from "./tap-box.ts";
 
 /** The box of a node. `sheetOf` names the wiring sheet that also draws a box; empty where none does. */
 export function drawNode(
@@ -44,5 +45,10 @@ function drawBox(
 	if (others.length > 0) return inside();
 	if (part.face.oneLine === "bus") return busBox(circuit, stock, meetings) ?? inside();
 	const reference = elsewhere === "" ? undefined : `AC side: sheet ${elsewhere}`;
-	return inLineBox(circuit, stock, meetings) ?? deviceBox(circuit, stock, meetings, reference, extentOf) ?? inside();
+	return (
+		inLineBox(circuit, stock, meetings) ??
+		tapBox(circuit, stock, meetings, drawing.lit) ??
+		deviceBox(circuit, stock, meetings, reference, extentOf) ??
+		inside()
+	);
 }

@@ -26,10 +26,14 @@ export function planStoreys(net: DirectNet, order: NetOrder, boxOf: ReadonlyMap<
 	];
 	const folded = {
 		width: Math.max(...parts.map(({ width }) => width)),
-		height: parts.reduce((sum, { height }) => sum + height + channel, 0),
+		height: parts.reduce((sum, { height }) => sum + height, channel * storeys.length),
 	};
-	const off = ({ width, height }: Size): number => Math.abs(Math.log(width / Math.max(1, height) / goodShape));
-	return storeys.length > 0 && off(folded) < off(whole) ? storeys : [];
+	return storeys.length > 0 && paperFor(folded) < paperFor(whole) ? storeys : [];
+}
+
+/** The ground of a sheet that holds so much: one that is too long or too high for a sheet leaves ground empty. */
+function paperFor({ width, height }: Size): number {
+	return Math.max(width, height * slimmest) * Math.max(height, width / longest);
 }
 
 /** What hangs on a fuse block, where nothing but its feed joins it to the rest. */
@@ -59,39 +63,67 @@ function sizeOf(
 	boxOf: ReadonlyMap<string, DirectBox>,
 	names: ReadonlySet<string>,
 ): Size {
-	const startOf = (run: Run): string => run.ends[order.startOf(run)];
-	const endOf = (run: Run): string => run.ends[order.startOf(run) === 0 ? 1 : 0];
-	const own = runs.filter((run) => names.has(startOf(run)) && names.has(endOf(run)) && startOf(run) !== endOf(run));
-	const onward = new Map<string, Run[]>();
-	const waits = new Map<string, number>();
-	for (const run of own) {
-		onward.set(startOf(run), [...(onward.get(startOf(run)) ?? []), run]);
-		waits.set(endOf(run), (waits.get(endOf(run)) ?? 0) + 1);
-	}
-	const left = new Map<string, number>();
-	const layer = new Map<string, number>();
-	const heights: number[] = [];
-	let width = 0;
-	const waiting = [...names].filter((name) => !waits.has(name));
-	for (const name of waiting) {
+	const own = runs.flatMap((run): Way[] => {
+		const start = order.startOf(run);
+		const [from, to] = [run.ends[start], run.ends[start === 0 ? 1 : 0]];
+		return names.has(from) && names.has(to) && from !== to ? [{ from, to, room: tagSize(run)?.width ?? 0 }] : [];
+	});
+	const layerOf = findLayers(own, order, names);
+	const layers: { width: number; height: number; gap: number }[] = [];
+	const at = (layer: number) => (layers[layer] ??= { width: 0, height: 0, gap: 0 });
+	for (const name of names) {
 		const box = certain(boxOf.get(name), "a node's box");
-		const [x, at] = [left.get(name) ?? 0, layer.get(name) ?? 0];
-		width = Math.max(width, x + box.width);
-		heights[at] = (heights[at] ?? 0) + box.height + between;
-		for (const run of onward.get(name) ?? []) {
-			const next = endOf(run);
-			left.set(next, Math.max(left.get(next) ?? 0, x + box.width + 2 * between + (tagSize(run)?.width ?? 0)));
-			layer.set(next, Math.max(layer.get(next) ?? 0, at + 1));
-			waits.set(next, (waits.get(next) ?? 1) - 1);
-			if (waits.get(next) === 0) waiting.push(next);
-		}
+		const layer = at(layerOf(name));
+		layer.width = Math.max(layer.width, box.width);
+		layer.height += box.height + between;
 	}
-	return { width, height: Math.max(0, ...heights) };
+	// A run over several layers has its tag in the middle of its way.
+	for (const { from, to, room } of own) {
+		const layer = at(Math.floor((layerOf(from) + layerOf(to) - 1) / 2));
+		layer.gap = Math.max(layer.gap, room + 2 * between);
+		layer.width += track;
+	}
+	return {
+		width: layers.reduce((sum, { width, gap }) => sum + width + gap, 0),
+		height: Math.max(0, ...layers.map(({ height }) => height)),
+	};
 }
 
-/** Width to height of the room for a drawing on a landscape sheet. */
-const goodShape = 1.7;
+interface Way {
+	readonly from: string;
+	readonly to: string;
+	/** What its tag takes along it. */
+	readonly room: number;
+}
+
+/** The layer of each node: behind those that lead to it, and behind all of the columns before its own. */
+function findLayers(ways: readonly Way[], order: NetOrder, names: ReadonlySet<string>): (name: string) => number {
+	const layers = new Map<string, number>();
+	const layerOf = (name: string): number => layers.get(name) ?? 0;
+	const columns = [...names].map((name) => ({ name, column: order.columnOf(name) }));
+	for (let changed = true, round = 0; changed && round < names.size; round++) {
+		changed = false;
+		const raise = (name: string, layer: number): void => {
+			if (layer <= layerOf(name)) return;
+			layers.set(name, layer);
+			changed = true;
+		};
+		for (const { from, to } of ways) raise(to, layerOf(from) + 1);
+		for (let column = 1; column <= 6; column++) {
+			const before = columns.filter((one) => one.column !== undefined && one.column < column);
+			const first = Math.max(-1, ...before.map(({ name }) => layerOf(name))) + 1;
+			for (const one of columns) if (one.column === column) raise(one.name, first);
+		}
+	}
+	return layerOf;
+}
+
+/** Limits of width to height of a sheet's drawing. */
+const slimmest = 1.3;
+const longest = 2.1;
 /** Between boxes, about; and for the feeds of a storey. */
 const between = 40;
 const channel = 80;
+/** What each run adds where many turn between the same boxes. */
+const track = 12;
 const mostFeeds = 4;

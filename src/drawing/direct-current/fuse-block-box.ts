@@ -12,6 +12,7 @@ import {
 	leadMark,
 	nameStyle,
 	noteStyle,
+	onGrid,
 	type SidedMeeting,
 	screwMark,
 	terminalPitch,
@@ -79,7 +80,7 @@ class BlockDrawing {
 		const words = Math.max(...this.lines.map((line, index) => wordsWidth(line, index === 0 ? nameStyle : noteStyle)));
 		this.width = Math.max(230, words + 24);
 		this.barX = this.width - 46;
-		this.y = 14 + this.lines.length * 14 + 34;
+		this.y = onGrid(14 + this.lines.length * 14 + 34);
 	}
 
 	/** A fuse with the rows of its sheath, as far below the way before as what hangs on both needs; a spare one takes less. */
@@ -112,7 +113,7 @@ class BlockDrawing {
 		}
 		this.y = Math.max(this.y, below);
 		for (const row of others) this.place(row);
-		const height = this.y - wayRoom + 26;
+		const height = this.y - wayRoom + 24;
 		const { enclosure } = this.stock;
 		const yOf = (row: Row): number => this.yOf.get(row) ?? 0;
 		const docks: Dock[] = [...docksOf(this.left, 0, yOf), ...docksOf(this.right, this.width, yOf)];
@@ -286,5 +287,5 @@ const barWidth = 10;
 /** From the bus to the middle of a fuse. */
 const fuseReach = 48;
 /** Between ways: room for the tags of two sheaths; and where nothing is wired. */
-const wayRoom = 50;
-const spareRoom = 34;
+const wayRoom = 48;
+const spareRoom = 36;

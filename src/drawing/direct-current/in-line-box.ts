@@ -11,6 +11,7 @@ import {
 	leadMark,
 	nameStyle,
 	noteStyle,
+	onGrid,
 	type SidedMeeting,
 	screwMark,
 	terminalPitch,
@@ -58,7 +59,7 @@ export function inLineBox(circuit: Circuit, stock: Stock, meetings: readonly Sid
 	const middle = Math.round(width / 2);
 	const heightOf = (row: number): number => firstRow + row * terminalPitch;
 	const last = heightOf(rows.length - 1);
-	const height = last + contact.height / 2 + 8 + details.length * 14 + 4;
+	const height = onGrid(last + contact.height / 2 + 8 + details.length * 14 + 2);
 	const docks = ends.map(({ meeting, rows: own }): Dock => {
 		const wall = meeting.side === "left" ? 0 : width;
 		const ys = own.map(heightOf);
@@ -73,7 +74,7 @@ export function inLineBox(circuit: Circuit, stock: Stock, meetings: readonly Sid
 	const rightPoint = isTurned ? line : load;
 	const marks: Mark[] = [
 		caseMark(enclosure, width, height),
-		words(name, { x: middle, y: 18 }, enclosure.name, { ...nameStyle, anchor: "middle", paint: "ink" }),
+		words(name, { x: middle, y: 17 }, enclosure.name, { ...nameStyle, anchor: "middle", paint: "ink" }),
 		leadMark(device.name, [
 			{ x: 0, y: firstRow },
 			{ x: middle - contact.width / 2, y: firstRow },
@@ -143,4 +144,4 @@ function terminalOn(circuit: Circuit, device: Part, side: "line" | "load"): numb
 }
 
 /** The height of the device's own row. */
-const firstRow = 42;
+const firstRow = 36;

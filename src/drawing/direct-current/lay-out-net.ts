@@ -4,6 +4,7 @@ import type { Box } from "../bounds.ts";
 import type { XY } from "../scene.ts";
 import type { EngineEnd, EngineGraph, EngineNode } from "../wiring/engine-graph.ts";
 import { straighten } from "../wiring/places.ts";
+import { studInset, studPitch } from "./bus-box.ts";
 import type { NetOrder } from "./columns.ts";
 import type { DirectBox, Dock } from "./direct-box.ts";
 import { planStoreys } from "./fold.ts";
@@ -115,7 +116,9 @@ function engineNode(box: DirectBox, column: number | undefined): EngineNode {
 		height: box.height,
 		options: {
 			"elk.portConstraints": isFree ? "FIXED_SIDE" : "FIXED_POS",
-			...(isFree ? { "elk.spacing.portsSurrounding": `[top=${box.freeBelow + 18},left=0,bottom=18,right=0]` } : {}),
+			...(isFree
+				? { "elk.spacing.portsSurrounding": `[top=${box.freeBelow + studInset},left=0,bottom=${studInset},right=0]` }
+				: {}),
 			...(column === undefined ? {} : { "elk.partitioning.partition": String(column) }),
 		},
 		ports: box.docks.map(({ side, at }) => ({ side, at })),
@@ -157,11 +160,12 @@ export const directOptions: Readonly<Record<string, string>> = {
 	"elk.edgeRouting": "ORTHOGONAL",
 	"elk.randomSeed": "1",
 	"elk.partitioning.activate": "true",
-	"elk.spacing.nodeNode": "40",
+	"elk.spacing.nodeNode": "36",
 	"elk.spacing.edgeNode": "24",
 	"elk.spacing.edgeEdge": "24",
-	"elk.spacing.edgeLabel": "1",
-	"elk.spacing.portPort": "52",
+	"elk.spacing.edgeLabel": "0",
+	"elk.spacing.portPort": String(studPitch),
+	"elk.portAlignment.default": "BEGIN",
 	"elk.layered.edgeLabels.sideSelection": "ALWAYS_UP",
 	"elk.layered.spacing.nodeNodeBetweenLayers": "30",
 	"elk.layered.spacing.edgeNodeBetweenLayers": "42",

@@ -1,7 +1,7 @@
 // The rows at the walls of a box: one for each conductor that ends there, those of one sheath and those on one terminal together.
 import type { Circuit } from "../../circuit/circuit.ts";
 import type { XY } from "../scene.ts";
-import { type Dock, type ExtentOf, type SidedMeeting, terminalPitch } from "./direct-box.ts";
+import { type Dock, type ExtentOf, onGrid, type SidedMeeting, terminalPitch } from "./direct-box.ts";
 
 /** The end of one conductor, or of a strap, at a wall. */
 export interface Row {
@@ -85,10 +85,10 @@ export function roomBetween(before: Row, row: Row, rows: readonly Row[], extentO
 	const half = ({ meeting }: Row): number =>
 		((rows.filter((one) => one.meeting === meeting).length - 1) * terminalPitch) / 2;
 	const room = extentOf(before.meeting).below - half(before) + gapBetween + extentOf(row.meeting).above - half(row);
-	return Math.max(row.point === before.point ? terminalPitch : leastApart, Math.ceil(room));
+	return onGrid(Math.max(row.point === before.point ? terminalPitch : leastApart, room));
 }
 
 /** Between boxes above one another. */
-export const gapBetween = 42;
+export const gapBetween = 36;
 /** Between terminals whose conductors are not in one sheath: room for a tag along each. */
-const leastApart = 52;
+const leastApart = 48;

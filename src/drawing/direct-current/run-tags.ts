@@ -3,7 +3,7 @@ import type { Box } from "../bounds.ts";
 import type { TextMark, XY } from "../scene.ts";
 import type { TextStyle } from "../text-metrics.ts";
 import { type } from "../wiring/dimensions.ts";
-import { noteStyle, wordsWidth } from "./direct-box.ts";
+import { noteStyle, onGrid, terminalPitch, wordsWidth } from "./direct-box.ts";
 import type { Run } from "./net.ts";
 import { runWidth } from "./run-widths.ts";
 
@@ -14,7 +14,7 @@ export function tagSize(run: Run): { readonly width: number; readonly height: nu
 	const width = Math.max(...lines.map((line, index) => wordsWidth(line, styleOf(index))));
 	return {
 		width: Math.max(16, width - 2 * overhang),
-		height: Math.ceil(lines.length * linePitch + runWidth(run) / 2) + 5,
+		height: onGrid(lines.length * linePitch + clearOf(run) + 3),
 	};
 }
 
@@ -22,12 +22,13 @@ export function tagSize(run: Run): { readonly width: number; readonly height: nu
 export function tagMarks(run: Run, room: Box): { readonly marks: readonly TextMark[]; readonly at: XY } {
 	const lines = tagLines(run);
 	const x = Math.round(room.x + room.width / 2);
+	const bottom = Math.round(room.y + room.height - clearOf(run));
 	const of = run.cable?.tag ?? run.key;
 	const marks = lines.map(
 		(text, index): TextMark => ({
 			kind: "text",
 			x,
-			y: Math.round(room.y) + linePitch * (index + 1) - 3,
+			y: bottom - 4 - linePitch * (lines.length - 1 - index),
 			text,
 			...styleOf(index),
 			anchor: "middle",
@@ -44,6 +45,11 @@ function tagLines({ sort, cable }: Run): readonly string[] {
 	return [cable.make, cable.lengthText === "" ? cable.tag : `${cable.tag} · ${cable.lengthText}`];
 }
 
+/** From the middle of a run to its tag: above its colour, and above the terminals to which strands fan out. */
+function clearOf(run: Run): number {
+	return run.sort === "sheathed" ? Math.max(runWidth(run) / 2, fanned) : runWidth(run) / 2;
+}
+
 function styleOf(line: number): TextStyle {
 	return line === 0 ? makeStyle : noteStyle;
 }
@@ -52,3 +58,5 @@ function styleOf(line: number): TextStyle {
 const overhang = 20;
 const makeStyle = { size: type.tag, bold: true } as const;
 const linePitch = 13.5;
+/** Where the upper strand of a pair ends, its thickness with it. */
+const fanned = terminalPitch / 2 + 3;

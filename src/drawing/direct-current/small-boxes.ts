@@ -45,7 +45,7 @@ export function stubBox(
 		label: lines.join(": "),
 		span: stock.enclosure.span,
 		width,
-		height: 44,
+		height: 48,
 		docks: [{ meeting, side: meeting.side, at: { x: isLeft ? 0 : width, y: rowY }, tips: [at] }],
 		draw: () => ({
 			marks,
@@ -73,16 +73,16 @@ export function flagBox({ name, enclosure }: FlagNode, meetings: readonly SidedM
 			points: [
 				{ x: back, y: 0 },
 				{ x: front, y: 0 },
-				{ x: tip, y: 22 },
-				{ x: front, y: 44 },
-				{ x: back, y: 44 },
+				{ x: tip, y: 24 },
+				{ x: front, y: 48 },
+				{ x: back, y: 48 },
 				{ x: back, y: 0 },
 			],
 			stroke: "ink",
 			strokeWidth: 1.3,
 		},
 		...lines.map((line, row) =>
-			words(line, { x: isLeft ? 14 : width - 14, y: row === 0 ? 19 : 33 }, name, {
+			words(line, { x: isLeft ? 14 : width - 14, y: row === 0 ? 21 : 35 }, name, {
 				anchor: isLeft ? "start" : "end",
 				...(row === 0 ? { bold: true, paint: "ink" as const } : {}),
 			}),
@@ -92,12 +92,12 @@ export function flagBox({ name, enclosure }: FlagNode, meetings: readonly SidedM
 		name: `flag ${name}`,
 		label: `${enclosure} is on another sheet`,
 		width,
-		height: 44,
+		height: 48,
 		docks: meetings.map((own) => ({
 			meeting: own,
 			side: own.side,
-			at: { x: back, y: 22 },
-			tips: own.run.conductors.map(() => ({ x: back, y: 22 })),
+			at: { x: back, y: 24 },
+			tips: own.run.conductors.map(() => ({ x: back, y: 24 })),
 		})),
 		draw: () => ({ marks, over: [], anchors: [] }),
 	};
@@ -106,7 +106,7 @@ export function flagBox({ name, enclosure }: FlagNode, meetings: readonly SidedM
 /** Where the cores of a sheath part: a collar, the cores on one side of it and the sheath on the other. */
 export function sheathBox({ name }: SheathNode, meetings: readonly SidedMeeting[]): DirectBox {
 	const tails = meetings.filter(({ run }) => run.sort === "tail");
-	const height = (tails.length - 1) * tailPitch + 24;
+	const height = tails.length * tailPitch;
 	const middle = height / 2;
 	const whole = meetings.find(({ run }) => run.sort !== "tail");
 	const order = new Map(whole?.run.conductors.map((conductor, index) => [conductor.index, index]));

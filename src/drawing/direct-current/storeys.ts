@@ -33,7 +33,10 @@ export function stackStoreys(
 	for (const [index, storey] of storeys.entries()) {
 		const own = inOrder.filter(({ run }) => storey.feeds.includes(run));
 		const bounds = boundsOf(index);
-		const left = upper.x + lead + (own.length - 1) * pitch;
+		const entry = lead + (own.length - 1) * pitch;
+		// A narrow storey stands in the middle: the words of the sheet find room on both its sides.
+		const spare = upper.width - bounds.width - entry;
+		const left = upper.x + entry + (spare > wordsBeside ? spare / 2 : 0);
 		for (const [rank, feed] of own.entries())
 			channelOf.set(feed, {
 				x: upper.x + upper.width + lead + inOrder.indexOf(feed) * pitch,
@@ -87,7 +90,9 @@ function moveDock(dock: PlacedDock, by: XY): PlacedDock {
 	return { ...dock, at: move(dock.at), tips: dock.tips.map(move) };
 }
 
+/** Beside a storey, where the lists of a sheet fit left of it and the title block right of it. */
+const wordsBeside = 900;
 const unmoved: XY = { x: 0, y: 0 };
 /** From the drawing to the nearest feed that runs round it, and between feeds. */
-const lead = 44;
+const lead = 60;
 const pitch = 34;
