@@ -28,7 +28,7 @@ export type TidyPlan = (text: string, file: string, wish: TidyWish) => Promise<T
 export const sheetChoices = ["all", "wiring", "direct-current", "one-line"] as const satisfies readonly SheetChoice[];
 export type { SheetChoice, TidiedPlan };
 
-/** A drawn sheet. The name tells it from the others of its plan: `wiring`, `one-line`. */
+/** A drawn sheet. The name tells it from the others of its plan: `wiring`, `direct-current`, `one-line`. */
 export interface Sheet {
 	readonly name: string;
 	readonly svg: string;

@@ -82,13 +82,15 @@ export function orderNet({ nodes }: DirectNet): NetOrder {
 		const { depth = 0, column } = found.get(name) ?? {};
 		return [column ?? -1, depth];
 	};
+	const isStub = (node: DirectNode | undefined): boolean => node?.kind === "stub" || node?.kind === "flag";
+	const isFar = (name: string): boolean => (found.get(name)?.column ?? 0) === 6;
 	return {
 		columnOf: (name) => found.get(name)?.column,
 		startOf: ({ ends: [from, to] }) => {
 			const [one, other] = [byName.get(from), byName.get(to)];
-			// A stub ends what it hangs on, whichever way that is written.
-			if (one?.kind === "stub" || one?.kind === "flag") return 1;
-			if (other?.kind === "stub" || other?.kind === "flag") return 0;
+			// A stub stands behind what it hangs on, whichever way that is written; before it at a load, behind which nothing is.
+			if (isStub(one)) return isFar(to) ? 0 : 1;
+			if (isStub(other)) return isFar(from) ? 1 : 0;
 			const [first, second] = [rankOf(from), rankOf(to)];
 			if (first[0] >= 0 && second[0] >= 0 && first[0] !== second[0]) return first[0] < second[0] ? 0 : 1;
 			return first[1] <= second[1] ? 0 : 1;

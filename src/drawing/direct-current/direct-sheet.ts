@@ -1,7 +1,6 @@
 // The direct-current sheet of a plan: batteries on the left, what they feed on the right, every conductor on its terminal.
 
 import type { Analysis } from "../../analysis/analysis.ts";
-import { certain } from "../../base/certain.ts";
 import type { NumberedFinding } from "../../base/finding.ts";
 import { marksInPlace, placeGroup } from "../bounds.ts";
 import { composeSheet } from "../furniture/compose-sheet.ts";
@@ -11,7 +10,7 @@ import type { SystemPart } from "../system-parts.ts";
 import { litConductors } from "../wiring/lit-conductors.ts";
 import { type Anchor, placeBadges } from "../wiring/place-badges.ts";
 import type { BoxDrawing } from "../wiring/sheet-box.ts";
-import { legendOf } from "../wiring/sheet-legend.ts";
+import { type LegendWords, legendOf, symbolTexts } from "../wiring/sheet-legend.ts";
 import { orderStrands } from "../wiring/strand-order.ts";
 import { TakenBoxes } from "../wiring/taken-boxes.ts";
 import { orderNet } from "./columns.ts";
@@ -46,7 +45,7 @@ export async function drawDirect(
 	const elsewhere = (box: string): string =>
 		part.shared.has(box) || !part.circuit.enclosureByName.has(box) ? sheetOf(box) : "";
 	const boxes = drawBoxes(drawing, net, order, elsewhere);
-	const layout = certain(await layOutNet(net, order, boxes), "a layout");
+	const layout = await layOutNet(net, order, boxes);
 	const groups = drawGroups(drawing, layout, findings);
 	const furniture = planFurniture(circuit, findings);
 	return composeSheet({
@@ -57,10 +56,27 @@ export async function drawDirect(
 		subtitle: "every conductor on its terminal · read from the battery on the left",
 		description: `Direct-current wiring diagram. ${furniture.description}`,
 		groups,
-		legend: legendOf(circuit, groups),
+		legend: legendOf(circuit, groups, legendWords),
 		notes: [...furniture.notes],
 	});
 }
+
+const legendWords: LegendWords = {
+	bars: [
+		["hot-bus", "positive bus"],
+		["neutral-bar", "negative bus"],
+		["ground-bar", "ground bus"],
+		["dark", "bolted together, no conductor between"],
+	],
+	symbols: [
+		["contact-fuse", "fuse"],
+		["contact-disconnect", "disconnect"],
+		["contact-switch", "switch"],
+		["shunt-face", "shunt, measures what flows"],
+		["chassis-bond", "stud of a chassis, each where its conductor ends"],
+		...symbolTexts,
+	],
+};
 
 function drawGroups(drawing: BoxDrawing, layout: DirectLayout, findings: readonly NumberedFinding[]): Group[] {
 	const { circuit, lit } = drawing;

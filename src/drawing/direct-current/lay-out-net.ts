@@ -3,13 +3,16 @@ import { certain } from "../../base/certain.ts";
 import type { Box } from "../bounds.ts";
 import type { XY } from "../scene.ts";
 import type { EngineEnd, EngineGraph, EngineNode } from "../wiring/engine-graph.ts";
+import { mostBoxes, mostCables } from "../wiring/net-layout.ts";
 import { straighten } from "../wiring/places.ts";
 import { studInset, studPitch } from "./bus-box.ts";
 import type { NetOrder } from "./columns.ts";
 import type { DirectBox, Dock } from "./direct-box.ts";
 import { planStoreys } from "./fold.ts";
 import type { DirectNet, DirectNode, Run } from "./net.ts";
+import { layOutPlainly } from "./plain-layout.ts";
 import { tagSize } from "./run-tags.ts";
+import { slideStuds } from "./slide-studs.ts";
 import { stackStoreys } from "./storeys.ts";
 
 /** A box in its place, its docks at their final heights, still measured from its corner. */
@@ -41,12 +44,21 @@ export interface DirectLayout {
 	readonly runs: readonly PlacedRun[];
 }
 
-/** The layout by the engine; undefined where it fails. */
+/** The layout: by the engine, or in plain columns where the net is too large for it or it fails. */
 export async function layOutNet(
 	net: DirectNet,
 	order: NetOrder,
 	boxOf: ReadonlyMap<string, DirectBox>,
+): Promise<DirectLayout> {
+	return (await layOutInLayers(net, order, boxOf)) ?? layOutPlainly(net, order, boxOf);
+}
+
+async function layOutInLayers(
+	net: DirectNet,
+	order: NetOrder,
+	boxOf: ReadonlyMap<string, DirectBox>,
 ): Promise<DirectLayout | undefined> {
+	if (net.nodes.length > mostBoxes || net.runs.length > mostCables) return undefined;
 	const { nodes, runs } = net;
 	const boxes = nodes.map(({ name }) => certain(boxOf.get(name), "a node's box"));
 	const place = new Map(nodes.map(({ name }, index) => [name, index]));
@@ -106,7 +118,8 @@ export async function layOutNet(
 			...(way.label === undefined ? {} : { tag: way.label }),
 		};
 	});
-	return storeys.length === 0 ? { boxes: placed, runs: ways } : stackStoreys(placed, ways, storeys);
+	const straight = slideStuds({ boxes: placed, runs: ways });
+	return storeys.length === 0 ? straight : stackStoreys(straight, storeys);
 }
 
 function engineNode(box: DirectBox, column: number | undefined): EngineNode {

@@ -14,7 +14,7 @@ export function tagSize(run: Run): { readonly width: number; readonly height: nu
 	const width = Math.max(...lines.map((line, index) => wordsWidth(line, styleOf(index))));
 	return {
 		width: Math.max(16, width - 2 * overhang),
-		height: onGrid(lines.length * linePitch + clearOf(run) + 3),
+		height: onGrid(lines.length * linePitch + clearOf(run)),
 	};
 }
 
@@ -47,7 +47,7 @@ function tagLines({ sort, cable }: Run): readonly string[] {
 
 /** From the middle of a run to its tag: above its colour, and above the terminals to which strands fan out. */
 function clearOf(run: Run): number {
-	return run.sort === "sheathed" ? Math.max(runWidth(run) / 2, fanned) : runWidth(run) / 2;
+	return run.sort === "sheathed" ? Math.max(runWidth(run) / 2, fanned) : runWidth(run) / 2 + lit;
 }
 
 function styleOf(line: number): TextStyle {
@@ -58,5 +58,7 @@ function styleOf(line: number): TextStyle {
 const overhang = 20;
 const makeStyle = { size: type.tag, bold: true } as const;
 const linePitch = 13.5;
+/** Room for the band of a conductor that a finding lights up. */
+const lit = 3.2;
 /** Where the upper strand of a pair ends, its thickness with it. */
 const fanned = terminalPitch / 2 + 3;

@@ -3,14 +3,10 @@ import { type Box, boundsOfPoints, joinBoxes } from "../bounds.ts";
 import type { XY } from "../scene.ts";
 import { straighten } from "../wiring/places.ts";
 import type { Storey } from "./fold.ts";
-import type { DirectLayout, PlacedBox, PlacedDock, PlacedRun } from "./lay-out-net.ts";
+import type { DirectLayout, PlacedDock, PlacedRun } from "./lay-out-net.ts";
 
 /** The layout with each storey below the one before. Feeds end, so far, where they leave the first storey. */
-export function stackStoreys(
-	boxes: readonly PlacedBox[],
-	runs: readonly PlacedRun[],
-	storeys: readonly Storey[],
-): DirectLayout {
+export function stackStoreys({ boxes, runs }: DirectLayout, storeys: readonly Storey[]): DirectLayout {
 	const storeyOf = (name: string): number => storeys.findIndex(({ nodes }) => nodes.has(name));
 	const feeds = new Set(storeys.flatMap((storey) => storey.feeds));
 	const isIn = (storey: number, { run }: PlacedRun): boolean =>
@@ -39,11 +35,11 @@ export function stackStoreys(
 		const left = upper.x + entry + (spare > wordsBeside ? spare / 2 : 0);
 		for (const [rank, feed] of own.entries())
 			channelOf.set(feed, {
-				x: upper.x + upper.width + lead + inOrder.indexOf(feed) * pitch,
-				y: floor + lead + rank * pitch,
+				x: upper.x + upper.width + gap + inOrder.indexOf(feed) * pitch,
+				y: floor + gap + rank * pitch,
 				into: left - lead + rank * pitch,
 			});
-		const top = floor + 2 * lead + (own.length - 1) * pitch;
+		const top = floor + 2 * gap + (own.length - 1) * pitch;
 		shifts.push({ x: Math.round(left - bounds.x), y: Math.round(top - bounds.y) });
 		floor = top + bounds.height;
 	}
@@ -93,6 +89,7 @@ function moveDock(dock: PlacedDock, by: XY): PlacedDock {
 /** Beside a storey, where the lists of a sheet fit left of it and the title block right of it. */
 const wordsBeside = 900;
 const unmoved: XY = { x: 0, y: 0 };
-/** From the drawing to the nearest feed that runs round it, and between feeds. */
+/** From where feeds come down to the boxes they enter, from the drawing to the nearest feed that runs round it, and between feeds. */
 const lead = 60;
+const gap = 40;
 const pitch = 34;

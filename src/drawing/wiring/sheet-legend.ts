@@ -2,11 +2,21 @@
 import type { Circuit, Conductor } from "../../circuit/circuit.ts";
 import type { Role } from "../../kinds/kind.ts";
 import type { LegendEntry } from "../furniture/compose-sheet.ts";
-import type { Group } from "../scene.ts";
+import type { Group, Paint } from "../scene.ts";
 import { codeAtEnd } from "./codes.ts";
 
+/** What bars and symbols mean, by their paints and their names; the legend tells those that occur, in this order. */
+export interface LegendWords {
+	readonly bars: readonly (readonly [Paint, string])[];
+	readonly symbols: readonly (readonly [string, string])[];
+}
+
 /** Colours with their codes and uses, bars, splices and free ends, as they occur. */
-export function legendOf(circuit: Circuit, groups: readonly Group[]): LegendEntry[] {
+export function legendOf(
+	circuit: Circuit,
+	groups: readonly Group[],
+	words: LegendWords = { bars: barTexts, symbols: symbolTexts },
+): LegendEntry[] {
 	const uses = new Map<string, { conductor: Conductor; marked: string | undefined; roles: Set<Role> }>();
 	const hasTwoLegs = circuit.sources.some(({ hot }) => hot.length === 2);
 	const symbols = new Set<string>();
@@ -16,7 +26,8 @@ export function legendOf(circuit: Circuit, groups: readonly Group[]): LegendEntr
 	for (const { marks } of groups)
 		for (const mark of marks) {
 			if (mark.kind === "symbol") symbols.add(mark.symbol);
-			if (mark.kind === "rectangle" && mark.as === "bar" && mark.fill !== undefined) bars.add(mark.fill);
+			if (mark.kind === "rectangle" && mark.fill !== undefined) bars.add(mark.fill);
+			if (mark.kind === "line" && mark.as === "bus") bars.add(mark.stroke);
 			if (mark.kind === "circle" && mark.as === "dot" && isSplice(circuit, mark.of)) symbols.add("splice-lever");
 			if (mark.kind !== "wire") continue;
 			if (mark.finding !== undefined) isLit = true;
@@ -50,9 +61,9 @@ export function legendOf(circuit: Circuit, groups: readonly Group[]): LegendEntr
 					.join(", ")}`,
 			}),
 		);
-	for (const [paint, text] of barTexts)
+	for (const [paint, text] of words.bars)
 		if (bars.has(paint)) entries.push({ sample: { kind: "bar", paint }, code: "", text });
-	for (const [symbol, text] of symbolTexts)
+	for (const [symbol, text] of words.symbols)
 		if (symbols.has(symbol)) entries.push({ sample: { kind: "symbol", symbol }, code: "", text });
 	if (isLit) entries.push({ sample: { kind: "bar", paint: "fault-soft" }, code: "", text: "way of a finding" });
 	return entries;
@@ -81,7 +92,7 @@ const barTexts = [
 	["neutral-bar", "neutral bar"],
 	["ground-bar", "ground bar"],
 ] as const;
-const symbolTexts = [
+export const symbolTexts = [
 	["splice-lever", "splice, lever"],
 	["splice-push-in", "splice, push-in"],
 	["splice-twist-on", "splice, twist-on"],

@@ -22,10 +22,10 @@ import type { World } from "./world.ts";
 
 export const draw: Verb = {
 	name: "draw",
-	summary: "draw the wiring and one-line sheets",
+	summary: "draw the wiring sheets, alternating and direct current, and the one-line sheet",
 	operands: { words: "PLAN...", least: 1, most: Number.POSITIVE_INFINITY },
 	about: [
-		"Draws each PLAN (a file, a folder, or `-` for standard input) as SVG: the wiring sheet with every conductor, and the one-line sheet. The files are named after the plan and the sheet, such as van-wiring.svg.",
+		"Draws each PLAN (a file, a folder, or `-` for standard input) as SVG: the wiring sheet with every conductor, one of its own for the direct-current side where there is one, and the one-line sheet. The files are named after the plan and the sheet, such as van-wiring.svg.",
 		"A plan with faults is drawn as it is wired, each fault marked with its number. A plan in which nothing can be wired is not drawn. What was found decides the exit status, as with check.",
 	],
 	options: [sheetOption, outOption, forceOption, failOnOption, libraryOption, stdinNameOption, colourOption],
@@ -66,6 +66,8 @@ async function drawOne(judgement: Judgement, destination: Destination, call: Cal
 	}
 	const sheets = await judgement.checked.draw(choiceOf(call, sheetOption.name, sheetChoices));
 	if (await world.interrupted()) return status.interrupted;
+	if (sheets.length === 0)
+		world.messages.write(`Nothing is drawn of ${visible(judgement.file)}: it has nothing for the sheet asked for.\n`);
 	const { written, failure } = deliver(sheets, judgement, destination, world);
 	const hint = judgement.findings.length > 0 ? "; `ferrule check` tells about each" : "";
 	world.messages.write(`${summarise([judgement], 0)}${hint}\n`);

@@ -44,7 +44,7 @@ export const helpOption: Option = { name: "help", summary: "print this page" };
 export const sheetOption: Option = {
 	name: "sheet",
 	value: { word: "SHEET", choices: sheetChoices },
-	summary: "the wiring sheets, the one-line sheet, or all (if not said)",
+	summary: "the wiring sheets, the direct-current sheet, the one-line sheet, or all (if not said)",
 };
 
 export const outOption: Option = {
