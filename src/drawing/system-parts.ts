@@ -111,8 +111,10 @@ function pickPart(
 	const enclosures = circuit.enclosures.filter(isKept);
 	const parts = circuit.parts
 		.filter((part) => isKept(part.enclosure))
-		.map((part) => ({ ...part, points: part.points.filter((index) => isShown(part, index)) }))
-		.filter((part, at) => part.points.length > 0 || circuit.parts[at]?.points.length === 0);
+		.flatMap((part): Part[] => {
+			const points = part.points.filter((index) => isShown(part, index));
+			return points.length > 0 || part.points.length === 0 ? [{ ...part, points }] : [];
+		});
 	const isThere = (index: number): boolean => landed.has(index) || !isForeign(circuit.points[index]?.role ?? "ground");
 	const kept: Circuit = {
 		...circuit,

@@ -27,7 +27,7 @@ export function busBox(circuit: Circuit, stock: Stock, meetings: readonly SidedM
 		if (point === undefined || more.length > 0 || !bus.points.includes(point)) return undefined;
 		ends.push({ meeting, point });
 	}
-	const [name = "", ...details] = wordsOf(circuit, enclosure, bus, undefined);
+	const [name = "", ...details] = wordsOf(enclosure, bus, undefined);
 	const head = onGrid(8 + (details.length + 1) * linePitch);
 	const width =
 		Math.max(barWidth, wordsWidth(name, nameStyle), ...details.map((text) => wordsWidth(text, noteStyle))) + 8;

@@ -3,7 +3,6 @@ import type { Circuit, Enclosure, Part } from "../../circuit/circuit.ts";
 import type { Mark } from "../scene.ts";
 import type { Stock } from "../wiring/box-content.ts";
 import { faceOf } from "../wiring/face-symbols.ts";
-import { isRoughedIn } from "../wiring/roughed-in.ts";
 import {
 	type BoxInk,
 	caseMark,
@@ -34,7 +33,7 @@ export function deviceBox(
 	if (device === undefined || others.length > 0 || splices.length > 0 || inner.length > 0) return undefined;
 	const rows = rowsOf(circuit, enclosure.name, meetings, device.points);
 	if (rows === undefined) return undefined;
-	const lines = wordsOf(circuit, enclosure, device, reference);
+	const lines = wordsOf(enclosure, device, reference);
 	const isCard = rows.right.length === 0 && rows.left.length <= 3 && !device.face.traits.includes("source");
 	const drawing: DeviceDrawing = { circuit, enclosure, device, lines, extentOf, left: rows.left, right: rows.right };
 	return isCard ? drawCard(drawing) : drawMachine(drawing);
@@ -51,11 +50,11 @@ interface DeviceDrawing {
 }
 
 /** What a device is, in lines: its name, the builder's words, what it is, where it is. */
-export function wordsOf(circuit: Circuit, enclosure: Enclosure, device: Part, reference: string | undefined): string[] {
+export function wordsOf(enclosure: Enclosure, device: Part, reference: string | undefined): string[] {
 	const label = [enclosure.label, device.label].find(
 		(text) => text !== "" && text !== enclosure.name && text !== device.name,
 	);
-	const planned = isRoughedIn(circuit, device) ? " · roughed in" : "";
+	const planned = device.coming ? " · roughed in" : "";
 	const name = device.name === enclosure.name ? enclosure.name : `${enclosure.name} · ${device.name}`;
 	return [name, label ?? "", `${device.face.text}${planned}`, enclosure.place?.label ?? "", reference ?? ""].filter(
 		(text) => text !== "",

@@ -76,7 +76,7 @@ class BlockDrawing {
 		this.bar = bar;
 		this.left = rows.left;
 		this.right = rows.right;
-		this.lines = wordsOf(circuit, stock.enclosure, block, undefined);
+		this.lines = wordsOf(stock.enclosure, block, undefined);
 		const words = Math.max(...this.lines.map((line, index) => wordsWidth(line, index === 0 ? nameStyle : noteStyle)));
 		this.width = Math.max(230, words + 24);
 		this.barX = this.width - 46;

@@ -50,7 +50,7 @@ export function inLineBox(circuit: Circuit, stock: Stock, meetings: readonly Sid
 	const [lineSide, loadSide] = [sideOf.get(line), sideOf.get(load)];
 	if (lineSide !== undefined && lineSide === loadSide) return undefined;
 	const isTurned = lineSide === "right" || loadSide === "left";
-	const [name = "", ...details] = wordsOf(circuit, enclosure, device, undefined);
+	const [name = "", ...details] = wordsOf(enclosure, device, undefined);
 	const width = Math.max(
 		contact.width + 40,
 		wordsWidth(name, nameStyle) + 24,

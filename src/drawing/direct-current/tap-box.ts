@@ -98,7 +98,7 @@ function drawTap(
 ): DirectBox {
 	const face = faceOf(device, false);
 	const faceWidth = face?.width ?? 0;
-	const lines = wordsOf(circuit, enclosure, device, undefined);
+	const lines = wordsOf(enclosure, device, undefined);
 	const plateWidth = firstPole + polePitch + faceWidth + 14;
 	const plateHeight = Math.max(30, (face?.height ?? 0) + 6);
 	const wordsX = plateLeft + plateWidth + 10;
