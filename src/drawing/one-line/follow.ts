@@ -87,7 +87,8 @@ class Walk {
 
 	/** Whether power could pass here: a frame or an earth rod is no part of a one-line diagram. */
 	concerns(enclosure: Enclosure): boolean {
-		return this.cablesAt.has(enclosure.name) || this.partsIn.has(enclosure.name);
+		const parts = this.partsIn.get(enclosure.name) ?? [];
+		return this.cablesAt.has(enclosure.name) || parts.some(({ points }) => points.length > 0);
 	}
 
 	/** Everything from `start` on. A line is followed in a loop, however long it is; only partings go deeper. */

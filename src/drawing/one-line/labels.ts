@@ -15,7 +15,8 @@ export function sourceLabel(part: Part, source: Source): Label {
 	const bond = { supply: "N-G bond at the supply", own: "bonds N-G while inverting", floating: "neutral floats" };
 	const limit = source.limit === undefined ? "" : ` · ${Math.round(source.limit)} A`;
 	const what = source.sort === "shore" || source.sort === "generator" ? [] : [part.face.text];
-	return { name: part.name, lines: [...ownWords(part), `${voltsText(source)}${limit}`, ...what, bond[source.bonding]] };
+	const earthing = source.ownEarth ? "TT: earth electrode of the place" : bond[source.bonding];
+	return { name: part.name, lines: [...ownWords(part), `${voltsText(source)}${limit}`, ...what, earthing] };
 }
 
 /** A breaker's label: the circuit it protects, its slot and its rating, and whether only its cables lie there yet. */

@@ -177,3 +177,11 @@ at s1
 		),
 	).toContain("k1: receptacle-split-us");
 });
+
+test("a frame that only a bonding conductor leads to is no part of it", () => {
+	const bonded = `${supply}bond frame from LC.ground by single 8 AWG green
+  3 ft to chassis: box metal
+`;
+	expect(stepsOf(bonded)).not.toContain("fed by nothing");
+	expect(stepsOf(bonded)).not.toContain("chassis");
+});
