@@ -34,7 +34,7 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 		const core = { ...bought, role: roleOnRun(draft, hop, bought, { leaving, arriving, system }) };
 		const [fromWired, toWired] =
 			looped?.[place] === undefined
-				? [knotFor(from, leaving, core.role, hop), knotFor(to, arriving, core.role, hop)]
+				? [knotAtPole(start, first, core.role, hop), knotFor(to, arriving, core.role, hop)]
 				: [nameKnot(from, looped[place][0]), nameKnot(to, looped[place][1])];
 		const [fromKnot, toKnot] = [
 			atStage(draft, fromBox, core.role, fromWired),
@@ -132,6 +132,17 @@ function poleOf(draft: Draft, hop: Hop, position: number): HopEnd {
 		return role === undefined ? side?.knots[core.role] !== undefined : role === core.role;
 	});
 	return (fitting.length === 1 ? fitting[0] : undefined) ?? poles[position] ?? hop.others.at(-1) ?? hop.from;
+}
+
+/** Where a core leaves from; a second hot takes the only hot of a further pole, as that of the breaker beside the first. */
+function knotAtPole(
+	{ thing, side }: ReturnType<typeof startAt>,
+	first: ReturnType<typeof startAt>,
+	role: Role,
+	hop: Hop,
+): string | undefined {
+	const own = knotFor(thing, side, role, hop);
+	return own === undefined && role === "hot2" && thing !== first.thing ? knotFor(thing, side, "hot", hop) : own;
 }
 
 /** What a core is for: one that runs by itself is what it is put to, any other what its colour says where it begins. */

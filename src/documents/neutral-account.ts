@@ -14,7 +14,9 @@ export function tellSharedNeutrals({ states }: Analysis): string {
 
 function tell({ neutral, legs: [first, second], together, most }: SharedNeutral): string {
 	const isOpen = first.isOpen || second.isOpen;
-	return `  ${neutral}: leg A ${tellLeg(first)}, leg B ${tellLeg(second)}; ${amperes(together)} in the neutral with every fixed load on, ${amperes(most)} with one leg off${isOpen ? ", and what is plugged in" : ""}`;
+	const legs = `  ${neutral}: leg A ${tellLeg(first)}, leg B ${tellLeg(second)}`;
+	if (most === 0 && isOpen) return `${legs}; the neutral carries the difference of what is plugged in`;
+	return `${legs}; ${amperes(together)} in the neutral with every fixed load on, ${amperes(most)} with one leg off${isOpen ? ", and what is plugged in" : ""}`;
 }
 
 function tellLeg({ amperes: drawn, parts, isOpen }: Leg): string {

@@ -1,7 +1,7 @@
 // Supplies and panels with two hot legs: which slot is on which, what opens together, what shares a neutral, legs that are bridged.
 import { describe, expect, test } from "vitest";
 import { checkMarked, checkRight } from "../check-plan.ts";
-import { wirePlan, wireRight } from "./wire-plan.ts";
+import { endsIn, wirePlan, wireRight } from "./wire-plan.ts";
 
 const supply = "inlet pole 50 A 120/240 V\npanel LC main 50 A 120/240 V from pole by 6-3, 12 ft\n";
 
@@ -80,6 +80,36 @@ circuit both from LC.1 by 12-3
 //         ^^ neutral-borrowed "which are on one leg"
 at LC
   both-1.red on LC.2.load
+`);
+	});
+	const both = (second: string, words: string) => `${supply}  slot 1: breaker 20 A
+  slot ${second}: breaker 20 A ${words}
+circuit both from LC.1, LC.${second} by 12-3
+  14 ft to k1: receptacle split
+`;
+	test("a circuit comes from both: black from the first, red from the other", () => {
+		checkRight(both("3", "tied LC.1"));
+		const circuit = wireRight(both("3", "tied LC.1"));
+		expect(endsIn(circuit, "LC").filter((end) => end.startsWith("both-1"))).toEqual([
+			"both-1.black on LC.1.load",
+			"both-1.red on LC.3.load",
+			"both-1.white on LC.neutral.2",
+			"both-1.bare on LC.ground.2",
+		]);
+	});
+	test("a 240 V load too, its white marked red", () => {
+		checkRight(`${supply}  slot 1: breaker 20 A
+  slot 3: breaker 20 A tied LC.1
+circuit heat from LC.1, LC.3 by 12-2
+  9 ft, white marked red at both ends to h1: heater 3000 W 240 V
+`);
+	});
+	test("from two that are not tied is told", () => {
+		checkMarked(`${supply}  slot 1: breaker 20 A
+  slot 3: breaker 20 A
+circuit both from LC.1, LC.3 by 12-3
+  14 ft to k1: receptacle split
+//         ^^ neutral-borrowed "do not open together"
 `);
 	});
 	test.each([
