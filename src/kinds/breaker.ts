@@ -1,6 +1,7 @@
 // Breakers that plug on to a panel's bus: one pole, two poles, and with ground-fault protection.
 
 import { boardHead } from "./board-head.ts";
+import { inBlock } from "./in-block.ts";
 import { inLine } from "./in-line.ts";
 import type { AttributeSpec, Blueprint, Kind, Said } from "./kind.ts";
 import { neutralLead } from "./neutral-lead.ts";
@@ -61,6 +62,7 @@ circuit bunks from LC.1A by 12-2
 	build: (said) => {
 		if (said.slot === undefined)
 			return { ...inLine(said, "trip"), ...face(said, 1, "breaker", "breaker-face", "breaker") };
+		if (said.system === "dc") return { ...inBlock(said), ...face(said, 1, "breaker", "breaker-face", "breaker") };
 		const both = said.choice("poles") === "two-pole";
 		const onTwoLegs = said.slot.legs.length === 2;
 		if (said.slot.name === "main")

@@ -1,7 +1,7 @@
 // A fuse: in its holder in a conductor, or in a way of a fuse block.
+import { inBlock } from "./in-block.ts";
 import { inLine } from "./in-line.ts";
-import type { Blueprint, Kind, Said } from "./kind.ts";
-import { cage } from "./terminals.ts";
+import type { Kind } from "./kind.ts";
 
 export const fuse: Kind = {
 	name: "fuse",
@@ -59,24 +59,3 @@ feed minus from house.- by single 10 AWG black
 		return said.slot === undefined ? { ...inLine(said, "trip"), ...shared } : { ...inBlock(said), ...shared };
 	},
 };
-
-/** In a way of a fuse block: fed from its bus, the load's negative lands on the block's negative bar. */
-function inBlock(said: Said): Omit<Blueprint, "face"> {
-	return {
-		terminals: [
-			{ ...cage(said.region, "stab", "positive", undefined, { side: "line" }), clamp: "stab", capacity: 0 },
-			{ ...cage(said.region, "load", "positive", "load", { side: "load" }), clamp: "screw" },
-		],
-		links: [
-			{
-				between: ["stab", "load"],
-				nature: "contact",
-				contact: { group: "trip", positions: 2, closed: [1] },
-				protects: true,
-			},
-		],
-		plugs: said.slot?.legs.slice(0, 1).map((owner) => ({ mine: "stab", owner })) ?? [],
-		sides: [{ name: "load", knots: { positive: "load", negative: "^negative" } }],
-		onward: "load",
-	};
-}

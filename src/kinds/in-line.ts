@@ -6,8 +6,11 @@ import type { Blueprint, LinkSpec, Said, TerminalSpec } from "./kind.ts";
 export type Opening = "never" | "handle" | "trip";
 
 /** Two studs, `line` and `load`, in whatever conductor it is put in; in a pair it sits in the positive and the negative passes. */
-export function inLine(said: Said, opening: Opening): Omit<Blueprint, "face"> {
-	const role = said.system === "dc" ? "positive" : "hot";
+export function inLine(
+	said: Said,
+	opening: Opening,
+	role: "hot" | "positive" | "negative" = said.system === "dc" ? "positive" : "hot",
+): Omit<Blueprint, "face"> {
 	const link: LinkSpec =
 		opening === "never"
 			? { between: ["line", "load"], nature: "solid" }
@@ -30,10 +33,16 @@ export function inLine(said: Said, opening: Opening): Omit<Blueprint, "face"> {
 }
 
 /** What is not in line goes past it. */
-const passing = { negative: "^negative", neutral: "^neutral", ground: "^ground" } as const;
+const passing = {
+	positive: "^positive",
+	negative: "^negative",
+	hot2: "^hot2",
+	neutral: "^neutral",
+	ground: "^ground",
+} as const;
 
 /** A stud that takes its role from the run; each lug goes on by itself. */
-function inherited(said: Said, name: "line" | "load", role: "positive" | "hot"): TerminalSpec {
+function inherited(said: Said, name: "line" | "load", role: TerminalSpec["role"]): TerminalSpec {
 	return { ...stud(said, name, role, name), side: name, inherits: true, capacity: 2 };
 }
 

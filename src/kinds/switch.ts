@@ -64,6 +64,7 @@ circuit lights from LC breaker 15 A by 14-2
 	stands: ["top", "hop", "box"],
 	attributes: [
 		{ name: "rating", takes: "quantity", dimension: "current", least: 0.5, most: 20, summary: "what it may switch" },
+		{ name: "negative", takes: "flag", summary: "in direct current: it dims in the negative, and the positive passes" },
 	],
 	build: (said) =>
 		said.system === "dc"
@@ -71,10 +72,14 @@ circuit lights from LC breaker 15 A by 14-2
 			: hotOnly(said, "dimmer", "dimmer-face", ["switch", "dimmer"]),
 };
 
-/** In the positive; the negative passes. */
+/** In the positive, or in the negative where that is said; the other pole passes. */
 function onDirectCurrent(said: Said, what: string, wiring: string, traits: Blueprint["face"]["traits"]): Blueprint {
 	const rating = said.quantity("rating")?.value;
-	const { enclosure: _case, ...wired } = inLine(said, "handle");
+	const { enclosure: _case, ...wired } = inLine(
+		said,
+		"handle",
+		said.flag("negative") === true ? "negative" : "positive",
+	);
 	return {
 		...wired,
 		face: {

@@ -147,11 +147,16 @@ function readMode(statement: ModeStatement, things: ReadonlyMap<string, Thing>, 
 			}),
 		);
 	const without = new Set(statement.without.map((name) => foldName(name.text)));
+	const said = statement.sources
+		.filter((name) => isSource(name) && !without.has(foldName(name.text)))
+		.flatMap((name) => things.get(foldName(name.text))?.name ?? []);
+	// Batteries and what charges them are live unless it is said that they are not.
+	const direct = [...things.values()].flatMap(({ name, blueprint }) =>
+		blueprint.source?.system === "dc" && !said.includes(name) && !without.has(foldName(name)) ? [name] : [],
+	);
 	return {
 		name: statement.name.text,
-		live: statement.sources
-			.filter((name) => isSource(name) && !without.has(foldName(name.text)))
-			.flatMap((name) => things.get(foldName(name.text))?.name ?? []),
+		live: [...said, ...direct],
 		positions: readPositions(statement, things, findings),
 		span: statement.span,
 	};

@@ -1,7 +1,9 @@
 // Fuses and breakers of the direct-current side: what the rules on protection say of leads that carry more than they may.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type ExposedLead, findExposedLeads } from "../analysis/direct-leads.ts";
+import { directLimit } from "../analysis/direct-limit.ts";
 import { tellWay } from "../analysis/network.ts";
+import { traceExposure } from "../analysis/protection.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
@@ -60,6 +62,54 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 					basis: limit.source,
 				}),
 			];
+		});
+	});
+}
+
+/** Negatives thinner than the device ahead of what they lead back from allows. */
+export function findThinReturns(analysis: Analysis, code: string): Finding[] {
+	const { circuit } = analysis;
+	return findOverModes(analysis, (state) => {
+		const { direct } = state;
+		if (direct === undefined) return [];
+		const exposure = traceExposure(direct.network);
+		return circuit.loads.flatMap(({ part, between: [positive, negative] }) => {
+			const comes = exposure.get(positive);
+			const device = comes?.device;
+			const reach = direct.poles.reachOf(negative, "neutral");
+			if (comes === undefined || device === undefined || reach === undefined) return [];
+			const volts = Math.abs(direct.potentials.between(positive, negative) ?? 12);
+			for (const { by } of reach.edgesTo(negative)) {
+				const conductor = by.kind === "conductor" ? circuit.conductors[by.index] : undefined;
+				if (conductor === undefined || conductor.role !== "negative" || conductor.sort === "pigtail") continue;
+				const limit = directLimit(circuit, conductor, volts);
+				if (limit === undefined || comes.amperes <= limit.largest) continue;
+				const tag = conductor.cable ?? conductor.name;
+				const cable = circuit.cableByTag.get(tag);
+				// The positive beside it in its cable is as thin, and tells of both.
+				const beside = cable?.conductors.some((index) => circuit.conductors[index]?.role === "positive");
+				if (beside === true) return [];
+				return [
+					finding({
+						code,
+						level: "danger",
+						title: `The negative ${conductor.name} is too thin for what ${part} may draw through the ${formatNumber(comes.amperes, 1)} A ${device.sort} ${device.part}: ${formatNumber(limit.largest, 1)} A at most`,
+						span: cable?.span ?? conductor.span,
+						label: `${formatNumber(limit.largest, 1)} A at most`,
+						also: [{ span: device.span, label: `${formatNumber(comes.amperes, 1)} A` }],
+						marks: [tag, part],
+						path: tellWay(circuit, reach.edgesTo(negative), negative),
+						figures: [
+							{ name: "protection", found: comes.amperes, limit: limit.largest, unit: "A", source: limit.source },
+						],
+						why: `${startSentence(limit.because)}; what goes out through the positive comes back through it.`,
+						help: "Use a negative as thick as the positive.",
+						basis: limit.source,
+						key: `${code}@${tag}/return`,
+					}),
+				];
+			}
+			return [];
 		});
 	});
 }

@@ -4,20 +4,29 @@ import { isAlike } from "../analysis/direct.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Circuit, Load } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
 
 /** Loads on a voltage they are not made for, and loads that get none, though something reaches them. */
 export function findWrongDirectVoltage({ circuit }: Analysis, { direct }: ModeState, basis: string): Finding[] {
 	if (direct === undefined) return [];
 	// Where a battery is shorted or two voltages meet, that is the fault to tell.
 	if (direct.contradicted.length > 0) return [];
+	const roughedIn = new Set(circuit.plan.runs.filter((run) => run.roughedIn).map(({ name }) => name));
+	const landed = new Set(
+		circuit.conductors.flatMap(({ role, ends }) => (systemOfRole(role) === "dc" ? ends.map(({ point }) => point) : [])),
+	);
 	return circuit.loads.flatMap((load): Finding[] => {
+		if (roughedIn.has(circuit.partByName.get(load.part)?.run ?? "")) return [];
 		const [positive, negative] = load.between;
 		if (circuit.points[positive]?.role !== "positive") return [];
 		const volts = direct.potentials.between(positive, negative);
 		const isLive = direct.poles.countAt(positive) > 0;
 		if (volts === undefined) {
 			const isReturned = direct.poles.countAt(negative) > 0;
-			return isLive === isReturned ? [] : [tellOpen(circuit, load, isLive ? negative : positive, basis)];
+			// What no wire is on is not part of the plan: the battery side of an inverter of which only the mains is told.
+			if (isLive && isReturned) return [];
+			if (!isLive && !isReturned && !load.between.some((point) => landed.has(point))) return [];
+			return [tellOpen(circuit, load, isLive ? negative : positive, basis)];
 		}
 		if (!isLive || volts < 0) return [];
 		if (volts > 0 && (load.volts === undefined || isAlike(volts, load.volts))) return [];

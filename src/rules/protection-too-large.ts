@@ -8,7 +8,7 @@ import { startSentence } from "../base/wording.ts";
 import { marineDeviceAllowance } from "../handbook/marine-ampacity.ts";
 import { citation } from "../handbook/provenance.ts";
 import { standardRatings } from "../handbook/standard-ratings.ts";
-import { findTooLarge } from "./direct-protection.ts";
+import { findThinReturns, findTooLarge } from "./direct-protection.ts";
 import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
 import type { Rule } from "./rule.ts";
@@ -56,6 +56,7 @@ circuit lights from LC breaker 15 A by 14-2
 			return group.sort === "not-known" ? [tellNotKnown(analysis, group)] : [];
 		}),
 		...findTooLarge(analysis, protectionTooLarge.code),
+		...findThinReturns(analysis, protectionTooLarge.code),
 	],
 };
 

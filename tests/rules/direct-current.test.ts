@@ -32,6 +32,19 @@ circuit water from FB.2 by pair 14 AWG
 `);
 	});
 
+	test("a dimmer in the negative, and a breaker in a way of the block", () => {
+		const { analysis } =
+			checkRight(`${bank.replace("slot 2: fuse 15 A", "slot 2: breaker 10 A")}circuit lights from FB.2 by pair 16 AWG
+  6 ft to dim: dimmer negative
+  9 ft to l1: light 6 W
+`);
+		const { circuit } = analysis;
+		const onDimmer = circuit.conductors.filter(({ ends }) =>
+			ends.some(({ point }) => circuit.points[point ?? -1]?.name.startsWith("dim.") === true),
+		);
+		expect(onDimmer.map(({ name }) => name)).toEqual(["lights-1.black", "lights-2.black"]);
+	});
+
 	test("two batteries in parallel, each with its own fuse", () => {
 		checkRight(`battery A1 lithium 12.8 V 100 Ah
 battery A2 lithium 12.8 V 100 Ah
@@ -192,6 +205,28 @@ feed plus from house.+ by single 14 AWG red
   6 ft to l1.+
 `);
 		expect(findings.filter(({ level }) => level === "danger")).toEqual([]);
+	});
+
+	test("a thin negative of an inverter", () => {
+		checkMarked(`${bank}inverter inv 1000 W 12 V / 120 V, bonds neutral when inverting
+feed up from plus by single 2 AWG red
+  bolted to F3: fuse class-T 125 A
+  3 ft to inv.+
+feed down from minus by single 10 AWG black
+  3 ft to inv.-
+//        ^^^^^ protection-too-large "The negative down-1.black is too thin for what inv may draw"
+circuit desk from inv.out by 14-2
+  3 ft to d9: receptacle
+`);
+	});
+
+	test("a light behind a way without a wire on its fuse", () => {
+		checkMarked(`${bank}circuit lights from FB.1 by pair 16 AWG
+  9 ft to l1: light 6 W
+//        ^^ load-voltage-wrong "no positive reaches l1.+"
+at FB
+  lights-1.red capped
+`);
 	});
 
 	test("a black positive", () => {
