@@ -87,11 +87,7 @@ const statable: Record<string, Record<string, string>> = {
 	},
 	panel: {
 		"main or lugs only, legs": "panel LC main 50 A 120/240 V\npanel SP lugs only, legs 1\n",
-		"which slot is on which leg, bridged legs": thing(
-			"panel LC main 30 A",
-			"slot 1: breaker 20 A leg 1",
-			"bridge leg 1 leg 2",
-		),
+		"which slot is on which leg, bridged legs": thing("panel LC main 30 A", "slot 1: breaker 20 A", "bridged legs"),
 		"tandem halves": thing("panel LC", "slot 1A: breaker 15 A", "slot 1B: breaker 20 A"),
 		"two-pole and handle-tied": thing("panel LC", "slot 3-5: breaker two-pole 30 A", "slot 7: breaker 20 A tied LC.9"),
 		"ground-fault breaker with its neutral lead": thing(
@@ -101,7 +97,7 @@ const statable: Record<string, Record<string, string>> = {
 		"interrupting rating": thing("panel LC", "slot 1: breaker 20 A interrupting 10 kA"),
 		"how many conductors a screw takes, of what metal, how tight": thing(
 			"panel LC",
-			"neutral: bar 8 takes 2 copper 14 AWG 2.5 Nm",
+			"neutral: neutral-bar 8 takes 2 copper only largest 1/0",
 		),
 		"neutral bar bonded or isolated": thing("panel LC", "neutral: neutral-bar 8 isolated", "bonding screw"),
 		"no bonding screw or strap": thing("panel LC", "no bonding screw", "no strap"),
