@@ -1,5 +1,6 @@
 // The circuit while it grows: lists that are added to, ends that still move. Sealed into a `Circuit` when all is said and inferred.
 import { certain } from "../base/certain.ts";
+import type { Gauge } from "../base/gauge.ts";
 import type { Span } from "../base/span.ts";
 import type { Role, TerminalSpec, Termination } from "../kinds/kind.ts";
 import { foldName } from "../plan/names.ts";
@@ -26,6 +27,15 @@ export interface Knot {
 	readonly name: string;
 	readonly ends: { readonly conductor: DraftConductor; readonly end: DraftEnd }[];
 	readonly members: KnotMember[];
+}
+
+/** What the builder read off the terminals of a thing; undefined where nothing is said. */
+interface TerminalFacts {
+	readonly thing: Thing;
+	readonly capacity: number | undefined;
+	readonly smallest: Gauge | undefined;
+	readonly largest: Gauge | undefined;
+	readonly aluminium: boolean | undefined;
 }
 
 /** Everything the steps of the builder write to. */
@@ -56,6 +66,7 @@ export class Draft {
 	readonly joinedByHand = new Set<number>();
 	private readonly otherNames: (readonly string[] | undefined)[] = [];
 	readonly pointNames = new PointNames(this.points, this.otherNames);
+	private terminalFacts: TerminalFacts | undefined;
 	private readonly spliceNames = new Set<string>();
 	/** By enclosure; undefined until somebody asks. */
 	private intoEnclosure: Map<string, DraftConductor[]> | undefined;
@@ -88,8 +99,7 @@ export class Draft {
 
 	addTerminal(thing: Thing, spec: TerminalSpec, enclosure: Enclosure): number {
 		const index = this.points.length;
-		const { said } = thing;
-		const metal = said.choice("metal");
+		const { capacity, smallest, largest, aluminium } = this.terminalFactsOf(thing);
 		this.addPoint({
 			kind: "terminal",
 			index,
@@ -101,15 +111,29 @@ export class Draft {
 			side: spec.side,
 			clamp: spec.clamp,
 			// What the builder reads off the part holds in place of what is usual.
-			capacity: said.count("takes") ?? spec.capacity,
-			smallest: said.gauge("smallest") ?? spec.smallest,
-			largest: said.gauge("largest") ?? spec.largest,
+			capacity: capacity ?? spec.capacity,
+			smallest: smallest ?? spec.smallest,
+			largest: largest ?? spec.largest,
 			screw: spec.screw,
-			aluminium: metal === undefined ? spec.aluminium === true : metal === "copper and aluminium",
+			aluminium: aluminium ?? spec.aluminium === true,
 			span: thing.span,
 		});
 		this.otherNames[index] = spec.also;
 		return index;
+	}
+
+	/** What is said of all terminals of a thing; terminals of one thing follow one another, so that it is asked once for each thing. */
+	private terminalFactsOf(thing: Thing): TerminalFacts {
+		if (this.terminalFacts?.thing === thing) return this.terminalFacts;
+		const metal = thing.said.choice("metal");
+		this.terminalFacts = {
+			thing,
+			capacity: thing.said.count("takes"),
+			smallest: thing.said.gauge("smallest"),
+			largest: thing.said.gauge("largest"),
+			aluminium: metal === undefined ? undefined : metal === "copper and aluminium",
+		};
+		return this.terminalFacts;
 	}
 
 	/** The point of a thing's terminal, by its name there; undefined where it has none of that name. */

@@ -49,6 +49,7 @@ interface Waiting {
 /** The capped ends where a device is still to come, or where a cable ends in a wall. */
 function waitingEnds(circuit: Circuit): readonly Waiting[] {
 	const boxes = new Set(circuit.parts.filter(({ coming }) => coming).map(({ enclosure }) => enclosure));
+	if (boxes.size === 0 && !circuit.enclosures.some(({ sort }) => sort === "open")) return [];
 	return circuit.conductors.flatMap((conductor) =>
 		bothEnds.flatMap((which): Waiting[] => {
 			const end = conductor.ends[which];

@@ -38,11 +38,13 @@ circuit den from LC breaker 15 A by 14-2
 `,
 	],
 	check: ({ circuit }: Analysis) =>
-		circuit.enclosures.flatMap((enclosure) => {
-			const parts = circuit.parts.filter((part) => part.enclosure === enclosure);
-			const told = judge(circuit, enclosure, parts);
-			return told === undefined ? [] : [tell(enclosure, told)];
-		}),
+		circuit.enclosures
+			.filter(({ fittings }) => fittings?.cover !== undefined)
+			.flatMap((enclosure) => {
+				const parts = circuit.parts.filter((part) => part.enclosure === enclosure);
+				const told = judge(circuit, enclosure, parts);
+				return told === undefined ? [] : [tell(enclosure, told)];
+			}),
 };
 
 interface Verdict {

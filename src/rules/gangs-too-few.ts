@@ -35,8 +35,9 @@ circuit den from LC breaker 15 A by 14-2
 	check: ({ circuit }: Analysis) =>
 		circuit.enclosures.flatMap((enclosure) => {
 			const gangs = enclosure.fittings?.gangs;
+			if (gangs === undefined) return [];
 			const devices = circuit.parts.filter((part) => part.enclosure === enclosure && isDevice(part));
-			return gangs === undefined || devices.length <= gangs ? [] : [tell(enclosure, gangs, devices)];
+			return devices.length <= gangs ? [] : [tell(enclosure, gangs, devices)];
 		}),
 };
 

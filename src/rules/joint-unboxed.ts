@@ -31,6 +31,7 @@ circuit bunks from LC breaker 15 A by 14-2
 `,
 	],
 	check: ({ circuit }: Analysis) => {
+		if (!circuit.enclosures.some(({ sort }) => sort === "open")) return [];
 		const mains = new Set(
 			circuit.cables
 				.filter(({ system, runSort }) => system === "ac" && runSort !== "bond")

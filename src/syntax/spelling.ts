@@ -25,11 +25,15 @@ export function spellTerm(term: Term): string {
 
 /** Each number with the unit behind it. A gauge by its mark or its noughts needs no unit and gets none. */
 function spellFigure(text: string): string {
+	if (isSpelt.test(text)) return text;
 	const pieces = text.matchAll(/([#+-]?[0-9]+(?:\.[0-9]+|\/0)?)[ \t]*(%|[\p{L}°]+[23²³]?)?/gu);
 	return Array.from(pieces, ([, number = "", unit]) =>
 		unit === undefined ? number : `${number} ${spellUnit(unit)}`,
 	).join(" ");
 }
+
+/** A figure as most write it, done with at once: plans have one on nearly every line. */
+const isSpelt = /^[0-9]+(?:\.[0-9]+)? (?:ft|in|m|A|V|W)$/;
 
 function spellUnit(unit: string): string {
 	return isGaugeWord(unit) ? "AWG" : (findUnit(unit)?.symbol ?? unit);
