@@ -60,7 +60,7 @@ circuit bunks from LC breaker 20 A by 12-2
 		const us = said.region === "us";
 		const rating = said.quantity("rating")?.value ?? (us ? 15 : 16);
 		const isWhole = said.choice("hot tab") === undefined && said.choice("neutral tab") === undefined;
-		const shape = said.choice("shape") ?? (us && twoHotsOf(said) === undefined ? "duplex" : "single");
+		const shape = said.choice("shape") ?? (twoHotsOf(said) === undefined && (us || !isWhole) ? "duplex" : "single");
 		if (twoHotsOf(said) !== undefined) return onTwoHots(said, rating, twoHotsOf(said) === "with neutral");
 		if (shape !== "single" && (shape === "split" || !isWhole)) return withoutTabs(said, rating);
 		const capacity = shape === "single" ? 1 : 2;

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
+import { asTheTradeWires, never } from "../measures/measure-sets.ts";
 import { draw } from "./drawn.ts";
 import { untruths } from "./drawn-truth.ts";
 import { randomPlan } from "./random-plan.ts";
@@ -22,33 +23,6 @@ describe("samples", () => {
 	});
 });
 
-/** What holds on any sheet, however it is wired. The rest are averages and shapes that a plan by chance need not reach. */
-const never = new Set([
-	"text on text",
-	"text on wire or line",
-	"text on symbol",
-	"text on an edge",
-	"outside the frame",
-	"smallest capital, mm",
-	"wire through a foreign box or device",
-	"wires on one line",
-	"oblique wires outside fans",
-	"kinks",
-	"distance of wires side by side",
-	"distance of wires side by side, fallback boxes",
-	"cable crossings",
-	"gap between enclosures",
-	"symbol on symbol",
-	"line through symbol",
-	"group names used twice",
-]);
-/** What holds besides where nothing is miswired. */
-const asTheTradeWires = new Set([
-	"conductors with their letter code",
-	"crossings in a box with its device beside the rows",
-	"crossings in a box with its device in series",
-	"crossings in an end box",
-]);
 const seeds = Array.from({ length: 40 }, (_, index) => index);
 
 describe("plans by chance", () => {

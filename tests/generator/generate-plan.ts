@@ -1,0 +1,42 @@
+// The text of a right plan, drawn from a wish: what a careful builder would write, in one of the many ways to write it.
+import type { Line } from "./lines.ts";
+import { layoutOf, writeLines } from "./lines.ts";
+import { Site } from "./site.ts";
+import { writeMains } from "./sources.ts";
+import { type Wish, wishFor } from "./wish.ts";
+
+/** A generated plan, and what it was to be. */
+export interface GeneratedPlan {
+	readonly wish: Wish;
+	readonly text: string;
+	/** The kinds that occur, and `kind: attribute` for what is said of them. */
+	readonly said: ReadonlySet<string>;
+}
+
+/** Plan number `seed`; size and mix are drawn from it where they are not said. The same call gives the same text. */
+export function generatePlan(seed: number, said: Partial<Wish> = {}): GeneratedPlan {
+	const wish = wishFor(seed, said);
+	const site = new Site(wish);
+	const { chance } = site;
+	const mains = writeMains(site);
+	const settings = chance.shuffle([
+		...(wish.region === "iec" || chance.maybe(0.5) ? [`region ${wish.region}`] : []),
+		...(wish.rules === "camper" && chance.maybe(0.5) ? [] : [`rules ${wish.rules}`]),
+		...(chance.maybe(0.2) ? ["splices always"] : []),
+		...(chance.maybe(0.2) ? [`joints ${chance.pick(["lever", "push-in", "twist-on", "crimp"])}`] : []),
+		...(chance.maybe(0.2) ? [chance.pick(["ambient 25 C", "ambient 68 F"])] : []),
+		...(chance.maybe(0.1) ? ['note "Isolate every source and prove dead."'] : []),
+	]);
+	const title = `plan "Generated plan ${seed}"${chance.maybe(0.2) ? " notation 1" : ""}`;
+	const lines: Line[] = [
+		...(chance.maybe(0.4)
+			? [{ text: `// ${wish.devices} devices, ${wish.supply}, from chance alone. Not for building.` }]
+			: []),
+		{ text: title, below: settings.map((text) => ({ text })) },
+		...[...site.ownCables].map((text) => ({ text })),
+		...site.places.map(({ statement }) => ({ text: statement })),
+		...mains,
+		...site.standing,
+	];
+	return { wish, text: writeLines(lines, layoutOf(chance)), said: site.words.said };
+}

@@ -1,0 +1,138 @@
+// Where a plan's mains come from, and the first panel behind it.
+import type { SourceSort } from "../../src/kinds/kind.ts";
+import { type Feed, writeBoard } from "./boards.ts";
+import { cablesFor } from "./cables.ts";
+import { blueprintOf, kindsFor } from "./kind-parts.ts";
+import type { Line } from "./lines.ts";
+import type { Site } from "./site.ts";
+import type { Facts } from "./words.ts";
+
+/** The sources, the panels, and every circuit. */
+export function writeMains(site: Site): Line[] {
+	switch (site.wish.supply) {
+		case "shore":
+			return fromShore(site);
+		case "two legs":
+			return fromTwoLegs(site);
+		case "generator":
+			return fromGenerator(site);
+		case "inverter":
+			return fromInverter(site);
+		case "inverter-charger":
+			return fromInverterCharger(site);
+	}
+}
+
+function fromShore(site: Site): Line[] {
+	const amperes = drawInlet(site);
+	const earthing = site.wish.region === "iec" ? site.chance.pick([undefined, "TN", "TN-S", "TN-C-S", "TT"]) : undefined;
+	const source = declare(site, "shore", "shore", { rating: amperes, voltage: sayVolts(site), earthing });
+	// A panel made for two legs does for a supply with one.
+	const isBridged = site.wish.region === "us" && site.chance.maybe(0.15);
+	const more = isBridged ? { more: { legs: 2, bridge: "bridged legs" } } : {};
+	return [source.line, ...writeBoard(site, { from: source.name, amperes, legs: 1, ...more })];
+}
+
+function fromTwoLegs(site: Site): Line[] {
+	const { chance } = site;
+	const amperes = chance.pick([30, 50]);
+	const source = chance.maybe(0.25)
+		? declare(site, "generator", "gen", { rating: amperes, legs: [120, 240], bonding: "bonds neutral to frame" })
+		: declare(site, "shore", "pole", { rating: amperes, legs: [120, 240] });
+	return [source.line, ...writeBoard(site, { from: source.name, amperes, legs: 2 })];
+}
+
+/** A generator bonds its neutral itself, or floats and the panel of a building bonds it. */
+function fromGenerator(site: Site): Line[] {
+	const { chance, wish } = site;
+	const amperes = drawInlet(site);
+	const bondsInPanel = wish.rules === "building" && chance.maybe(0.3);
+	const source = declare(site, "generator", "gen", {
+		power: amperes * site.volts,
+		rating: amperes,
+		voltage: sayVolts(site),
+		bonding: bondsInPanel ? chance.pick([undefined, "floating"]) : "bonds neutral to frame",
+	});
+	const feed: Feed = { from: source.name, amperes, legs: 1 };
+	if (!bondsInPanel) return [source.line, ...writeBoard(site, feed)];
+	const word = chance.pick(["bonding screw", "bonding strap"]);
+	return [
+		source.line,
+		...writeBoard(
+			site,
+			chance.maybe(0.5)
+				? { ...feed, below: [{ text: word }] }
+				: { ...feed, more: chance.pick<Facts>([{ bond: word }, { bonded: true }]) },
+		),
+	];
+}
+
+function fromInverter(site: Site): Line[] {
+	const amperes = drawInlet(site);
+	const source = declare(site, "inverter", "inv", machineFacts(site, amperes));
+	return [source.line, ...writeBoard(site, { from: source.name, amperes, legs: 1 })];
+}
+
+function fromInverterCharger(site: Site): Line[] {
+	const { chance } = site;
+	const amperes = drawInlet(site);
+	const shore = declare(site, "shore", "shore", { rating: amperes, voltage: sayVolts(site) });
+	const machine = declare(site, "inverter-charger", "inv", {
+		...machineFacts(site, amperes),
+		"pass-through": amperes,
+		transfer: chance.pick([undefined, "transfers hot and neutral"]),
+	});
+	const cable = cablesFor(site.wish, chance, amperes).plain;
+	const length = site.spelling.length(chance.count(5, 60) / 10);
+	return [
+		...chance.shuffle([shore.line, machine.line]),
+		{
+			text: `feed ${site.names.fresh("supply")} from ${shore.name} by ${cable}`,
+			below: [{ length, text: `to ${machine.name}.in` }],
+		},
+		...writeBoard(site, { from: `${machine.name}.out`, amperes, legs: 1 }),
+		...(chance.maybe(0.3)
+			? [
+					{ text: `mode parked: ${shore.name}` },
+					{ text: `mode camping: ${machine.name}${chance.maybe(0.5) ? ` without ${shore.name}` : ""}` },
+				]
+			: []),
+	];
+}
+
+function machineFacts(site: Site, amperes: number): Facts {
+	const { chance } = site;
+	const power = Math.round((amperes * site.volts * chance.pick([0.8, 0.9, 1])) / 10) * 10;
+	return {
+		power,
+		surge: chance.maybe(0.3) ? power * 2 : undefined,
+		efficiency: chance.maybe(0.3) ? chance.count(85, 95) / 100 : undefined,
+		voltages: chance.maybe(0.7) ? [chance.pick([12, 24, 48]), site.volts] : undefined,
+		bonding: "bonds neutral when inverting",
+	};
+}
+
+/** The usual ratings of an inlet or of what stands for one. */
+function drawInlet({ chance, wish }: Site): number {
+	if (wish.region === "iec") return chance.pick([16, 16, 25, 32]);
+	return wish.devices < 6 ? chance.pick([15, 20, 30]) : 30;
+}
+
+function sayVolts({ chance, volts }: Site): number | undefined {
+	return chance.maybe(0.6) ? volts : undefined;
+}
+
+/** A source at the left edge, in a place of its own at times. */
+function declare(
+	site: Site,
+	sort: SourceSort,
+	letter: string,
+	facts: Facts,
+): { readonly name: string; readonly line: Line } {
+	const kind = site.chance.pick(kindsFor("source").filter((candidate) => blueprintOf(candidate).source?.sort === sort));
+	const name = site.names.fresh(letter);
+	const place = site.placeFor(true);
+	const [word = "", ...others] = site.words.thing(kind, facts).split(" ");
+	const words = [word, name, site.names.label(), others.join(" "), place === undefined ? "" : `in ${place.name}`];
+	return { name, line: { text: words.filter((each) => each !== "").join(" ") } };
+}

@@ -1,0 +1,44 @@
+// What a generated plan is to be: its size and its mix, said by whoever asks or drawn from the seed.
+import type { Region, RuleSet } from "../../src/kinds/kind.ts";
+import { Chance } from "./chance.ts";
+
+/** What feeds the mains side. */
+export type Supply = "shore" | "two legs" | "generator" | "inverter" | "inverter-charger";
+
+/** Size and mix of a plan. The same wish gives the same text. */
+export interface Wish {
+	readonly seed: number;
+	/** Devices on circuits, from 1 to 200. */
+	readonly devices: number;
+	readonly region: Region;
+	readonly rules: RuleSet;
+	readonly supply: Supply;
+}
+
+/** The wish of a seed; what is said in `said` is not drawn. Most plans are small, some are large. */
+export function wishFor(seed: number, said: Partial<Wish> = {}): Wish {
+	const chance = new Chance(seed);
+	const devices = chance.weigh([
+		[6, chance.count(1, 12)],
+		[3, chance.count(13, 40)],
+		[0.6, chance.count(41, 90)],
+		[0.1, chance.count(91, 200)],
+	]);
+	const region =
+		said.region ??
+		chance.weigh<Region>([
+			[3, "us"],
+			[2, "iec"],
+		]);
+	const rules = said.rules ?? chance.pick<RuleSet>(["camper", "boat", "building"]);
+	// Two hot legs come to North American sites only, and boat cable has but one hot.
+	const supplies: readonly Supply[] = [
+		"shore",
+		"shore",
+		...(region === "us" && rules !== "boat" ? (["two legs", "two legs"] as const) : []),
+		"generator",
+		"inverter",
+		"inverter-charger",
+	];
+	return { seed, devices, region, rules, supply: chance.pick(supplies), ...said };
+}
