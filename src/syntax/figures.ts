@@ -109,6 +109,8 @@ export class FigureJoiner {
 		const next = this.#lexed[index + 1];
 		if (next?.tokenType === tokens.Percent) return next.image;
 		if (next?.tokenType !== tokens.Word) return undefined;
+		// Behind a comma `in` leads to a place: `spaces 8, in galley`.
+		if (next.image === "in" && this.#line.slice(this.#endOf(index), next.startOffset).includes(",")) return undefined;
 		const isUnit = findUnit(next.image) ?? unitInOtherCase(next.image);
 		return isUnit !== undefined || isGaugeWord(next.image) ? next.image : undefined;
 	}

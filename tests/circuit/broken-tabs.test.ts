@@ -20,6 +20,14 @@ describe("a receptacle half of which is switched", () => {
 		expect(table.map(({ on }) => on.has("r1.hot.upper"))).toEqual([false, true]);
 	});
 
+	test("a socket-outlet of IEC countries whose tab is said to be broken off has two outlets", () => {
+		const metric =
+			'plan "Hut"\n  region iec\n  rules building\ninlet shore 16 A 230 V\npanel DB main 16 A from shore by 3G6, 5 m\n';
+		const circuit = "circuit one from DB ground-fault-breaker 10 A by 3G1.5\n";
+		const table = truthTable(`${metric}${circuit}  3 m to s1: switch\n  2 m by 4G1.5 to r1: socket no hot tab\n`);
+		expect(table.map(({ on }) => on.has("r1.hot.upper"))).toEqual([false, true]);
+	});
+
 	test("the tab left in: the switch has no effect", () => {
 		checkMarked(`${one}  9 ft to s1: switch
 //        ^^ switch-without-effect

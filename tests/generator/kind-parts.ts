@@ -16,6 +16,7 @@ export type Part =
 	| "outlet"
 	| "ground-fault outlet"
 	| "load"
+	| "transfer"
 	| "switch"
 	| "dimmer"
 	| "disconnect"
@@ -39,6 +40,10 @@ export function partOf(kind: Kind): Part | undefined {
 	if (traits.has("breaker")) return blueprint.groundFault === undefined ? "breaker" : "ground-fault breaker";
 	if (traits.has("ground-fault")) return "ground-fault outlet";
 	if (blueprint.loads !== undefined) return blueprint.loads.some(({ outlet }) => outlet) ? "outlet" : "load";
+	if (blueprint.transfer !== undefined) return "transfer";
+	// What goes on from elsewhere than from its load side is no switch of the common sort.
+	if (!blueprint.sides.every(({ name }) => name === "line" || name === "load" || blueprint.terminals.length === 0))
+		return undefined;
 	if (traits.has("dimmer")) return "dimmer";
 	if (traits.has("switch")) return "switch";
 	if (traits.has("disconnect")) return "disconnect";

@@ -20,6 +20,8 @@ export function writeMains(site: Site): Line[] {
 			return fromInverter(site);
 		case "inverter-charger":
 			return fromInverterCharger(site);
+		case "transfer":
+			return fromTransfer(site);
 	}
 }
 
@@ -97,6 +99,42 @@ function fromInverterCharger(site: Site): Line[] {
 					{ text: `mode camping: ${machine.name}${chance.maybe(0.5) ? ` without ${shore.name}` : ""}` },
 				]
 			: []),
+	];
+}
+
+/** Shore or a generator by choice, each bonded by itself, so that the neutral moves with the hots. */
+function fromTransfer(site: Site): Line[] {
+	const { chance, wish } = site;
+	const amperes = 30;
+	const twoLegs = wish.region === "us" && wish.rules !== "boat" && chance.maybe(0.4);
+	const legs: Facts = twoLegs ? { legs: [120, 240] } : {};
+	const shore = declare(site, "shore", "shore", { rating: amperes, ...legs });
+	const generator = declare(site, "generator", "gen", {
+		rating: amperes,
+		bonding: chance.pick(["bonds neutral to frame", "bonding plug"]),
+		...legs,
+	});
+	const name = site.names.fresh("TS");
+	const [word = "", ...others] = site.words
+		.thing(chance.pick(kindsFor("transfer")), {
+			rating: chance.pick([30, 40, 50]),
+			poles: chance.pick([undefined, twoLegs ? "three-pole" : "two-pole"]),
+			centre: chance.pick([undefined, "centre off", "center off"]),
+			automatic: chance.maybe(0.2) || undefined,
+			plastic: chance.maybe(0.3) || undefined,
+			...legs,
+		})
+		.split(" ");
+	const cables = site.cablesFor(amperes);
+	const run = (from: string, input: string): Line => ({
+		text: `feed ${site.names.fresh("line")} from ${from} by ${site.use(cables, twoLegs ? cables.withSecondHot : cables.plain)}`,
+		below: [{ length: site.spelling.length(chance.count(5, 60) / 10), text: `to ${name}.${input}` }],
+	});
+	return [
+		...chance.shuffle([shore.line, generator.line, { text: `${word} ${name} ${others.join(" ")}` }]),
+		run(shore.name, "1"),
+		run(generator.name, "2"),
+		...writeBoard(site, { from: name, amperes, legs: twoLegs ? 2 : 1 }),
 	];
 }
 

@@ -3,7 +3,7 @@ import type { Region, RuleSet } from "../../src/kinds/kind.ts";
 import { Chance } from "./chance.ts";
 
 /** What feeds the mains side. */
-export type Supply = "shore" | "two legs" | "generator" | "inverter" | "inverter-charger";
+export type Supply = "shore" | "two legs" | "generator" | "inverter" | "inverter-charger" | "transfer";
 
 /** Size and mix of a plan. The same wish gives the same text. */
 export interface Wish {
@@ -39,6 +39,7 @@ export function wishFor(seed: number, said: Partial<Wish> = {}): Wish {
 		"generator",
 		"inverter",
 		"inverter-charger",
+		"transfer",
 	];
 	return { seed, devices, region, rules, supply: chance.pick(supplies), ...said };
 }

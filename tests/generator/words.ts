@@ -25,7 +25,7 @@ export class Words {
 	thing(kind: Kind, facts: Facts = {}): string {
 		const word = this.chance.maybe(0.85) ? kind.name : this.chance.pick([kind.name, ...(kind.also ?? [])]);
 		this.said.add(kind.name);
-		return this.spelling.list([word, this.attributes(kind, facts)]);
+		return `${word} ${this.attributes(kind, facts)}`.trim();
 	}
 
 	/** What is said behind the kind's word alone. */

@@ -29,6 +29,7 @@ describe("figures", () => {
 		["12 cm 5 mm / 2 in", "[<12 cm> <5 mm / 2 in>]"],
 		["4 ft 2 ft", "[<4 ft> <2 ft>]"],
 		["6 in in porch", "[<6 in> in porch]"],
+		["spaces 6, in porch", "[spaces <6> in porch]"],
 		["in 10", "[in 10]"],
 		["in 10 9 W", "[in 10 <9 W>]"],
 		["roughed in 12 ft", "[roughed in <12 ft>]"],

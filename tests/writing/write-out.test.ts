@@ -158,3 +158,22 @@ test("a cable that meets a box twice, leads of devices, and spare cores are said
 	expect(canonicalCircuit(after.circuit)).toBe(canonicalCircuit(before.circuit));
 	expect(inferredEnds(after.circuit)).toEqual([]);
 });
+
+test("each lead of a device with several goes by the terminal it comes from", () => {
+	const text = `plan "Boat-house"
+  region iec
+  rules building
+inlet shore 16 A 230 V
+panel DB main 16 A two-pole from shore by 3G6, 5 m
+  R1: residual-current-device 25 A
+    slot 1: breaker 10 A
+circuit lights from DB.1 by 3G1.5
+  5 m to l1: light 9 W
+`;
+	const said = written(text);
+	expect(said).toContain("  R1.line.neutral ferrule on DB.neutral.1\n");
+	expect(said).toContain("  R1.load.neutral ferrule on R1.neutral.2\n");
+	const [before, after] = [wire(text), wire(said)];
+	expect(after.findings).toEqual([]);
+	expect(canonicalCircuit(after.circuit)).toBe(canonicalCircuit(before.circuit));
+});
