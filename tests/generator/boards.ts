@@ -156,7 +156,7 @@ class Board {
 		const words = [
 			`circuit ${name}`,
 			site.names.label(0.4),
-			chance.maybe(0.05) ? "roughed in" : "",
+			chance.maybe(wish.roughedIn) ? "roughed in" : "",
 			`from ${from} by ${cable}${site.names.remark()}`,
 		];
 		this.lines.push({ text: words.filter((word) => word !== "").join(" "), below: stretch.lines });
@@ -177,21 +177,24 @@ class Board {
 	private head(): Facts {
 		const { feed, guard } = this;
 		const { chance, wish } = this.site;
+		// What only switches carries all that is on at once.
+		const largeEnough = 63;
 		if (guard === "main")
-			return {
-				main: feed.amperes,
-				...chance.pick<Facts>([{ sort: "rcd", trip: 0.03 }, { sort: "rcbo" }, { trip: 0.03, type: "type A" }]),
-			};
+			return chance.pick<Facts>([
+				{ main: largeEnough, sort: "rcd", trip: 0.03 },
+				{ main: feed.amperes, sort: "rcbo" },
+				{ main: feed.amperes, trip: 0.03, type: "type A" },
+			]);
 		if (!chance.maybe(0.8)) return { lugs: "lugs only" };
 		// A main that opens late on a leak, for a fire, leaves what protects people to what stands behind it.
 		if (guard === "circuits" && wish.region === "iec" && chance.maybe(0.1))
-			return { main: feed.amperes, sort: "rcd", trip: 0.3, selective: true };
+			return { main: largeEnough, sort: "rcd", trip: 0.3, selective: true };
 		const sort = opensBothPoles(wish)
 			? chance.pick(["two-pole", "switch"])
 			: chance.maybe(0.1) && feed.legs === 1
 				? "single-pole"
 				: undefined;
-		return { main: feed.amperes, sort };
+		return { main: sort === "switch" ? largeEnough : feed.amperes, sort };
 	}
 
 	/** The device at the head of a group, with its slots below it. */

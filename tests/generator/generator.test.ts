@@ -59,10 +59,11 @@ describe("plans", () => {
 		expect([settings.region, settings.rules]).toEqual([region, rules]);
 	});
 
-	test("every kind and every attribute of it is said somewhere, but those whose reason is written down", () => {
+	test("every kind of the mains side and every attribute of it is said somewhere, but those whose reason is written down", () => {
 		const said = new Set<string>();
-		for (let seed = 0; seed < 600; seed++) for (const word of generatePlan(seed).said) said.add(word);
-		const sayable = kinds.flatMap(({ name, attributes }) => [
+		for (let seed = 0; seed < 1500; seed++) for (const word of generatePlan(seed).said) said.add(word);
+		const onMains = kinds.filter(({ system }) => system !== "dc");
+		const sayable = onMains.flatMap(({ name, attributes }) => [
 			name,
 			...attributes.map((attribute) => `${name}: ${attribute.name}`),
 		]);

@@ -28,14 +28,15 @@ export function kindsFor(part: Part): readonly Kind[] {
 	return certain(kindsByPart.get(part), `a kind for ${part}`);
 }
 
-/** The part that a kind plays; undefined for one that no generated plan knows what to do with. */
+/** The part that a kind plays on the mains side; undefined for one that no generated plan knows what to do with. */
 export function partOf(kind: Kind): Part | undefined {
+	if (kind.system === "dc") return undefined;
 	const blueprint = blueprintOf(kind);
 	const traits = new Set(blueprint.face.traits);
 	if (traits.has("source")) return "source";
 	if (traits.has("panel")) return "board";
 	if (traits.has("neutral-bar")) return "neutral bar";
-	if (traits.has("ground-bar")) return "ground bar";
+	if (traits.has("ground-bar")) return kind.stands.includes("panel") ? "ground bar" : undefined;
 	if (blueprint.heads === true) return "ground-fault head";
 	if (traits.has("breaker")) return blueprint.groundFault === undefined ? "breaker" : "ground-fault breaker";
 	if (traits.has("ground-fault")) return "ground-fault outlet";

@@ -13,6 +13,8 @@ export interface Wish {
 	readonly region: Region;
 	readonly rules: RuleSet;
 	readonly supply: Supply;
+	/** The share of circuits that are roughed in: their cables are there, their devices are not. */
+	readonly roughedIn: number;
 }
 
 /** The wish of a seed; what is said in `said` is not drawn. Most plans are small, some are large. */
@@ -41,5 +43,5 @@ export function wishFor(seed: number, said: Partial<Wish> = {}): Wish {
 		"inverter-charger",
 		"transfer",
 	];
-	return { seed, devices, region, rules, supply: chance.pick(supplies), ...said };
+	return { seed, devices, region, rules, supply: chance.pick(supplies), roughedIn: 0, ...said };
 }
