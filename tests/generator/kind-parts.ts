@@ -33,7 +33,10 @@ export function partOf(kind: Kind): Part | undefined {
 	if (kind.system === "dc") return undefined;
 	const blueprint = blueprintOf(kind);
 	const traits = new Set(blueprint.face.traits);
-	if (traits.has("source")) return "source";
+	if (blueprint.source !== undefined) return blueprint.source.system === "ac" ? "source" : undefined;
+	// What has a coil, a battery side or another end of direct current has no place on the mains side alone.
+	if (blueprint.terminals.some(({ role }) => role === "positive" || role === "negative")) return undefined;
+	if (traits.has("source")) return undefined;
 	if (traits.has("panel")) return "board";
 	if (traits.has("neutral-bar")) return "neutral bar";
 	if (traits.has("ground-bar")) return kind.stands.includes("panel") ? "ground bar" : undefined;

@@ -1,7 +1,7 @@
 // Circuits of lights: a switch first in line, loops from the light to its switch, three-way pairs with four-ways between, dimmers.
 
 import type { Kind } from "../../src/kinds/kind.ts";
-import { type Branch, pickKind, type Stretch } from "./branch.ts";
+import { type Branch, pickKind, type Stretch, takes } from "./branch.ts";
 import { kindsFor } from "./kind-parts.ts";
 import { writeOutlets } from "./outlets.ts";
 import type { Site } from "./site.ts";
@@ -55,16 +55,18 @@ function lightKind(site: Site) {
 function switchFirst(branch: Branch, stretch: Stretch, count: number): void {
 	const { site } = branch;
 	const { chance, wish } = site;
-	const kind = pickKind(site, "switch", "poles");
+	const kind = chance.maybe(0.8) ? pickKind(site, "switch", "poles") : chance.pick(kindsFor("switch"));
 	const name = branch.hop(stretch, {
 		kind,
 		facts: {
 			rating: chance.pick([undefined, wish.region === "us" ? 15 : 16]),
-			poles: chance.weigh([
-				[6, undefined],
-				[1, "single-pole"],
-				[1, "two-pole"],
-			]),
+			poles: !takes(kind, "poles")
+				? undefined
+				: chance.weigh([
+						[6, undefined],
+						[1, "single-pole"],
+						[1, "two-pole"],
+					]),
 		},
 		letter: "s",
 	});

@@ -4,6 +4,12 @@ const late = "opens late, so it protects no people; said of mains only";
 const onlyOnBoards = "tied handles are said of plain breakers here";
 
 export const unsaid: ReadonlyMap<string, string> = new Map([
+	["dimmer: negative", "of direct current"],
+	["end: coiled", "a cable end that waits is said plainly"],
+	["end: state", "a cable end that waits is said plainly"],
+	["splice: connector", "joints are said for the whole plan"],
+	["splice: ports", "joints are said for the whole plan"],
+	["splice: rating", "joints are said for the whole plan"],
 	["generator: breaker", makeshift],
 	["inlet: adapter", makeshift],
 	["inlet: floating", makeshift],
