@@ -36,6 +36,8 @@ feed down from step.out by pair 10 AWG
 			name: "voltages",
 			takes: "pair",
 			dimension: "voltage",
+			least: 5,
+			most: 600,
 			summary: "what comes in and what goes out: `24 V / 12 V`",
 		},
 		{ name: "isolated", takes: "flag", summary: "its two negatives are not joined" },

@@ -40,7 +40,14 @@ circuit bunks from LC breaker 20 A by 12-2
 			most: 250,
 			summary: "between hot and neutral; 120 V, or 230 V in IEC countries, if not said",
 		},
-		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for two hot legs" },
+		{
+			name: "legs",
+			takes: "pair",
+			dimension: "voltage",
+			least: 5,
+			most: 600,
+			summary: "`120 V / 240 V` for two hot legs",
+		},
 		{
 			name: "adapter",
 			takes: "quantity",
@@ -90,7 +97,14 @@ circuit bunks from LC breaker 20 A by 12-2
 			most: 250,
 			summary: "between hot and neutral",
 		},
-		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for two hot legs" },
+		{
+			name: "legs",
+			takes: "pair",
+			dimension: "voltage",
+			least: 5,
+			most: 600,
+			summary: "`120 V / 240 V` for two hot legs",
+		},
 		{
 			name: "bonding",
 			takes: "phrase",

@@ -32,7 +32,14 @@ const shared: readonly AttributeSpec[] = [
 		most: 1,
 		summary: "what comes out of what goes in",
 	},
-	{ name: "voltages", takes: "pair", dimension: "voltage", summary: "battery side and mains side: `12 V / 120 V`" },
+	{
+		name: "voltages",
+		takes: "pair",
+		dimension: "voltage",
+		least: 5,
+		most: 600,
+		summary: "battery side and mains side: `12 V / 120 V`",
+	},
 	{
 		name: "bonding",
 		takes: "phrase",

@@ -71,7 +71,15 @@ export type AttributeSpec =
 	/** A size of conductor behind a word: `largest 2/0`. */
 	| { readonly name: string; readonly takes: "gauge"; readonly word: string; readonly summary: string }
 	/** Two figures with a slash: `12 V / 120 V`. */
-	| { readonly name: string; readonly takes: "pair"; readonly dimension: Dimension; readonly summary: string };
+	| {
+			readonly name: string;
+			readonly takes: "pair";
+			readonly dimension: Dimension;
+			/** Limits of each of the two, in base units. */
+			readonly least?: number;
+			readonly most?: number;
+			readonly summary: string;
+	  };
 
 /** What the builder said of a thing, read against its kind's attributes. Asking for an attribute the kind lacks is our fault. */
 export interface Said {

@@ -48,7 +48,14 @@ circuit bunks from LC.1A by 12-2
 			summary: "how many slots it has; 12 if not said",
 		},
 		{ name: "legs", takes: "count", word: "legs", least: 1, most: 2, summary: "hot legs on its bus; 1 if not said" },
-		{ name: "voltages", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for two hot legs, as `legs 2`" },
+		{
+			name: "voltages",
+			takes: "pair",
+			dimension: "voltage",
+			least: 5,
+			most: 600,
+			summary: "`120 V / 240 V` for two hot legs, as `legs 2`",
+		},
 		{
 			name: "bridge",
 			takes: "phrase",

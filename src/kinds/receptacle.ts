@@ -33,7 +33,14 @@ circuit bunks from LC breaker 20 A by 12-2
 			most: 250,
 			summary: "240 V for one on two hots, without a neutral",
 		},
-		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for one on two hots and a neutral" },
+		{
+			name: "legs",
+			takes: "pair",
+			dimension: "voltage",
+			least: 5,
+			most: 600,
+			summary: "`120 V / 240 V` for one on two hots and a neutral",
+		},
 		{
 			name: "shape",
 			takes: "choice",

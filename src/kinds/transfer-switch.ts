@@ -38,7 +38,14 @@ circuit bunks from LC breaker 20 A by 12-2
 			summary:
 				"how many conductors it moves: on one leg the hot alone or the neutral too, on two legs both hots or the neutral too; all of them if not said",
 		},
-		{ name: "legs", takes: "pair", dimension: "voltage", summary: "`120 V / 240 V` for two hot legs" },
+		{
+			name: "legs",
+			takes: "pair",
+			dimension: "voltage",
+			least: 5,
+			most: 600,
+			summary: "`120 V / 240 V` for two hot legs",
+		},
 		{
 			name: "centre",
 			takes: "phrase",

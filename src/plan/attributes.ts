@@ -7,7 +7,7 @@ import type { AttributeSpec, Kind } from "../kinds/kind.ts";
 import type { NameTerm, Term } from "../syntax/tree.ts";
 import { tellQuantities, unknownAttribute } from "./attribute-wording.ts";
 import { planFinding } from "./codes.ts";
-import { fitFigure, isInRange } from "./figure-fit.ts";
+import { fitFigure, isInRange, tellRange } from "./figure-fit.ts";
 import { type SharedAttributes, SharedWords } from "./shared-words.ts";
 
 /** What was said of a thing, by attribute name; `shared` is what any thing can have. */
@@ -121,18 +121,21 @@ class AttributeReader implements ReadAttributes {
 				}),
 			);
 		}
-		if (!isInRange(spec, quantity)) {
-			this.refuse(
-				planFinding("quantity-out-of-range", {
-					title: `${formatQuantity(quantity)} is no likely ${spec.name} of ${withArticle(this.kind.name)}`,
-					span: term.span,
-					label: "out of range",
-				}),
-			);
-			// Nothing is to be judged by a figure that cannot be.
-			return this.set(spec, { sort: "unknown" }, term);
-		}
+		if (!isInRange(spec, quantity)) return this.refuseRange(spec, quantity, term);
 		this.set(spec, { sort: "quantity", quantity }, term);
+	}
+
+	/** Nothing is to be judged by a figure that cannot be. */
+	private refuseRange(spec: AttributeSpec, quantity: Quantity, term: Term): void {
+		this.refuse(
+			planFinding("quantity-out-of-range", {
+				title: `${formatQuantity(quantity)} is no likely ${spec.name} of ${withArticle(this.kind.name)}`,
+				span: term.span,
+				label: "out of range",
+				help: `${tellRange(spec, quantity)} Check the figure and its unit.`.trim(),
+			}),
+		);
+		this.set(spec, { sort: "unknown" }, term);
 	}
 
 	/** The number of a kind that is counted: the 8 of `neutral-bar 8`. */
@@ -149,8 +152,10 @@ class AttributeReader implements ReadAttributes {
 			(candidate) => candidate.takes === "pair" && candidate.dimension === first.dimension,
 		);
 		if (spec === undefined)
-			this.refuse(unknownAttribute(this.kind, term, `${formatQuantity(first)} / ${formatQuantity(second)}`));
-		else this.set(spec, { sort: "pair", pair: [first, second] }, term);
+			return this.refuse(unknownAttribute(this.kind, term, `${formatQuantity(first)} / ${formatQuantity(second)}`));
+		const unlikely = [first, second].find((each) => !isInRange(spec, each));
+		if (unlikely !== undefined) return this.refuseRange(spec, unlikely, term);
+		this.set(spec, { sort: "pair", pair: [first, second] }, term);
 	}
 
 	private readUnknown(term: Term): void {

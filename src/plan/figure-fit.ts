@@ -1,5 +1,5 @@
 // Which attribute of a kind a figure is for: by the word before it, or, where it stands bare, by its dimension and its size.
-import type { Quantity } from "../base/quantity.ts";
+import { findUnit, formatNumber, type Quantity } from "../base/quantity.ts";
 import type { AttributeSpec } from "../kinds/kind.ts";
 
 /** The attribute; a bare figure that is out of the range of the bare one may be for one whose word was left out. Undefined: for none. */
@@ -16,5 +16,18 @@ export function fitFigure(
 
 /** Whether a figure is one that an attribute can have. */
 export function isInRange(spec: AttributeSpec, { value }: Quantity): boolean {
-	return spec.takes === "quantity" && value >= (spec.least ?? 0) && value <= (spec.most ?? Number.MAX_VALUE);
+	if (spec.takes !== "quantity" && spec.takes !== "pair") return false;
+	return value >= (spec.least ?? 0) && value <= (spec.most ?? Number.MAX_VALUE);
+}
+
+/** What an attribute can have, in the unit that was written: `From 5 A to 100 A fit.`; nothing where it has no limits. */
+export function tellRange(spec: AttributeSpec, { unit }: Quantity): string {
+	if (spec.takes !== "quantity" && spec.takes !== "pair") return "";
+	const { least, most } = spec;
+	const tell = (value: number): string => {
+		const { factor = 1, offset = 0 } = findUnit(unit) ?? {};
+		return `${formatNumber((value - offset) / factor, 6)} ${unit}`;
+	};
+	if (least === undefined) return most === undefined ? "" : `Up to ${tell(most)} fits.`;
+	return most === undefined ? `${tell(least)} and more fits.` : `From ${tell(least)} to ${tell(most)} fits.`;
 }

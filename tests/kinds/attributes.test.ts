@@ -2,7 +2,7 @@
 // range it is one finding, under the word that is wrong.
 import { describe, expect, test } from "vitest";
 import { certain } from "../../src/base/certain.ts";
-import { type Dimension, units } from "../../src/base/quantity.ts";
+import { type Dimension, units, unitsOf } from "../../src/base/quantity.ts";
 import { kinds } from "../../src/kinds/index.ts";
 import type { AttributeSpec, Kind } from "../../src/kinds/kind.ts";
 import { checkPlan } from "../../src/pipeline.ts";
@@ -24,11 +24,13 @@ function placeFor(kind: Kind): { before: string; words: string } {
 	return { before: `${supply}circuit one from LC breaker 15 A by 14-2\n`, words: `  3 ft to x: ${kind.name} ` };
 }
 
+/** Codes of what is wrong with the text itself, not with the wiring. */
+const ours = new Set<string>(planCodes.map((entry) => entry.code));
+
 /** What is found wrong with a plan text whose last line declares a thing of the kind with these attributes. */
 function findingsOn(kind: Kind, attributes: string): { code: string; at: string }[] {
 	const { before, words } = placeFor(kind);
 	const last = words + attributes;
-	const ours = new Set<string>(planCodes.map((entry) => entry.code));
 	return checkPlan(`${before}${last}\n`, "plan")
 		.findings.filter(({ code, level }) => level === "error" && ours.has(code))
 		.map(({ code, span }) => ({
@@ -36,6 +38,13 @@ function findingsOn(kind: Kind, attributes: string): { code: string; at: string 
 			at:
 				span.line === before.split("\n").length ? last.slice(span.column - 1, span.endColumn - 1) : `line ${span.line}`,
 		}));
+}
+
+/** What the finding on the last line tells to do, where there is one. */
+function helpOn(kind: Kind, attributes: string): string {
+	const { before, words } = placeFor(kind);
+	const { findings } = checkPlan(`${before}${words}${attributes}\n`, "plan");
+	return findings.find(({ code, span }) => ours.has(code) && span.line === before.split("\n").length)?.help ?? "";
 }
 
 /** A figure in the first unit of a dimension. */
@@ -126,6 +135,14 @@ describe.each(specsOf("quantity"))("%s", (_, kind, spec) => {
 		["far too large", (spec.most ?? 1e9) * 2],
 	])("%s is one finding", (_name, value) => {
 		expect(findingsOn(kind, others + said(value))).toEqual([{ code: "quantity-out-of-range", at: bare(value) }]);
+	});
+
+	test("what does not fit is answered with what does", () => {
+		const limit = spec.most ?? spec.least;
+		if (limit !== undefined) expect(helpOn(kind, others + said((spec.most ?? 0) * 2))).toContain(bare(limit));
+		expect(helpOn(kind, others + said(0).replace(/ [^ ]+$/, ""))).toMatch(
+			spec.word === undefined ? (unitsOf(spec.dimension)[0] ?? "") : spec.summary,
+		);
 	});
 
 	test.each([
@@ -222,6 +239,17 @@ describe.each<[string, Kind, PairSpec]>(specsOf("pair"))("%s", (_, kind, spec) =
 
 	test("said once is silent", () => {
 		expect(findingsOn(kind, `${others}${pair(spec.dimension === "voltage" ? "V" : "A")}`)).toEqual([]);
+	});
+
+	test.each([
+		["zero", 0],
+		["negative", -12],
+		["far too small", (spec.least ?? 1) * 0.5],
+		["far too large", (spec.most ?? 1e6) * 2],
+	])("%s on either side is one finding", (_name, value) => {
+		const wrong = figure(value, spec.dimension);
+		for (const words of [`${wrong} / ${figure(120, spec.dimension)}`, `${figure(120, spec.dimension)} / ${wrong}`])
+			expect(findingsOn(kind, others + words)).toEqual([{ code: "quantity-out-of-range", at: words }]);
 	});
 
 	test("of another dimension is one finding", () => {

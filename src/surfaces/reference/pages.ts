@@ -133,7 +133,8 @@ function tellAttribute(kind: Kind, attribute: AttributeSpec): string {
 			return `${attribute.word} ... AWG or ... mm2`;
 		case "pair": {
 			const unit = unitsOf(attribute.dimension)[0] ?? "";
-			return `... ${unit} / ... ${unit}`;
+			const [limits] = tellLimits(attribute.least, attribute.most, unit);
+			return `... ${unit} / ... ${unit}${limits === undefined ? "" : ` (each ${limits})`}`;
 		}
 	}
 }
