@@ -8,7 +8,6 @@ import {
 	type Dock,
 	nameStyle,
 	noteStyle,
-	onGrid,
 	type SidedMeeting,
 	screwMark,
 	words,
@@ -27,8 +26,9 @@ export function busBox(circuit: Circuit, stock: Stock, meetings: readonly SidedM
 		if (point === undefined || more.length > 0 || !bus.points.includes(point)) return undefined;
 		ends.push({ meeting, point });
 	}
-	const [name = "", ...details] = wordsOf(enclosure, bus, undefined);
-	const head = onGrid(8 + (details.length + 1) * linePitch);
+	const [name = "", ...all] = wordsOf(enclosure, bus, undefined);
+	const details = all.slice(0, 2);
+	const head = busHead;
 	const width =
 		Math.max(barWidth, wordsWidth(name, nameStyle), ...details.map((text) => wordsWidth(text, noteStyle))) + 8;
 	const most = Math.max(
@@ -56,7 +56,7 @@ export function busBox(circuit: Circuit, stock: Stock, meetings: readonly SidedM
 		strokeWidth: 1.6,
 	};
 	const lines = [name, ...details].map((text, index) =>
-		words(text, { x: width / 2, y: 14 + index * linePitch }, enclosure.name, {
+		words(text, { x: width / 2, y: head - 6 - (details.length - index) * linePitch }, enclosure.name, {
 			anchor: "middle",
 			...(index === 0 ? { ...nameStyle, paint: "ink" as const } : {}),
 		}),
@@ -125,6 +125,8 @@ function numberOf(circuit: Circuit, index: number): string {
 }
 
 const linePitch = 14;
+/** Above the bar: its name and two lines more. */
+export const busHead = 48;
 const barWidth = 68;
 /** From an edge of the bar to the studs on that side. */
 const studDepth = 12;

@@ -15,7 +15,6 @@ import {
 	type SidedMeeting,
 	screwMark,
 	terminalLetters,
-	terminalPitch,
 	words,
 	wordsWidth,
 } from "./direct-box.ts";
@@ -83,7 +82,14 @@ function drawCard(drawing: DeviceDrawing): DirectBox {
 		...lineMarks(drawing, wordsX, textTop),
 	];
 	const spots = left.map(
-		(row, index): Spot => ({ row, x: 0, y: ys[index] ?? middle, inward: 1, before: left[index - 1] }),
+		(row, index): Spot => ({
+			row,
+			x: 0,
+			y: ys[index] ?? middle,
+			inward: 1,
+			before: left[index - 1],
+			aboveY: ys[index - 1] ?? middle,
+		}),
 	);
 	return boxOf(drawing, width, height, docks, marks, spots);
 }
@@ -115,9 +121,25 @@ function drawMachine(drawing: DeviceDrawing): DirectBox {
 			: [faceMark(device, face.symbol, centre, middle)]),
 	];
 	const spots = [
-		...left.map((row, index): Spot => ({ row, x: 0, y: leftYs[index] ?? top, inward: 1, before: left[index - 1] })),
+		...left.map(
+			(row, index): Spot => ({
+				row,
+				x: 0,
+				y: leftYs[index] ?? top,
+				inward: 1,
+				before: left[index - 1],
+				aboveY: leftYs[index - 1] ?? top,
+			}),
+		),
 		...right.map(
-			(row, index): Spot => ({ row, x: width, y: rightYs[index] ?? top, inward: -1, before: right[index - 1] }),
+			(row, index): Spot => ({
+				row,
+				x: width,
+				y: rightYs[index] ?? top,
+				inward: -1,
+				before: right[index - 1],
+				aboveY: rightYs[index - 1] ?? top,
+			}),
 		),
 	];
 	return boxOf(drawing, width, height, docks, marks, spots);
@@ -179,8 +201,9 @@ interface Spot {
 	readonly x: number;
 	readonly y: number;
 	readonly inward: 1 | -1;
-	/** The row above it. */
+	/** The row above it, and its height. */
 	readonly before: Row | undefined;
+	readonly aboveY: number;
 }
 
 /** The letters of a terminal, once for all its screws. */
@@ -197,7 +220,7 @@ function letterMarks({ circuit, device }: DeviceDrawing, { row, x, y, inward, be
 }
 
 /** A plate joins the screws of one terminal. */
-function screwMarks({ circuit }: DeviceDrawing, { row, x, y, before }: Spot): Mark[] {
+function screwMarks({ circuit }: DeviceDrawing, { row, x, y, before, aboveY }: Spot): Mark[] {
 	const screw = screwMark(circuit, row.point, { x, y });
 	if (before?.point !== row.point) return [screw];
 	const plate: Mark = {
@@ -205,14 +228,14 @@ function screwMarks({ circuit }: DeviceDrawing, { row, x, y, before }: Spot): Ma
 		as: "plate",
 		of: circuit.points[row.point]?.name ?? "",
 		x: x - 3,
-		y: y - terminalPitch,
+		y: aboveY,
 		width: 6,
-		height: terminalPitch,
+		height: y - aboveY,
 		fill: "gland",
 		stroke: "ink",
 		strokeWidth: 1,
 	};
-	return [plate, screwMark(circuit, row.point, { x, y: y - terminalPitch }), screw];
+	return [plate, screwMark(circuit, row.point, { x, y: aboveY }), screw];
 }
 
 /** The letters of a battery stand above the leads of its posts. */

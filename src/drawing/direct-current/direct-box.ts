@@ -44,6 +44,10 @@ export interface Dock {
 export interface Extent {
 	readonly above: number;
 	readonly below: number;
+	/** The same of the first box alone. */
+	readonly near: { readonly above: number; readonly below: number };
+	/** Names of all that hangs there. */
+	readonly reaches: ReadonlySet<string>;
 }
 export type ExtentOf = (meeting: SidedMeeting) => Extent;
 
@@ -112,6 +116,7 @@ export function leadMark(of: string, points: readonly XY[]): Mark {
 /** The letters of a terminal: `+`, `−`, with the side where a device has several: `BAT +`. */
 export function terminalLetters(terminal: Terminal): string {
 	if (terminal.terminal === "lug") return "CASE";
+	if (coilEnds.has(terminal.terminal)) return terminal.terminal;
 	const sign = signs[terminal.role];
 	const parts = terminal.terminal.split(".");
 	const side = parts.length > 1 ? `${parts.slice(0, -1).join(" ").toUpperCase()} ` : "";
@@ -119,6 +124,8 @@ export function terminalLetters(terminal: Terminal): string {
 	return terminal.role === "ground" ? `${side}G` : terminal.terminal.toUpperCase();
 }
 
+/** The ends of a coil, as they are marked. */
+const coilEnds: ReadonlySet<string> = new Set(["A1", "A2"]);
 const signs: Partial<Record<Terminal["role"], string>> = { positive: "+", negative: "−" };
 
 /** The width that a line of words needs, with a little reserve. */

@@ -24,13 +24,17 @@ export function drawBoxes(
 		// The studs of a bus follow what is joined to them, and so does all that hangs on it.
 		if (box === undefined || dock === undefined || box.freeBelow !== undefined || depth > deepest) return nothing;
 		let [above, below] = [dock.at.y, box.height - dock.at.y];
+		const isPassage = box.docks.length === 2;
+		const near = isPassage ? { above, below } : nothing.near;
+		const reaches = new Set([farName(meeting)]);
 		for (const next of box.docks) {
 			if (next.side === "left") continue;
 			const reach = extentOf(next.meeting, depth + 1);
 			above = Math.max(above, reach.above + dock.at.y - next.at.y);
 			below = Math.max(below, reach.below + next.at.y - dock.at.y);
+			for (const name of reach.reaches) reaches.add(name);
 		}
-		return { above, below };
+		return { above, below, near, reaches };
 	};
 	// Drawn with a list, not by recursion: a chain of loads may be long.
 	const waiting = nodes.toReversed();
@@ -54,6 +58,6 @@ export function drawBoxes(
 	return boxes;
 }
 
-const nothing: Extent = { above: 0, below: 0 };
+const nothing: Extent = { above: 0, below: 0, near: { above: 0, below: 0 }, reaches: new Set() };
 /** Farther along a chain nothing moves the terminals it starts from. */
 const deepest = 12;

@@ -46,7 +46,7 @@ function drawBox(
 	if (part.face.oneLine === "bus") return busBox(circuit, stock, meetings) ?? inside();
 	const reference = elsewhere === "" ? undefined : `AC side: sheet ${elsewhere}`;
 	return (
-		inLineBox(circuit, stock, meetings) ??
+		inLineBox(circuit, stock, meetings, reference) ??
 		tapBox(circuit, stock, meetings, drawing.lit) ??
 		deviceBox(circuit, stock, meetings, reference, extentOf) ??
 		inside()

@@ -14,6 +14,7 @@ import {
 	onGrid,
 	type SidedMeeting,
 	screwMark,
+	terminalLetters,
 	terminalPitch,
 	words,
 	wordsWidth,
@@ -21,14 +22,23 @@ import {
 import { pointsAt } from "./rows.ts";
 
 /** The box of such a device, its line side on one wall and its load side on the other; undefined where more is in it. */
-export function inLineBox(circuit: Circuit, stock: Stock, meetings: readonly SidedMeeting[]): DirectBox | undefined {
+export function inLineBox(
+	circuit: Circuit,
+	stock: Stock,
+	meetings: readonly SidedMeeting[],
+	reference: string | undefined,
+): DirectBox | undefined {
 	const { enclosure, parts, splices, inner } = stock;
 	const [device, ...others] = parts;
 	if (device === undefined || others.length > 0 || inner.length > 0) return undefined;
 	const contact = contactIn(circuit, device);
 	const [line, load] = [terminalOn(circuit, device, "line"), terminalOn(circuit, device, "load")];
-	if (contact === undefined || line === undefined || load === undefined || device.points.length !== 2) return undefined;
-	const rows = [[line, load], ...splices.map(({ index }) => [index])];
+	if (contact === undefined || line === undefined || load === undefined) return undefined;
+	// The coil of a relay has its ends on rows of their own, below what passes.
+	const coil = device.points.filter((point) => point !== line && point !== load);
+	if (coil.length !== 0 && coil.length !== 2) return undefined;
+	const rows = [[line, load], ...splices.map(({ index }) => [index]), ...coil.map((point) => [point])];
+	const firstOfCoil = splices.length + 1;
 	const ends = meetings.map((meeting) => {
 		const points = pointsAt(circuit, enclosure.name, meeting);
 		return {
@@ -45,19 +55,19 @@ export function inLineBox(circuit: Circuit, stock: Stock, meetings: readonly Sid
 			if (row < 0 || taken.has(place) || (index > 0 && row !== (own[index - 1] ?? 0) + 1)) return undefined;
 			taken.add(place);
 			const point = pointsAt(circuit, enclosure.name, meeting)[index] ?? -1;
-			if (row === 0) sideOf.set(point, meeting.side);
+			if (row === 0 || row >= firstOfCoil) sideOf.set(point, meeting.side);
 		}
 	const [lineSide, loadSide] = [sideOf.get(line), sideOf.get(load)];
 	if (lineSide !== undefined && lineSide === loadSide) return undefined;
 	const isTurned = lineSide === "right" || loadSide === "left";
-	const [name = "", ...details] = wordsOf(enclosure, device, undefined);
+	const [name = "", ...details] = wordsOf(enclosure, device, reference);
 	const width = Math.max(
 		contact.width + 40,
 		wordsWidth(name, nameStyle) + 24,
 		...details.map((text) => wordsWidth(text, noteStyle) + 24),
 	);
 	const middle = Math.round(width / 2);
-	const heightOf = (row: number): number => firstRow + row * terminalPitch;
+	const heightOf = (row: number): number => firstRow + (row + (row >= firstOfCoil ? 1 : 0)) * terminalPitch;
 	const last = heightOf(rows.length - 1);
 	const height = onGrid(last + contact.height / 2 + 8 + details.length * 14 + 2);
 	const docks = ends.map(({ meeting, rows: own }): Dock => {
@@ -67,13 +77,18 @@ export function inLineBox(circuit: Circuit, stock: Stock, meetings: readonly Sid
 			meeting,
 			side: meeting.side,
 			at: { x: wall, y: (Math.min(...ys) + Math.max(...ys)) / 2 },
-			tips: own.map((row): XY => ({ x: row === 0 ? wall : middle, y: heightOf(row) })),
+			tips: own.map((row): XY => ({ x: row === 0 || row >= firstOfCoil ? wall : middle, y: heightOf(row) })),
 		};
 	});
 	const leftPoint = isTurned ? load : line;
 	const rightPoint = isTurned ? line : load;
+	const coilEnds = coil.map((point, index): CoilEnd => {
+		const side = sideOf.get(point) ?? "left";
+		return { point, side, at: { x: side === "left" ? 0 : width, y: heightOf(firstOfCoil + index) } };
+	});
 	const marks: Mark[] = [
 		caseMark(enclosure, width, height),
+		...coilMarks(circuit, device, middle, coilEnds),
 		words(name, { x: middle, y: 17 }, enclosure.name, { ...nameStyle, anchor: "middle", paint: "ink" }),
 		leadMark(device.name, [
 			{ x: 0, y: firstRow },
@@ -100,6 +115,7 @@ export function inLineBox(circuit: Circuit, stock: Stock, meetings: readonly Sid
 	const over: Mark[] = [
 		screwMark(circuit, leftPoint, { x: 0, y: firstRow }),
 		screwMark(circuit, rightPoint, { x: width, y: firstRow }),
+		...coilEnds.map(({ point, at }) => screwMark(circuit, point, at)),
 		...splices.map(({ name: of, connector }, index): Mark => {
 			const symbol = contactSymbol(`splice-${connector}`)?.symbol ?? "splice-lever";
 			return { kind: "symbol", symbol, of, x: middle, y: heightOf(index + 1), scale: 1, paint: "ink" };
@@ -120,12 +136,57 @@ export function inLineBox(circuit: Circuit, stock: Stock, meetings: readonly Sid
 			anchors: [
 				[nameOf(leftPoint), { at: { x: 0, y: firstRow }, within }],
 				[nameOf(rightPoint), { at: { x: width, y: firstRow }, within }],
+				...coilEnds.map(({ point, at }) => [nameOf(point), { at, within }] as const),
 				...splices.map(({ name: of }, index) => [of, { at: { x: middle, y: heightOf(index + 1) }, within }] as const),
 				[device.name, { at: { x: width - 8, y: 10 }, within }],
 				[enclosure.name, { at: { x: width - 8, y: 10 }, within }],
 			],
 		}),
 	};
+}
+
+interface CoilEnd {
+	readonly point: number;
+	readonly side: "left" | "right";
+	readonly at: XY;
+}
+
+/** The coil of a relay between its two ends, their letters at the wall. */
+function coilMarks(circuit: Circuit, device: Part, middle: number, ends: readonly CoilEnd[]): Mark[] {
+	const [first, last] = ends;
+	if (first === undefined || last === undefined) return [];
+	const of = device.name;
+	return [
+		{
+			kind: "rectangle",
+			as: "plate",
+			of,
+			x: middle - 14,
+			y: first.at.y - 4,
+			width: 28,
+			height: last.at.y - first.at.y + 8,
+			fill: "item",
+			stroke: "ink",
+			strokeWidth: 1.3,
+		},
+		...ends.flatMap(({ point, side, at }): Mark[] => {
+			const found = circuit.points[point];
+			const isLeft = side === "left";
+			return [
+				leadMark(of, [at, { x: middle + (isLeft ? -14 : 14), y: at.y }]),
+				words(
+					found?.kind === "terminal" ? terminalLetters(found) : "",
+					{ x: at.x + (isLeft ? 9 : -9), y: at.y - 4 },
+					of,
+					{
+						bold: true,
+						paint: "ink",
+						anchor: isLeft ? "start" : "end",
+					},
+				),
+			];
+		}),
+	];
 }
 
 /** What opens, or what is measured at. */

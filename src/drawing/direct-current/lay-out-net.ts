@@ -5,7 +5,7 @@ import type { XY } from "../scene.ts";
 import type { EngineEnd, EngineGraph, EngineNode } from "../wiring/engine-graph.ts";
 import { mostBoxes, mostCables } from "../wiring/net-layout.ts";
 import { straighten } from "../wiring/places.ts";
-import { studInset, studPitch } from "./bus-box.ts";
+import { busHead, studInset, studPitch } from "./bus-box.ts";
 import type { NetOrder } from "./columns.ts";
 import type { DirectBox, Dock } from "./direct-box.ts";
 import { planStoreys } from "./fold.ts";
@@ -129,9 +129,7 @@ function engineNode(box: DirectBox, column: number | undefined): EngineNode {
 		height: box.height,
 		options: {
 			"elk.portConstraints": isFree ? "FIXED_SIDE" : "FIXED_POS",
-			...(isFree
-				? { "elk.spacing.portsSurrounding": `[top=${box.freeBelow + studInset},left=0,bottom=${studInset},right=0]` }
-				: {}),
+			...(isFree ? { "elk.portAlignment.default": "BEGIN" } : {}),
 			...(column === undefined ? {} : { "elk.partitioning.partition": String(column) }),
 		},
 		ports: box.docks.map(({ side, at }) => ({ side, at })),
@@ -174,11 +172,14 @@ export const directOptions: Readonly<Record<string, string>> = {
 	"elk.randomSeed": "1",
 	"elk.partitioning.activate": "true",
 	"elk.spacing.nodeNode": "36",
-	"elk.spacing.edgeNode": "24",
+	"elk.spacing.edgeNode": "36",
 	"elk.spacing.edgeEdge": "24",
 	"elk.spacing.edgeLabel": "0",
 	"elk.spacing.portPort": String(studPitch),
-	"elk.portAlignment.default": "BEGIN",
+	// The engine starts one unit above what it is told.
+	"elk.spacing.portsSurrounding": `[top=${busHead + studInset + 1},left=0,bottom=0,right=0]`,
+	"elk.spacing.componentComponent": "48",
+	"elk.aspectRatio": "1.7",
 	"elk.layered.edgeLabels.sideSelection": "ALWAYS_UP",
 	"elk.layered.spacing.nodeNodeBetweenLayers": "30",
 	"elk.layered.spacing.edgeNodeBetweenLayers": "42",

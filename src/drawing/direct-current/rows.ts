@@ -84,7 +84,12 @@ export function rowHeights(rows: readonly Row[], top: number, extentOf: ExtentOf
 export function roomBetween(before: Row, row: Row, rows: readonly Row[], extentOf: ExtentOf): number {
 	const half = ({ meeting }: Row): number =>
 		((rows.filter((one) => one.meeting === meeting).length - 1) * terminalPitch) / 2;
-	const room = extentOf(before.meeting).below - half(before) + gapBetween + extentOf(row.meeting).above - half(row);
+	const [upper, lower] = [extentOf(before.meeting), extentOf(row.meeting)];
+	// Where both lead to one box in the end, only what is on the way needs room.
+	const isShared = [...upper.reaches].some((name) => lower.reaches.has(name));
+	const below = isShared ? upper.near.below : upper.below;
+	const above = isShared ? lower.near.above : lower.above;
+	const room = below - half(before) + gapBetween + above - half(row);
 	return onGrid(Math.max(row.point === before.point ? terminalPitch : leastApart, room));
 }
 

@@ -3,7 +3,7 @@ import { type Box, boundsOfPoints, joinBoxes } from "../bounds.ts";
 import type { XY } from "../scene.ts";
 import { straighten } from "../wiring/places.ts";
 import type { Storey } from "./fold.ts";
-import type { DirectLayout, PlacedDock, PlacedRun } from "./lay-out-net.ts";
+import type { DirectLayout, PlacedBox, PlacedDock, PlacedRun } from "./lay-out-net.ts";
 
 /** The layout with each storey below the one before. Feeds end, so far, where they leave the first storey. */
 export function stackStoreys({ boxes, runs }: DirectLayout, storeys: readonly Storey[]): DirectLayout {
@@ -23,6 +23,7 @@ export function stackStoreys({ boxes, runs }: DirectLayout, storeys: readonly St
 	const inOrder = runs
 		.filter(({ run }) => feeds.has(run))
 		.toSorted((one, other) => (other.points.at(-1)?.y ?? 0) - (one.points.at(-1)?.y ?? 0));
+	const isUpper = (name: string): boolean => storeyOf(name) < 0;
 	const shifts: XY[] = [];
 	let floor = upper.y + upper.height;
 	const channelOf = new Map<PlacedRun, { readonly x: number; readonly y: number; readonly into: number }>();
@@ -35,7 +36,7 @@ export function stackStoreys({ boxes, runs }: DirectLayout, storeys: readonly St
 		const left = upper.x + entry + (spare > wordsBeside ? spare / 2 : 0);
 		for (const [rank, feed] of own.entries())
 			channelOf.set(feed, {
-				x: upper.x + upper.width + gap + inOrder.indexOf(feed) * pitch,
+				x: clearRight(feed, boxes, runs, isUpper) + gap + inOrder.indexOf(feed) * pitch,
 				y: floor + gap + rank * pitch,
 				into: left - lead + rank * pitch,
 			});
@@ -51,6 +52,31 @@ export function stackStoreys({ boxes, runs }: DirectLayout, storeys: readonly St
 		}),
 		runs: runs.map((placed) => moveRun(placed, shiftOf, channelOf.get(placed))),
 	};
+}
+
+/** How far right a feed must run before nothing of the first storey is below it. */
+function clearRight(
+	feed: PlacedRun,
+	boxes: readonly PlacedBox[],
+	runs: readonly PlacedRun[],
+	isUpper: (name: string) => boolean,
+): number {
+	const [corner, exit] = feed.points.slice(-2);
+	if (corner === undefined || exit === undefined) return 0;
+	const level = exit.y - 2 * gap;
+	let right = corner.x + gap;
+	if (feed.tag !== undefined) right = Math.max(right, feed.tag.x + feed.tag.width + gap);
+	for (const { node, box, x, y } of boxes)
+		if (isUpper(node.name) && y + box.height > level) right = Math.max(right, x + box.width);
+	for (const { run, points, tag } of runs) {
+		if (run === feed.run || !isUpper(run.ends[0])) continue;
+		for (const [index, end] of points.entries()) {
+			const start = points[index - 1] ?? end;
+			if (Math.max(start.y, end.y) > level) right = Math.max(right, start.x, end.x);
+		}
+		if (tag !== undefined && tag.y + tag.height > level) right = Math.max(right, tag.x + tag.width);
+	}
+	return right;
 }
 
 function moveRun(

@@ -108,12 +108,14 @@ function closest(facts: SheetFacts): Measure[] {
 	];
 }
 
-function cableCrossings({ jackets }: SheetFacts): Measure {
+/** None, but on the direct-current sheet, where sheaths may have to cross: there each two of them once. */
+function cableCrossings({ sheet, jackets }: SheetFacts): Measure {
 	const where: string[] = [];
 	eachPair(jackets.flatMap(segmentsOf), 2, (one, other) => {
 		if (cross(one, other)) where.push(`${tell(one.of)} across ${tell(other.of)}`);
 	});
-	return countFaults("cable crossings", where);
+	const cables = new Set(jackets.map(({ mark }) => mark.of)).size;
+	return countFaults("cable crossings", where, sheet.name === "direct-current" ? (cables * (cables - 1)) / 2 : 0);
 }
 
 /**
