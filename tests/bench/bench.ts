@@ -7,6 +7,7 @@ import { fileURLToPath } from "node:url";
 import { drawSheets } from "../../src/drawing/sheet-set.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { writeSvg } from "../../src/svg/index.ts";
+import { measureDirectEngine, measureDirectSheet } from "./direct.ts";
 import { medianOf, shareOf, tell, timesOf } from "./figures.ts";
 import { measureLarge } from "./large.ts";
 import { planOf, planOfSources } from "./plans.ts";
@@ -15,15 +16,20 @@ import { measureProcesses } from "./process.ts";
 /** A usual plan, and a large one. */
 const usual = 50;
 const large = 2000;
+/** Circuits behind the fuse block of a direct-current sheet. */
+const directCircuits = 10;
 const self = fileURLToPath(import.meta.url);
 
-if (process.argv[2] === "large") process.stdout.write(JSON.stringify(await measureLarge(large)));
+if (process.argv[2] === "direct-sheet") process.stdout.write(String(await measureDirectSheet(directCircuits)));
+else if (process.argv[2] === "direct-engine") process.stdout.write(String(await measureDirectEngine(directCircuits)));
+else if (process.argv[2] === "large") process.stdout.write(JSON.stringify(await measureLarge(large)));
 else {
 	benchProcesses();
 	await benchWarm();
 	await benchGrowth();
 	await benchSources();
 	benchLarge();
+	benchDirect();
 }
 
 function benchProcesses(): void {
@@ -101,4 +107,18 @@ function benchLarge(): void {
 	tell("large-all-sheets-written", written, "s");
 	tell("large-sheets", sheets, "sheets", 0);
 	tell("large-memory", memory, "MB", 0);
+}
+
+/** Each in a process of its own, from cold, in turns. */
+function benchDirect(): void {
+	const times = { "direct-sheet": [] as number[], "direct-engine": [] as number[] };
+	for (let run = 0; run < 11; run++)
+		for (const name of ["direct-sheet", "direct-engine"] as const) {
+			const { stdout, status } = spawnSync(process.execPath, [self, name], { encoding: "utf8" });
+			if (status !== 0) throw new Error("the direct-current sheet could not be measured");
+			times[name].push(Number(stdout));
+		}
+	const [sheet, engine] = [medianOf(times["direct-sheet"]), medianOf(times["direct-engine"])];
+	tell("direct-sheet", sheet, "ms");
+	tell("direct-sheet-to-engine-alone", sheet / engine, "times");
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../src/pipeline.ts";
 import { medianOf, shareOf } from "./figures.ts";
-import { planOf, planOfSources } from "./plans.ts";
+import { planOf, planOfDirect, planOfSources } from "./plans.ts";
 
 describe("a plan to measure by", () => {
 	test.each([1, 50, 100, 1000])("has %d devices and nothing wrong in it", (devices) => {
@@ -20,6 +20,12 @@ test.each([1, 16])("a plan of %d sources has nothing wrong in it, and each is ju
 	expect(findings.map(({ code, span }) => `${span.line} ${code}`)).toEqual([]);
 	expect(understood).toBe(true);
 	expect(analysis.states).toHaveLength(sources);
+});
+
+test.each([1, 10])("a plan of %d direct-current circuits has no fault in it", (circuits) => {
+	const { findings, understood } = checkPlan(planOfDirect(circuits), "p");
+	expect(findings.filter(({ level }) => level !== "note").map(({ code, span }) => `${span.line} ${code}`)).toEqual([]);
+	expect(understood).toBe(true);
 });
 
 test("figures are the ones they are called", () => {

@@ -36,6 +36,40 @@ export function planOfSources(sources: number): string {
 	return `${lines.join("\n")}\n`;
 }
 
+/** A plan of direct current: a battery, its bank, an inverter, and a fuse block with this many circuits of two lights each. */
+export function planOfDirect(circuits: number): string {
+	const lines = [
+		'plan "Direct current to measure by"',
+		"  region us",
+		"battery house lithium 12.8 V 280 Ah, fault 5 kA",
+		"inverter inv 2000 W 12 V / 120 V, bonds neutral when inverting",
+		"feed bank-plus from house.+ by single 4/0 red",
+		"  6 in to F1: fuse class-T 300 A interrupting 20 kA",
+		"  1 ft to D1: disconnect 300 A",
+		"  1 ft to plus: bus 600 A",
+		"feed bank-minus from house.- by single 4/0 black",
+		"  1 ft to SH: shunt 500 A",
+		"  1 ft to minus: bus 600 A",
+		"feed inv-plus from plus by single 2/0 red",
+		"  6 in to F2: fuse class-T 250 A interrupting 20 kA",
+		"  3 ft to inv.+",
+		"feed inv-minus from minus by single 2/0 black",
+		"  3 ft to inv.-",
+		"fuse-block FB",
+		...Array.from({ length: circuits }, (_, index) => `  slot ${index + 1}: fuse 10 A`),
+		"feed small from plus, minus by pair 6 AWG",
+		"  bolted to F3: fuse 60 A interrupting 10 kA",
+		"  3 ft to FB",
+	];
+	for (let circuit = 1; circuit <= circuits; circuit++)
+		lines.push(
+			`circuit c${circuit} from FB.${circuit} by pair 14 AWG`,
+			`  9 ft to a${circuit}: light 6 W`,
+			`  4 ft to b${circuit}: light 6 W`,
+		);
+	return `${lines.join("\n")}\n`;
+}
+
 /** Declares a panel fed from `source`: one with circuits for a single leaf, one that feeds others for several. */
 function feedLeaves(
 	lines: string[],

@@ -13,11 +13,11 @@ import type { BoxDrawing } from "../wiring/sheet-box.ts";
 import { type LegendWords, legendOf, symbolTexts } from "../wiring/sheet-legend.ts";
 import { orderStrands } from "../wiring/strand-order.ts";
 import { TakenBoxes } from "../wiring/taken-boxes.ts";
-import { orderNet } from "./columns.ts";
-import type { BoxInk } from "./direct-box.ts";
+import { type NetOrder, orderNet } from "./columns.ts";
+import type { BoxInk, DirectBox } from "./direct-box.ts";
 import { drawBoxes } from "./draw-boxes.ts";
 import { type DirectLayout, layOutNet } from "./lay-out-net.ts";
-import { readNet } from "./net.ts";
+import { type DirectNet, readNet } from "./net.ts";
 import { runMarks } from "./run-marks.ts";
 import { tagMarks } from "./run-tags.ts";
 
@@ -32,19 +32,7 @@ export async function drawDirect(
 	sheetOf: (box: string) => string,
 	place: { readonly number: number; readonly of: number },
 ): Promise<Sheet> {
-	const lit = litConductors(circuit, findings);
-	const drawing: BoxDrawing = {
-		circuit: part.circuit,
-		strands: orderStrands(circuit, []),
-		lit,
-		memo: new Map(),
-		sheetOf,
-	};
-	const net = readNet(part);
-	const order = orderNet(net);
-	const elsewhere = (box: string): string =>
-		part.shared.has(box) || !part.circuit.enclosureByName.has(box) ? sheetOf(box) : "";
-	const boxes = drawBoxes(drawing, net, order, elsewhere);
+	const { drawing, net, order, boxes } = prepareDirect(part, litConductors(circuit, findings), sheetOf);
 	const layout = await layOutNet(net, order, boxes);
 	const groups = drawGroups(drawing, layout, findings);
 	const furniture = planFurniture(circuit, findings);
@@ -59,6 +47,31 @@ export async function drawDirect(
 		legend: legendOf(circuit, groups, legendWords),
 		notes: [...furniture.notes],
 	});
+}
+
+/** All that is laid out: the net, its order, and every box drawn but not yet placed. */
+export function prepareDirect(
+	part: SystemPart,
+	lit: ReadonlyMap<string, number>,
+	sheetOf: (box: string) => string,
+): {
+	readonly drawing: BoxDrawing;
+	readonly net: DirectNet;
+	readonly order: NetOrder;
+	readonly boxes: ReadonlyMap<string, DirectBox>;
+} {
+	const drawing: BoxDrawing = {
+		circuit: part.circuit,
+		strands: orderStrands(part.circuit, []),
+		lit,
+		memo: new Map(),
+		sheetOf,
+	};
+	const net = readNet(part);
+	const order = orderNet(net);
+	const elsewhere = (box: string): string =>
+		part.shared.has(box) || !part.circuit.enclosureByName.has(box) ? sheetOf(box) : "";
+	return { drawing, net, order, boxes: drawBoxes(drawing, net, order, elsewhere) };
 }
 
 const legendWords: LegendWords = {

@@ -8,7 +8,7 @@ import { straighten } from "../wiring/places.ts";
 import { busHead, studInset, studPitch } from "./bus-box.ts";
 import type { NetOrder } from "./columns.ts";
 import type { DirectBox, Dock } from "./direct-box.ts";
-import { planStoreys } from "./fold.ts";
+import { planStoreys, type Storey } from "./fold.ts";
 import type { DirectNet, DirectNode, Run } from "./net.ts";
 import { layOutPlainly } from "./plain-layout.ts";
 import { tagSize } from "./run-tags.ts";
@@ -58,36 +58,10 @@ async function layOutInLayers(
 	order: NetOrder,
 	boxOf: ReadonlyMap<string, DirectBox>,
 ): Promise<DirectLayout | undefined> {
-	if (net.nodes.length > mostBoxes || net.runs.length > mostCables) return undefined;
 	const { nodes, runs } = net;
-	const boxes = nodes.map(({ name }) => certain(boxOf.get(name), "a node's box"));
-	const place = new Map(nodes.map(({ name }, index) => [name, index]));
-	const endOf = (run: Run, end: 0 | 1): EngineEnd => {
-		const node = certain(place.get(run.ends[end]), "a run's node");
-		const port = certain(boxes[node], "a box").docks.findIndex(
-			({ meeting }) => meeting.run === run && meeting.end === end,
-		);
-		return { node, port };
-	};
-	const storeys = planStoreys(net, order, boxOf);
+	if (nodes.length > mostBoxes || runs.length > mostCables) return undefined;
+	const { graph, boxes, storeys, endOf } = makeGraph(net, order, boxOf);
 	const feeds = storeys.flatMap((storey) => storey.feeds);
-	const graph: EngineGraph = {
-		options: directOptions,
-		nodes: [
-			...boxes.map((box, index) => engineNode(box, order.columnOf(nodes[index]?.name ?? ""))),
-			...feeds.map(() => exitNode),
-		],
-		edges: runs.map((run) => {
-			const start = order.startOf(run);
-			const label = tagSize(run);
-			const exit = feeds.indexOf(run);
-			return {
-				from: endOf(run, start),
-				to: exit < 0 ? endOf(run, start === 0 ? 1 : 0) : { node: boxes.length + exit, port: 0 },
-				...(label === undefined ? {} : { label }),
-			};
-		}),
-	};
 	// The layout engine takes long to load: only a sheet that it lays out needs it.
 	const { layOutGraph } = await import("../wiring/layered.ts");
 	const laid = await layOutGraph(graph);
@@ -120,6 +94,49 @@ async function layOutInLayers(
 	});
 	const straight = slideStuds({ boxes: placed, runs: ways });
 	return storeys.length === 0 ? straight : stackStoreys(straight, storeys);
+}
+
+/** The graph of a net as the engine takes it, and what leads from what comes back to the net. */
+export function makeGraph(
+	net: DirectNet,
+	order: NetOrder,
+	boxOf: ReadonlyMap<string, DirectBox>,
+): {
+	readonly graph: EngineGraph;
+	readonly boxes: readonly DirectBox[];
+	readonly storeys: readonly Storey[];
+	readonly endOf: (run: Run, end: 0 | 1) => EngineEnd;
+} {
+	const { nodes, runs } = net;
+	const boxes = nodes.map(({ name }) => certain(boxOf.get(name), "a node's box"));
+	const place = new Map(nodes.map(({ name }, index) => [name, index]));
+	const endOf = (run: Run, end: 0 | 1): EngineEnd => {
+		const node = certain(place.get(run.ends[end]), "a run's node");
+		const port = certain(boxes[node], "a box").docks.findIndex(
+			({ meeting }) => meeting.run === run && meeting.end === end,
+		);
+		return { node, port };
+	};
+	const storeys = planStoreys(net, order, boxOf);
+	const feeds = storeys.flatMap((storey) => storey.feeds);
+	const graph: EngineGraph = {
+		options: directOptions,
+		nodes: [
+			...boxes.map((box, index) => engineNode(box, order.columnOf(nodes[index]?.name ?? ""))),
+			...feeds.map(() => exitNode),
+		],
+		edges: runs.map((run) => {
+			const start = order.startOf(run);
+			const label = tagSize(run);
+			const exit = feeds.indexOf(run);
+			return {
+				from: endOf(run, start),
+				to: exit < 0 ? endOf(run, start === 0 ? 1 : 0) : { node: boxes.length + exit, port: 0 },
+				...(label === undefined ? {} : { label }),
+			};
+		}),
+	};
+	return { graph, boxes, storeys, endOf };
 }
 
 function engineNode(box: DirectBox, column: number | undefined): EngineNode {

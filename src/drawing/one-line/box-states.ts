@@ -31,7 +31,7 @@ export function statesOf(circuit: Circuit, nets: BoxNets, box: BoxToFollow): Sta
 		for (const part of box.parts) {
 			if (placed.has(part) || !part.points.some((point) => state.nets.has(nets.netOf(point)))) continue;
 			placed.add(part);
-			if (part.face.traits.includes("panel")) {
+			if (part.face.traits.includes("panel") || part.face.oneLine === "bus") {
 				state.panel = part;
 				continue;
 			}

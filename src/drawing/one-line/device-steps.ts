@@ -43,7 +43,8 @@ export function endSteps(circuit: Circuit, part: Part, step: DeviceStep): Device
 }
 
 /** Whether a part is a bar or a bus inside a panel, which a one-line diagram does not show. */
-export function isBar({ face: { traits } }: Part): boolean {
+export function isBar({ face: { traits, oneLine } }: Part): boolean {
+	if (oneLine === "bus") return false;
 	if (traits.includes("neutral-bar") || traits.includes("ground-bar")) return true;
 	return traits.includes("hot-bus") && !traits.includes("panel");
 }

@@ -5,22 +5,33 @@ import { type State, statesOf } from "./box-states.ts";
 import { deviceStep, endSteps, isBar, sourceStep } from "./device-steps.ts";
 import { findHalfSwitched } from "./half-switched.ts";
 import { partLabel } from "./labels.ts";
+import { powerLines, returnBoxes } from "./power-lines.ts";
 import type { Chain, DeviceStep, PartingStep, Step } from "./steps.ts";
 
 /** A chain from each source that no other feeds, then one from anything that no source reaches. */
-export function followPower(circuit: Circuit): Chain[] {
+export function followPower(whole: Circuit): Chain[] {
+	const circuit = powerLines(whole);
+	const aside = returnBoxes(whole, circuit);
 	const walk = new Walk(circuit);
 	const isFar = (name: string): boolean => {
 		const source = circuit.sources.find((candidate) => candidate.name === name);
 		return source?.sort === "shore" || source?.sort === "generator";
 	};
 	const bySource = circuit.sources.map((source) => circuit.partByName.get(source.part)?.enclosure.name ?? "");
-	const starts = [...bySource.filter(isFar), ...bySource, ...circuit.enclosures.map((enclosure) => enclosure.name)];
+	// Batteries first: their line goes on through an inverter, whose other input is then told by a flag.
+	const isBattery = (name: string): boolean =>
+		circuit.sources.find((source) => source.name === name)?.sort === "battery";
+	const starts = [
+		...bySource.filter(isBattery),
+		...bySource.filter(isFar),
+		...bySource,
+		...circuit.enclosures.map((enclosure) => enclosure.name),
+	];
 	walk.foresee(bySource);
 	const chains: Chain[] = [];
 	for (const name of starts) {
 		const enclosure = circuit.enclosureByName.get(name);
-		if (enclosure === undefined || walk.seen.has(enclosure.name) || !walk.concerns(enclosure)) continue;
+		if (enclosure === undefined || walk.seen.has(name) || aside.has(name) || !walk.concerns(enclosure)) continue;
 		const fed = bySource.includes(enclosure.name);
 		const chain = walk.chainFrom({ kind: "box", enclosure, incoming: undefined }, 0);
 		chains.push(fed ? chain : [{ kind: "flag", place: "start", text: "fed by nothing" }, ...chain]);

@@ -12,6 +12,8 @@ export function partLabel(part: Part): Label {
 
 /** A source's label, with where its neutral meets ground. */
 export function sourceLabel(part: Part, source: Source): Label {
+	// What makes direct current says its volts in its own words, and has no neutral.
+	if (source.system === "dc") return partLabel(part);
 	const bond = { supply: "N-G bond at the supply", own: "bonds N-G while inverting", floating: "neutral floats" };
 	const limit = source.limit === undefined ? "" : ` · ${Math.round(source.limit)} A`;
 	const what = source.sort === "shore" || source.sort === "generator" ? [] : [part.face.text];
