@@ -7,6 +7,7 @@ import { fileURLToPath } from "node:url";
 import { drawSheets } from "../../src/drawing/sheet-set.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { writeSvg } from "../../src/svg/index.ts";
+import { cabinOf } from "./cabin.ts";
 import { measureDirectEngine, measureDirectSheet } from "./direct.ts";
 import { medianOf, shareOf, tell, timesOf } from "./figures.ts";
 import { measureLarge } from "./large.ts";
@@ -18,6 +19,8 @@ const usual = 50;
 const large = 2000;
 /** Circuits behind the fuse block of a direct-current sheet. */
 const directCircuits = 10;
+/** A cabin with mains and direct current. */
+const bothSides = 120;
 const self = fileURLToPath(import.meta.url);
 
 if (process.argv[2] === "direct-sheet") process.stdout.write(String(await measureDirectSheet(directCircuits)));
@@ -35,7 +38,9 @@ else {
 function benchProcesses(): void {
 	const folder = mkdtempSync(join(tmpdir(), "ferrule-bench-"));
 	const plan = join(folder, "plan.ferrule");
+	const cabin = join(folder, "cabin.ferrule");
 	writeFileSync(plan, planOf(usual));
+	writeFileSync(cabin, cabinOf(bothSides));
 	const command = fileURLToPath(new URL("ferrule.cjs", import.meta.url));
 	// As it comes in the package, where what the build has compiled ahead is left out.
 	const uncompiled = join(folder, "uncompiled");
@@ -45,6 +50,7 @@ function benchProcesses(): void {
 			{ name: "check-process", words: [command, "check", plan] },
 			{ name: "check-process-uncompiled", words: [join(uncompiled, "ferrule.cjs"), "check", plan] },
 			{ name: "draw-process", words: [command, "draw", plan] },
+			{ name: "check-cabin-process", words: [command, "check", cabin] },
 		],
 		21,
 	);
@@ -69,6 +75,8 @@ async function benchWarm(): Promise<void> {
 	};
 	// The engine goes on making code faster for some two hundred rounds; only then is it warm.
 	tell("check-warm-p95", shareOf(await timesOf(() => checkPlan(text, file), 400, 400), 0.95), "ms");
+	const cabin = cabinOf(bothSides);
+	tell("check-cabin-warm-p95", shareOf(await timesOf(() => checkPlan(cabin, file), 200, 200), 0.95), "ms");
 	tell("scene-warm-p95", shareOf(await timesOf(layOut, 200, 200), 0.95), "ms");
 	tell("scene-and-svg-warm-p95", shareOf(await timesOf(draw, 60, 60), 0.95), "ms");
 	const svg = (await draw()).join("");

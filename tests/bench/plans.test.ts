@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../src/pipeline.ts";
+import { cabinOf } from "./cabin.ts";
 import { medianOf, shareOf } from "./figures.ts";
 import { planOf, planOfDirect, planOfSources } from "./plans.ts";
 
@@ -12,6 +13,13 @@ describe("a plan to measure by", () => {
 		expect(findings.map(({ code, span }) => `${span.line} ${code}`)).toEqual([]);
 		expect(understood).toBe(true);
 	});
+});
+
+test("a cabin with both sides has its devices and nothing wrong in it", () => {
+	const text = cabinOf(120);
+	expect(text.match(/ to [de]\d+: /g)).toHaveLength(120);
+	expect(cabinOf(120)).toBe(text);
+	expect(checkPlan(text, "p").findings.map(({ code, span }) => `${span.line} ${code}`)).toEqual([]);
 });
 
 test.each([1, 16])("a plan of %d sources has nothing wrong in it, and each is judged", (sources) => {
