@@ -3,6 +3,7 @@ import { EmbeddedActionsParser, type IToken, type TokenType } from "chevrotain";
 import { certain } from "../base/certain.ts";
 import { figureOf } from "./figures.ts";
 import type { Line } from "./lexer.ts";
+import { LateLookahead } from "./lookahead.ts";
 import { checkNewName, nameTerm } from "./names.ts";
 import { problem, quoted } from "./problem.ts";
 import { isDigit } from "./scan.ts";
@@ -86,7 +87,12 @@ export class TermParser extends EmbeddedActionsParser {
 	});
 
 	protected constructor(skipValidations: boolean) {
-		super(tokens.parsed, { maxLookahead: 1, recoveryEnabled: false, skipValidations });
+		super(tokens.parsed, {
+			maxLookahead: 1,
+			lookaheadStrategy: new LateLookahead({ maxLookahead: 1 }),
+			recoveryEnabled: false,
+			skipValidations,
+		});
 	}
 
 	/** The line being read. */
