@@ -1,4 +1,4 @@
-// What is energised in each source mode: the boxes and machines that a hot can reach, and those that none does.
+// What is energised in each source mode: the boxes and machines that a hot or a positive can reach, and those that none does.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { isHot } from "../analysis/poles.ts";
 import type { Circuit, Enclosure } from "../circuit/circuit.ts";
@@ -15,7 +15,7 @@ export function findEnergised({ circuit, states }: Analysis): ReadonlyMap<string
 	return new Map(
 		states.map((state) => {
 			const isLive = (enclosure: Enclosure): boolean =>
-				hotPoints(circuit, enclosure).some((point) => isReached(state, point));
+				holdsBattery(circuit, enclosure) || hotPoints(circuit, enclosure).some((point) => isReached(state, point));
 			const names = (live: boolean): string[] =>
 				boxes.filter((enclosure) => isLive(enclosure) === live).map(({ name }) => name);
 			return [state.mode.name, { live: names(true), dead: names(false) }];
@@ -29,6 +29,11 @@ function hotPoints({ points, parts }: Circuit, enclosure: Enclosure): number[] {
 		.flatMap((part) => part.points.filter((point) => isHot(points[point]?.role ?? "ground")));
 }
 
-function isReached({ poles }: ModeState, point: number): boolean {
-	return [...poles.rolesAt(point)].some((role) => isHot(role));
+/** Nothing makes its posts dead, also when the mode leaves it out. */
+function holdsBattery({ sources, partByName }: Circuit, enclosure: Enclosure): boolean {
+	return sources.some(({ sort, part }) => sort === "battery" && partByName.get(part)?.enclosure === enclosure);
+}
+
+function isReached({ poles, direct }: ModeState, point: number): boolean {
+	return [poles, direct?.poles].some((side) => [...(side?.rolesAt(point) ?? [])].some((role) => isHot(role)));
 }
