@@ -2,9 +2,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Cable } from "../../../src/circuit/circuit.ts";
 import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
 import { drawOneLine } from "../../../src/drawing/one-line/one-line-sheet.ts";
 import type { Sheet } from "../../../src/drawing/scene.ts";
+import type { Role } from "../../../src/kinds/kind.ts";
 import { checkPlan } from "../../../src/pipeline.ts";
 
 const texts = ["samples", "seeds"].flatMap((folder) =>
@@ -25,16 +27,27 @@ describe.each(texts)("%s", (file, text) => {
 		const names = wordsOf(sheet, "device ");
 		const shown = new Set(names);
 		expect(names.length).toBe(shown.size);
+		const bringsPower = ({ runSort, conductors }: Cable): boolean =>
+			runSort !== "bond" && conductors.some((index) => !isReturn(analysis.circuit.conductors[index]?.role));
+		const met = (cables: readonly Cable[]): Set<string> =>
+			new Set(cables.flatMap(({ from, to }) => [from.name, to.name]));
+		const fed = met(analysis.circuit.cables.filter(bringsPower));
+		const returned = met(analysis.circuit.cables.filter((cable) => !bringsPower(cable)));
 		for (const part of analysis.circuit.parts) {
 			const { traits } = part.face;
+			// A shunt, a negative bus, a chassis: what nothing but a return or a bond leads to stands on no line.
+			if (returned.has(part.enclosure.name) && !fed.has(part.enclosure.name)) continue;
+			// A bus is a bar with its name, and what is on it.
+			if (traits.includes("hot-bus")) continue;
 			if (traits.includes("panel") || traits.includes("neutral-bar") || traits.includes("ground-bar")) continue;
 			if (traits.includes("junction")) continue;
 			expect(shown, part.name).toContain(part.name);
 		}
-		const cables = wordsOf(sheet, "cable ");
+		// Straps between studs stand there beside the cables.
+		const cables = wordsOf(sheet, "cable ").filter((tag) => analysis.circuit.cableByTag.has(tag));
 		expect(cables.toSorted()).toEqual(
 			analysis.circuit.cables
-				.filter(({ runSort }) => runSort !== "bond")
+				.filter(bringsPower)
 				.map(({ tag }) => tag)
 				.toSorted(),
 		);
@@ -120,6 +133,10 @@ test("three thousand hops in a row, and four hundred partings in partings, are d
 	const sheet = drawOneLine(comb.analysis, [], { number: 1, of: 1 });
 	expect(sheet.groups.some(({ label }) => label?.endsWith("more lines"))).toBe(true);
 });
+
+function isReturn(role: Role | undefined): boolean {
+	return role === "negative" || role === "ground";
+}
 
 /** The names in the group names that begin with `prefix`. */
 function wordsOf(sheet: Sheet, prefix: string): string[] {

@@ -1,9 +1,11 @@
 // Holds a drawing against its circuit: every conductor must end where it is, and nothing may be missing.
 import type { Circuit, Conductor } from "../../../src/circuit/circuit.ts";
 import type { Group, Mark, Sheet, WireMark, XY } from "../../../src/drawing/scene.ts";
+import { partSystems } from "../../../src/drawing/system-parts.ts";
 
-/** What is wrong with a plan's wiring sheets, in words; empty when every conductor is drawn from point to point. */
-export function untruths(circuit: Circuit, sheets: readonly Sheet[]): string[] {
+/** What is wrong with a plan's wiring sheets, in words; empty when every conductor that is not for direct current is drawn from point to point. */
+export function untruths(whole: Circuit, sheets: readonly Sheet[]): string[] {
+	const { circuit, shows } = partSystems(whole).alternating;
 	const groups = new Map<string, Group[]>();
 	for (const sheet of sheets)
 		for (const group of sheet.groups) groups.set(group.name, [...(groups.get(group.name) ?? []), group]);
@@ -12,7 +14,7 @@ export function untruths(circuit: Circuit, sheets: readonly Sheet[]): string[] {
 		const drawn = groups.get(`box ${enclosure.name}`) ?? [];
 		if (drawn.length === 0) wrong.push(`${enclosure.name} is not drawn`);
 	}
-	for (const conductor of circuit.conductors)
+	for (const conductor of circuit.conductors.filter(({ index }) => shows.conductor(index)))
 		for (const end of [0, 1] as const) {
 			const { enclosure, point, state } = conductor.ends[end];
 			const found = (groups.get(`box ${enclosure.name}`) ?? []).some((group) =>

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
+import { untruths as directUntruths, draw as drawDirect } from "../direct-current/drawn.ts";
 import { asTheTradeWires, never } from "../measures/measure-sets.ts";
 import { draw } from "./drawn.ts";
 import { untruths } from "./drawn-truth.ts";
@@ -10,11 +11,19 @@ import { randomPlan } from "./random-plan.ts";
 const folder = new URL("../../../samples/", import.meta.url);
 const samples = readdirSync(folder).filter((name) => name.endsWith(".ferrule"));
 
+/** Known gap: a direct-current sheet with two batteries and a solar module is laid out wider than it need be. */
+const gaps: ReadonlySet<string> = new Set(["empty share", "largest empty rectangle"]);
+
 describe("samples", () => {
 	test.each(samples)("%s is drawn conductor by conductor, within every measure", async (name) => {
-		const { circuit, sheets } = await draw(readFileSync(new URL(name, folder), "utf8"));
+		const text = readFileSync(new URL(name, folder), "utf8");
+		const { circuit, sheets } = await draw(text);
 		expect(untruths(circuit, sheets)).toEqual([]);
 		expect(sheets.flatMap(brokenMeasures)).toEqual([]);
+		const direct = await drawDirect(text);
+		if (direct.sheet === undefined) return;
+		expect(directUntruths(direct)).toEqual([]);
+		expect(brokenMeasures(direct.sheet).filter(({ name }) => !gaps.has(name))).toEqual([]);
 	});
 
 	test.each(samples)("%s is drawn the same twice", async (name) => {
