@@ -6,7 +6,7 @@ import type { Draft } from "./draft.ts";
 
 /** Where everything stands in a mode. */
 export interface Settled {
-	/** The live inverter-chargers whose input another live source reaches: these pass it through and make nothing themselves. */
+	/** The inverter-chargers whose input another live source reaches: these pass it through and make nothing themselves. */
 	readonly fed: ReadonlySet<string>;
 	/** The position of each transfer switch, by its name. */
 	readonly standing: ReadonlyMap<string, string>;
@@ -25,7 +25,8 @@ export function settleTransfers(
 	const fed = new Set<string>();
 	const standing = new Map<string, string>();
 	const sources = equipment.sources.filter((source) => live.includes(source.name));
-	const chargers = sources.filter((source) => source.sort === "inverter-charger");
+	// One that a mode does not name does not invert; what comes in it passes on all the same.
+	const chargers = equipment.sources.filter((source) => source.sort === "inverter-charger");
 	const switches = [...new Set([...equipment.transfers.values()].map(({ thing }) => thing))];
 	for (const { name, blueprint } of switches) {
 		const position = said.get(name);

@@ -1,5 +1,6 @@
 // Which sources are live when, what a machine then does, and which joints exist in which mode.
 import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { supply, wirePlan, wireRight } from "./wire-plan.ts";
 
 const charger = `inlet shore 30 A 120 V
@@ -30,6 +31,15 @@ describe("modes that follow from the sources", () => {
 			["shore", ["shore"]],
 			["inv", ["inv"]],
 		]);
+	});
+
+	test("an inverter-charger that a mode does not name passes on what comes in all the same", () => {
+		const bonds = `${charger.replace("when inverting", "to frame")}mode parked: shore\nmode camping: inv without shore\n`;
+		expect(modesOf(bonds)).toEqual([
+			["parked", ["shore"]],
+			["camping", ["inv"]],
+		]);
+		expect(checkPlan(bonds, "van.ferrule").findings.map(({ code }) => code)).toContain("bond-doubled");
 	});
 
 	test("one for each outside supply", () => {
