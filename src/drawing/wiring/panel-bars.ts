@@ -19,13 +19,11 @@ export interface BarState {
 /** How each bar stands to the case, by the links of the circuit and by nothing else. */
 export function barStates(content: BoxContent, bars: readonly Part[]): BarState[] {
 	const body = content.enclosure.body;
+	const atCase = new Set<number>();
+	for (const { between } of content.links)
+		if (between.some((point) => point === body)) for (const point of between) atCase.add(point);
 	return bars.map((bar) => {
-		const own = new Set(bar.points);
-		const bonded =
-			body !== undefined &&
-			content.links.some(
-				({ between: [one, other] }) => (own.has(one) && other === body) || (own.has(other) && one === body),
-			);
+		const bonded = bar.points.some((point) => atCase.has(point));
 		const neutral = bar.face.traits.includes("neutral-bar");
 		const state = bonded ? "bonded" : body === undefined && !neutral ? "case not metal" : "isolated";
 		const ground = content.circuit.plan.settings.region === "us" ? "GROUND" : "EARTH";
@@ -57,6 +55,7 @@ export function placeBars(
 	const screws: { point: number; at: XY }[] = [];
 	const texts: PlateText[] = [];
 	const bonds: { from: XY; part: string }[] = [];
+	const straps = strapsOf(content, parts);
 	const top = rows.firstRow - 22;
 	let lowest = 0;
 	for (const [index, part] of parts.entries()) {
@@ -87,7 +86,7 @@ export function placeBars(
 		texts.push({ text: state.lines[1] ?? "", at: { x, y: top - 7 }, anchor: "middle", soft: true });
 		if (state.bonded) bonds.push({ from: { x, y: bottom }, part: part.name });
 		const [before, left] = [parts[index - 1], xs[index - 1]];
-		if (before !== undefined && left !== undefined && areStrapped(content, before, part))
+		if (before !== undefined && left !== undefined && straps.get(before)?.has(part) === true)
 			bars.push({
 				box: { x: left, y: top + strapDrop, width: x - left, height: strapWidth },
 				paint: state.neutral ? "neutral-bar" : "ground-bar",
@@ -97,14 +96,18 @@ export function placeBars(
 	return { bars, screws, texts, bonds, lowest };
 }
 
-/** Whether a strap joins two bars. */
-export function areStrapped({ links }: BoxContent, one: Part, other: Part): boolean {
-	return links.some(
-		({ nature, between: [from, to] }) =>
-			nature === "solid" &&
-			((one.points.includes(from) && other.points.includes(to)) ||
-				(one.points.includes(to) && other.points.includes(from))),
-	);
+/** Which other bars each bar is joined with by straps; only those that have one. */
+export function strapsOf({ links }: BoxContent, bars: readonly Part[]): ReadonlyMap<Part, ReadonlySet<Part>> {
+	const barAt = new Map(bars.flatMap((bar) => bar.points.map((point) => [point, bar])));
+	const straps = new Map<Part, Set<Part>>();
+	for (const { nature, between } of links) {
+		if (nature !== "solid") continue;
+		const [one, other] = between.map((point) => barAt.get(point));
+		if (one === undefined || other === undefined || one === other) continue;
+		straps.set(one, (straps.get(one) ?? new Set()).add(other));
+		straps.set(other, (straps.get(other) ?? new Set()).add(one));
+	}
+	return straps;
 }
 
 /** One upright bar for each leg, fed by the main or its lugs, with a stub to every breaker that is plugged on to it. */
@@ -123,8 +126,9 @@ export function placeBus(
 	const legX = (leg: number): number => frame.busX + (legs - 1 - leg) * busStep;
 	const bottoms = bus.points.map((_, leg) => (head?.targets[leg]?.y ?? rows.firstRow) + 20);
 	const stubs: Bar[] = [];
+	const plugged = legsOf(content, bus);
 	for (const pole of rows.poles)
-		for (const { leg, y } of stabsOf(content, bus, pole)) {
+		for (const { leg, y } of stabsOf(content, plugged.get(pole.part.name) ?? [], pole)) {
 			bottoms[leg] = Math.max(bottoms[leg] ?? 0, y + stubReach);
 			const from = legX(leg) + busWidth / 2 - 1;
 			const box = { x: from, y: y - stubReach, width: frame.poleX - from, height: 2 * stubReach };
@@ -171,25 +175,35 @@ export function areBridged({ links }: BoxContent, bus: Part): boolean {
 	);
 }
 
-/** Which leg each pole of a breaker is plugged on to, and at what height. */
-function stabsOf(content: BoxContent, bus: Part, pole: PoleRows): { leg: number; y: number }[] {
-	const hots = pole.targets.filter(({ point }) => {
-		const role = content.circuit.points[point]?.role;
-		return role === "hot" || role === "hot2" || role === "hot3";
-	});
-	const found: { leg: number; y: number }[] = [];
-	const own = new Set(pole.part.points);
-	let rank = 0;
-	for (const { between, nature } of content.links) {
+/** Which legs each breaker is plugged on to, by its name, in the order of its stabs. */
+function legsOf({ circuit, links }: BoxContent, bus: Part): ReadonlyMap<string, readonly number[]> {
+	const legAt = new Map(bus.points.map((point, leg) => [point, leg]));
+	const legs = new Map<string, number[]>();
+	for (const { between, nature } of links) {
 		if (nature !== "solid") continue;
 		const [one, other] = between;
-		const stab = own.has(one) ? one : own.has(other) ? other : undefined;
-		const leg = bus.points.indexOf(stab === one ? other : one);
-		if (stab === undefined || leg < 0) continue;
-		found.push({ leg, y: hots[rank]?.y ?? pole.top + 16 });
-		rank++;
+		for (const [stab, at] of [
+			[one, other],
+			[other, one],
+		] as const) {
+			const leg = legAt.get(at);
+			const owner = circuit.points[stab];
+			if (leg === undefined || owner?.kind !== "terminal") continue;
+			const found = legs.get(owner.part);
+			if (found === undefined) legs.set(owner.part, [leg]);
+			else found.push(leg);
+		}
 	}
-	return found;
+	return legs;
+}
+
+/** At what height each pole of a breaker is plugged on to its leg. */
+function stabsOf({ circuit }: BoxContent, legs: readonly number[], pole: PoleRows): { leg: number; y: number }[] {
+	const hots = pole.targets.filter(({ point }) => {
+		const role = circuit.points[point]?.role;
+		return role === "hot" || role === "hot2" || role === "hot3";
+	});
+	return legs.map((leg, rank) => ({ leg, y: hots[rank]?.y ?? pole.top + 16 }));
 }
 
 const railWidth = 20;

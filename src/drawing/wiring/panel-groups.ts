@@ -1,37 +1,27 @@
 // Breakers behind a device of their panel: those plugged on to its bus instead of the panel's, drawn below it with a comb.
+import { groupBy } from "../../base/group.ts";
 import type { Circuit, Link, Part } from "../../circuit/circuit.ts";
 import type { Bar } from "./box-plan.ts";
 import type { PoleRows } from "./panel-rows.ts";
 
-/** The part of its panel that a part is plugged on to; undefined where it is plugged on to nothing. */
-export function headOf(circuit: Circuit, part: Part, links: readonly Link[]): Part | undefined {
-	for (const { part: plugged, nature, between } of links) {
-		if (plugged !== part.name || nature !== "solid") continue;
-		const owner = circuit.points[between[0]];
-		if (owner?.kind === "terminal" && owner.part !== part.name) return circuit.partByName.get(owner.part);
-	}
-	return undefined;
-}
-
 /** Parts with those that hang on another directly behind it, else in their order. */
 export function sortByHead(circuit: Circuit, parts: readonly Part[], links: readonly Link[]): Part[] {
-	const behind = new Map<Part, Part[]>();
-	const first: Part[] = [];
-	for (const part of parts) {
-		const head = headOf(circuit, part, links);
-		if (head === undefined || head.face.traits.includes("panel") || head === part) first.push(part);
-		else behind.set(head, [...(behind.get(head) ?? []), part]);
-	}
+	const heads = headsOf(circuit, links);
+	const behind = groupBy(parts, ({ name }) => {
+		const head = heads.get(name);
+		return head === undefined || head.face.traits.includes("panel") ? undefined : head;
+	});
 	const withThose = (part: Part): Part[] => [part, ...(behind.get(part) ?? []).flatMap(withThose)];
-	return first.flatMap(withThose);
+	return (behind.get(undefined) ?? []).flatMap(withThose);
 }
 
 /** The comb from each head to the breakers behind it: an upright left of them with a stub to each. */
 export function placeCombs(circuit: Circuit, links: readonly Link[], poles: readonly PoleRows[], edge: number): Bar[] {
 	const combs: Bar[] = [];
+	const heads = headsOf(circuit, links);
+	const behind = groupBy(poles, ({ part }) => heads.get(part.name));
 	for (const head of poles) {
-		const behind = poles.filter((pole) => pole !== head && headOf(circuit, pole.part, links) === head.part);
-		const heights = behind.map((pole) => pole.targets[0]?.y ?? pole.top);
+		const heights = (behind.get(head.part) ?? []).map((pole) => pole.targets[0]?.y ?? pole.top);
 		const last = heights.at(-1);
 		if (last === undefined) continue;
 		const from = head.bottom - rise;
@@ -47,6 +37,19 @@ export function placeCombs(circuit: Circuit, links: readonly Link[], poles: read
 		});
 	}
 	return combs;
+}
+
+/** The part of its panel that each part is plugged on to, by the part's name; none for what is plugged on to nothing. */
+function headsOf(circuit: Circuit, links: readonly Link[]): ReadonlyMap<string, Part> {
+	const heads = new Map<string, Part>();
+	for (const { part, nature, between } of links) {
+		if (nature !== "solid" || heads.has(part)) continue;
+		const owner = circuit.points[between[0]];
+		if (owner?.kind !== "terminal" || owner.part === part) continue;
+		const head = circuit.partByName.get(owner.part);
+		if (head !== undefined) heads.set(part, head);
+	}
+	return heads;
 }
 
 /** How far left of the breakers the comb stands, how wide it is, half the height of a stub, and where it leaves its head. */

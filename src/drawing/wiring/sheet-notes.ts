@@ -3,7 +3,7 @@ import type { Analysis } from "../../analysis/analysis.ts";
 import { groupBy } from "../../base/group.ts";
 import { listNames } from "../../base/wording.ts";
 import type { BoxContent } from "./box-content.ts";
-import { areBridged, areStrapped, barStates } from "./panel-bars.ts";
+import { areBridged, barStates, strapsOf } from "./panel-bars.ts";
 import { slotName, sortPanel } from "./panel-parts.ts";
 import { handleOf } from "./panel-tandems.ts";
 
@@ -32,7 +32,8 @@ function panelNotes(content: BoxContent): string[] {
 	const poles = parts?.poles ?? [];
 	const tied = [...groupBy(poles, (pole) => handleOf(content.circuit, pole) ?? pole.name).values()];
 	const bars = parts?.bars ?? [];
-	const strapped = bars.filter((bar) => bars.some((other) => other !== bar && areStrapped(content, bar, other)));
+	const straps = strapsOf(content, bars);
+	const strapped = bars.filter((bar) => straps.has(bar));
 	const bus = parts?.bus;
 	return [
 		...tied.flatMap((group) =>
