@@ -97,8 +97,18 @@ function tryOut(
 	}));
 }
 
-/** The contacts whose group has no position in which all of it is closed, by link. */
+/** The contacts whose group has no position in which all of it is closed, by link. Worked out once: every pole asks. */
 export function findChoices(network: Network, allow: (edge: Edge) => boolean): ReadonlyMap<number, Link> {
+	const known = choicesOf.get(network) ?? new Map<typeof allow, ReadonlyMap<number, Link>>();
+	choicesOf.set(network, known);
+	const choices = known.get(allow) ?? gatherChoices(network, allow);
+	known.set(allow, choices);
+	return choices;
+}
+
+const choicesOf = new WeakMap<Network, Map<(edge: Edge) => boolean, ReadonlyMap<number, Link>>>();
+
+function gatherChoices(network: Network, allow: (edge: Edge) => boolean): ReadonlyMap<number, Link> {
 	const choices = new Map<number, Link>();
 	for (const links of contactsOf(network, allow).values()) {
 		const together = positionsOf(links).some((position) => links.every((link) => isClosedAt(link, position)));

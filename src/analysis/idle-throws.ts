@@ -36,8 +36,11 @@ export interface DeadEnd {
 
 /** Every such switch of a mode. */
 export function findDeadEnds({ circuit }: Network, poles: PoleMap): readonly DeadEnd[] {
-	const landed = new Set(circuit.conductors.flatMap(({ ends }) => ends.map(({ point }) => point)));
-	return findSwitches(circuit).flatMap(({ part, contacts: [contact, ...others] }): DeadEnd[] => {
+	const switches = findSwitches(circuit);
+	if (switches.length === 0) return [];
+	const landed = new Set<number>();
+	for (const { ends } of circuit.conductors) for (const { point } of ends) if (point !== undefined) landed.add(point);
+	return switches.flatMap(({ part, contacts: [contact, ...others] }): DeadEnd[] => {
 		if (contact === undefined || others.length > 0) return [];
 		const [one, other] = contact.between;
 		const empty = landed.has(one) ? (landed.has(other) ? undefined : other) : landed.has(other) ? one : undefined;
@@ -83,10 +86,10 @@ export function findIdleThrows(network: Network, landings: Landings, poles: Pole
 	const partOf = new Map(
 		circuit.links.flatMap(({ contact, part }) => (contact === undefined ? [] : [[contact.group, part]])),
 	);
-	const hots = hotTerminals(circuit, landings);
 	const trials = poles.poles
 		.filter((pole) => isHot(pole.role))
 		.flatMap((pole) => tryClusters(network, pole.points, notABond));
+	const hots = trials.length === 0 ? [] : hotTerminals(circuit, landings);
 	const isTried = ({ settings }: Trial): boolean => settings.length > 1;
 	return {
 		idle: trials.filter(isTried).flatMap(({ groups, settings }) => {

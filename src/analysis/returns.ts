@@ -34,10 +34,13 @@ export function traceReturns(
 ): readonly Return[] {
 	const { circuit } = network;
 	const ends = barsAndSources(network);
-	const leads = (point: number): boolean => poles.sortsAt(point).has("neutral") && !ends.has(point);
+	const leading = Uint8Array.from(network.edges, (_, point) =>
+		poles.sortsAt(point).has("neutral") && !ends.has(point) ? 1 : 0,
+	);
+	const leads = (point: number): boolean => leading[point] === 1;
 	const sets = new JoinedSets(circuit.points.length);
 	for (const edges of network.edges)
-		for (const edge of edges) if (notABond(edge) && leads(edge.from) && leads(edge.to)) sets.join(edge.from, edge.to);
+		for (const edge of edges) if (leads(edge.from) && leads(edge.to) && notABond(edge)) sets.join(edge.from, edge.to);
 	const loads = circuit.loads.flatMap((load): ReturningLoad[] => {
 		const [one, other] = load.between;
 		const [hot, neutral] = landings.sortAt(one) === "neutral" ? [other, one] : [one, other];
@@ -46,11 +49,12 @@ export function traceReturns(
 			? [{ load, hot, neutral, feeder: feeder === undefined ? undefined : feederOfCircuit(feeder) }]
 			: [];
 	});
-	const ways = circuit.conductors.flatMap(({ index, ends: [from, to] }) => {
-		const inside = [from.point, to.point].filter((point) => point !== undefined && leads(point));
-		const [first] = inside;
-		return first === undefined ? [] : [{ index, set: sets.find(first), isHome: inside.length === 1 }];
-	});
+	const ways: { readonly index: number; readonly set: number; readonly isHome: boolean }[] = [];
+	for (const { index, ends: both } of circuit.conductors) {
+		const [from, to] = [both[0].point ?? -1, both[1].point ?? -1];
+		if (!leads(from) && !leads(to)) continue;
+		ways.push({ index, set: sets.find(leads(from) ? from : to), isHome: !leads(from) || !leads(to) });
+	}
 	const waysBySet = groupBy(ways, ({ set }) => set);
 	return [...groupBy(loads, ({ neutral }) => sets.find(neutral))].map(([set, sharing]) => ({
 		conductors: (waysBySet.get(set) ?? []).map(({ index }) => index),
