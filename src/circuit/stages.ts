@@ -43,7 +43,17 @@ function isDevice(plan: Plan, thing: Thing): boolean {
 /** The things that an `at` block lands, joins or links something on. */
 function landedOn(plan: Plan): ReadonlySet<string> {
 	const names = plan.landings.flatMap(({ landings }) => landings.flatMap(terminalsOf));
-	return new Set(names.flatMap((name) => resolveName(name, plan.thingByName)?.thing.name ?? []));
+	return new Set(
+		names.flatMap((name) => {
+			const found = resolveName(name, plan.thingByName);
+			// Grounds are made up on the metal of a box before its device is on.
+			return found === undefined || isMetal(found.thing, found.rest) ? [] : found.thing.name;
+		}),
+	);
+}
+
+function isMetal({ blueprint }: Thing, rest: readonly string[]): boolean {
+	return foldName(rest.join(".")) === "case" && blueprint.terminals.every(({ name }) => name !== "case");
 }
 
 function terminalsOf(landing: SaidLanding): readonly NameTerm[] {

@@ -37,20 +37,24 @@ class Speaker {
 			}
 	}
 
-	/** In the order of the conductors; a joint stands where its first one does. */
+	/** Joints in their own order, so that they come back in it; then what else there is, in that of the conductors. */
 	sayBox(enclosure: Enclosure): string[] {
-		return (this.#inferred.get(enclosure) ?? []).flatMap((held) => {
-			const { conductor, end } = held;
-			const splice = this.#spliceOf(end);
-			if (splice !== undefined) {
-				const members = this.#onSplice.get(splice.index) ?? [];
-				return members[0] === held ? [this.#sayJoin(splice, members)] : [];
-			}
-			if (end.point === undefined) return [`${this.#nameOf(held)} ${end.state}`];
-			// The other end of a pigtail is said with the joint it comes from.
-			if (this.#isPigtail(conductor)) return [];
-			return [`${this.#nameOf(held)}${sayTermination(held)} on ${this.#pointOf(end)}`];
-		});
+		const inferred = this.#inferred.get(enclosure) ?? [];
+		const splices = new Set(inferred.flatMap(({ end }) => this.#spliceOf(end) ?? []));
+		const joins = [...splices]
+			.toSorted((one, other) => one.index - other.index)
+			.map((splice) => this.#sayJoin(splice, this.#onSplice.get(splice.index) ?? []));
+		return [...joins, ...inferred.flatMap((held) => this.#sayEnd(held))];
+	}
+
+	/** One that is in a joint is said with it. */
+	#sayEnd(held: HeldEnd): string[] {
+		const { conductor, end } = held;
+		if (this.#spliceOf(end) !== undefined) return [];
+		if (end.point === undefined) return [`${this.#nameOf(held)} ${end.state}`];
+		// The other end of a pigtail is said with the joint it comes from.
+		if (this.#isPigtail(conductor)) return [];
+		return [`${this.#nameOf(held)}${sayTermination(held)} on ${this.#pointOf(end)}`];
 	}
 
 	#sayJoin({ connector, ports }: Splice, members: readonly HeldEnd[]): string {

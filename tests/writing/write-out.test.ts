@@ -177,3 +177,27 @@ circuit lights from DB.1 by 3G1.5
 	expect(after.findings).toEqual([]);
 	expect(canonicalCircuit(after.circuit)).toBe(canonicalCircuit(before.circuit));
 });
+
+test("the metal of a roughed-in box, grounded, does not put its device on", () => {
+	const text = `${supply}circuit one roughed in from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle box 18 cuin metal
+`;
+	const said = written(text);
+	expect(said).toContain("\n  one-1.bare on b1.case\n");
+	const [before, after] = [wire(text), wire(said)];
+	expect(before.circuit.partByName.get("b1")?.coming).toBe(true);
+	expect(canonicalCircuit(after.circuit)).toBe(canonicalCircuit(before.circuit));
+});
+
+test("joints come back in their order, where a neutral passes by a switch", () => {
+	const text = `${supply}circuit one from LC breaker 20 A by 12-2
+  14 ft to s1: switch
+   9 ft to l1: light 9 W
+   9 ft to l2: light 9 W
+`;
+	const splices = ({ circuit }: ReturnType<typeof wire>): string[] =>
+		circuit.points.filter(({ kind }) => kind === "splice").map(({ name }) => name);
+	const before = splices(wire(text));
+	expect(before.length).toBeGreaterThan(2);
+	expect(splices(wire(written(text)))).toEqual(before);
+});
