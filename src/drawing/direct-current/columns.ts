@@ -23,7 +23,7 @@ interface Found {
 	readonly onward: Reach;
 }
 
-/** Orders a net from its first battery outward; what no battery reaches, from its first box. */
+/** Orders a net from its largest bank of batteries outward; what no battery reaches, from its first box. */
 export function orderNet({ nodes }: DirectNet): NetOrder {
 	const byName = new Map(nodes.map((node) => [node.name, node]));
 	const found = new Map<string, Found>();
@@ -53,23 +53,29 @@ export function orderNet({ nodes }: DirectNet): NetOrder {
 				}
 			}
 	};
-	/** Batteries that reach one another through nothing but fuses, switches and buses are one bank. */
-	const bankOf = (start: string): string[] => {
+	/** All that a battery reaches through nothing but fuses, switches and buses: batteries among it are of one bank. */
+	const reachOf = (start: string): ReadonlySet<string> => {
 		const seen = new Set([start]);
 		for (const name of seen)
 			for (const { run, end } of byName.get(name)?.meetings ?? []) {
 				const next = byName.get(run.ends[end === 0 ? 1 : 0]);
 				if (next !== undefined && carriesPower(run) && (isBattery(next) || isPassage(next))) seen.add(next.name);
 			}
-		return [...seen].filter((name) => {
-			const node = byName.get(name);
-			return name === start || (node !== undefined && isBattery(node));
-		});
+		return seen;
 	};
-	const batteries = nodes.filter(isBattery).map(({ name }) => name);
-	for (const start of [...batteries, ...nodes.map(({ name }) => name)]) {
-		if (found.has(start)) continue;
-		const bank = bankOf(start);
+	const banks: { readonly names: readonly string[]; readonly size: number }[] = [];
+	const banked = new Set<string>();
+	for (const { name } of nodes.filter(isBattery)) {
+		if (banked.has(name)) continue;
+		const reach = reachOf(name);
+		const names = nodes.filter((node) => reach.has(node.name) && isBattery(node)).map((node) => node.name);
+		banks.push({ names: [name, ...names.filter((one) => one !== name)], size: reach.size });
+		for (const one of names) banked.add(one);
+	}
+	// The bank that shares out to most is the one the sheet is read from; a starter battery comes after it, wherever it is written.
+	banks.sort((one, other) => other.size - one.size);
+	for (const bank of [...banks.map(({ names }) => names), ...nodes.map(({ name }) => [name])]) {
+		if (bank.some((name) => found.has(name))) continue;
 		for (const name of bank) {
 			const node = byName.get(name);
 			if (node !== undefined) found.set(name, reachNode(node, { depth: -1, column: undefined, onward: "bank" }));
