@@ -1,4 +1,5 @@
 // A fuse or breaker that stands in the negative alone.
+import type { PoleSort } from "../analysis/poles.ts";
 import { finding } from "../base/finding.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
 import { citation } from "../handbook/provenance.ts";
@@ -33,10 +34,15 @@ feed minus from house.- by single 6 AWG black
   1 ft to minus: bus 250 A
 `,
 	],
-	check: ({ circuit }) =>
+	check: ({ circuit, states }) =>
 		circuit.protections.flatMap(({ part, links, span, sort }) => {
 			const isNegative = links.some((link) =>
-				circuit.links[link]?.between.every((point) => circuit.points[point]?.role === "negative"),
+				circuit.links[link]?.between.every(
+					(point) =>
+						circuit.points[point]?.role === "negative" ||
+						// A wire of the negative that was landed on it.
+						states.some(({ direct }) => isNegativeAlone(direct?.poles.sortsAt(point))),
+				),
 			);
 			if (!isNegative) return [];
 			return [
@@ -54,3 +60,7 @@ feed minus from house.- by single 6 AWG black
 			];
 		}),
 };
+
+function isNegativeAlone(sorts: ReadonlySet<PoleSort> | undefined): boolean {
+	return sorts?.has("neutral") === true && !sorts.has("hot");
+}

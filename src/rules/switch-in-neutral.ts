@@ -9,6 +9,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import type { Span } from "../base/span.ts";
 import { listNames } from "../base/wording.ts";
+import { findNegativeSwitches } from "./direct-switches.ts";
 import { keyOfMistake, type MistakeSlots, placeMistake, tellRoot } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -16,7 +17,7 @@ import type { Rule } from "./rule.ts";
 export const switchInNeutral: Rule = {
 	code: "switch-in-neutral",
 	level: "danger",
-	what: "A switch, disconnect or breaker opens the neutral of something, but not its hot.",
+	what: "A switch, disconnect or breaker opens the neutral of something, but not its hot; or the negative, but not the positive.",
 	why: "What is switched off looks dead and is live: whoever changes the lamp or opens the appliance touches the hot.",
 	help: "Put the switch into the hot, or use one that opens both.",
 	basis: "NFPA 70 404.2(B) and 240.22, recalled; IEC 60364-5-53, recalled",
@@ -53,7 +54,10 @@ circuit heat from LC breaker 20 A by 12-2
   9 ft to wh: heater 1200 W
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => [
+		...findOverModes(analysis, (state) => checkMode(analysis, state)),
+		...findNegativeSwitches(analysis, switchInNeutral.code),
+	],
 };
 
 /** A part that opens a neutral alone. */

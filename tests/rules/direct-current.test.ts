@@ -237,4 +237,29 @@ feed main from house.+ by single 2 AWG black
   1 ft by single 2 AWG red to plus: bus 250 A
 `);
 	});
+
+	test("a switch with the blacks on it", () => {
+		checkMarked(`${bank}circuit water from FB.2 by pair 14 AWG
+  5 ft to s1: switch
+//        ^^ switch-in-neutral "s1 opens the negative and not the positive"
+  4 ft to tap: pump 60 W
+at s1
+  water-1.black on s1.line
+  water-2.black on s1.load
+  join water-1.red, water-2.red
+`);
+	});
+
+	test("a fuse with the blacks on it", () => {
+		checkMarked(`${bank}feed water from plus, minus by pair 14 AWG
+  within 7 in to F3: fuse 10 A
+  5 ft to F4: fuse 5 A
+//        ^^ negative-fused "The fuse F4 stands in the negative"
+  4 ft to tap: pump 60 W
+at F4
+  water-2.black on F4.line
+  water-3.black on F4.load
+  join water-2.red, water-3.red
+`);
+	});
 });
