@@ -4,6 +4,7 @@ import type { Circuit, Conductor, Protection } from "../circuit/circuit.ts";
 import type { ConductorLimit } from "./conductor-limit.ts";
 import type { DirectState } from "./direct.ts";
 import { directLimit } from "./direct-limit.ts";
+import type { Network } from "./network.ts";
 import { type Exposure, traceExposure } from "./protection.ts";
 
 /** Conductors that hang together behind too large a device, or behind none: the first is the one nearest the source. */
@@ -26,7 +27,7 @@ export interface ExposedLead {
 /** Every such lead of a mode. Conductors between a battery and a starter are left out: they have no device by custom and by rule. */
 export function findExposedLeads(circuit: Circuit, { network }: DirectState): readonly ExposedLead[] {
 	const exposure = traceExposure(network);
-	const walk = new LeadWalk(circuit, exposure);
+	const walk = new LeadWalk(network, exposure);
 	const leads = new Map<number, Conductor[]>();
 	for (const conductor of circuit.conductors) {
 		const head = walk.headOf(conductor);
@@ -40,14 +41,16 @@ export function findExposedLeads(circuit: Circuit, { network }: DirectState): re
 
 class LeadWalk {
 	private readonly circuit: Circuit;
+	private readonly network: Network;
 	private readonly exposure: ReadonlyMap<number, Exposure>;
 	/** Points by the point they were reached from. */
 	private readonly children = new Map<number, number[]>();
 	private readonly uses: ReadonlyMap<number, string>;
 	private readonly cranking: ReadonlySet<number>;
 
-	constructor(circuit: Circuit, exposure: ReadonlyMap<number, Exposure>) {
-		this.circuit = circuit;
+	constructor(network: Network, exposure: ReadonlyMap<number, Exposure>) {
+		this.circuit = network.circuit;
+		this.network = network;
 		this.exposure = exposure;
 		for (const [point, { by }] of exposure) {
 			if (by === undefined) continue;
@@ -55,7 +58,7 @@ class LeadWalk {
 			if (there === undefined) this.children.set(by.from, [point]);
 			else there.push(point);
 		}
-		this.uses = usesOf(circuit);
+		this.uses = usesOf(network.circuit);
 		this.cranking = this.findCranking();
 	}
 
@@ -90,6 +93,18 @@ class LeadWalk {
 		for (const { point, metres } of waiting) {
 			const use = this.uses.get(point);
 			if (use !== undefined) reaches.add(use);
+			const meet = (device: Protection): void => {
+				if ((device.rating ?? 0) > (limit?.largest ?? Number.POSITIVE_INFINITY)) overrated ??= device;
+				if (farthest === undefined || (metres ?? Number.POSITIVE_INFINITY) > (farthest.metres ?? 0))
+					farthest = { device, metres };
+			};
+			// A device to whose other side as much comes by another way stands at this end all the same.
+			for (const { by, to } of this.network.edges[point] ?? []) {
+				const device = by.kind === "link" ? this.circuit.protections[by.link.protection ?? -1] : undefined;
+				const back = this.exposure.get(point)?.by;
+				const isBack = back?.by.kind === "link" && by.kind === "link" && back.by.link === by.link;
+				if (device !== undefined && !isBack && this.exposure.get(to)?.by?.from !== point) meet(device);
+			}
 			for (const next of this.children.get(point) ?? []) {
 				const by = this.exposure.get(next)?.by?.by;
 				if (by === undefined) continue;
@@ -105,9 +120,7 @@ class LeadWalk {
 					waiting.push({ point: next, metres });
 					continue;
 				}
-				if ((device.rating ?? 0) > (limit?.largest ?? Number.POSITIVE_INFINITY)) overrated ??= device;
-				if (farthest === undefined || (metres ?? Number.POSITIVE_INFINITY) > (farthest.metres ?? 0))
-					farthest = { device, metres };
+				meet(device);
 			}
 		}
 		const part = start === undefined ? undefined : this.circuit.points[start];

@@ -1,7 +1,7 @@
 // Switches that do not switch: joined past, or thrown without effect in some settings of the others they work with.
 import type { Circuit, Link } from "../circuit/circuit.ts";
 import { findChoices, reachCertain, type Trial, tryClusters } from "./choices.ts";
-import { JoinedSets } from "./joined-sets.ts";
+import { joinWhere } from "./joined-sets.ts";
 import type { Landings } from "./landings.ts";
 import type { Edge, Network, Reach } from "./network.ts";
 import { isHot, notABond, type PoleMap } from "./poles.ts";
@@ -14,17 +14,20 @@ export interface Bypass {
 }
 
 /** Every bypassed contact of a switch, dimmer or disconnect. */
-export function findBypasses({ circuit, edges }: Network): readonly Bypass[] {
-	const sets = new JoinedSets(circuit.points.length);
-	for (const here of edges)
-		for (const edge of here)
-			if (notABond(edge) && (edge.by.kind === "conductor" || edge.by.link.contact === undefined))
-				sets.join(edge.from, edge.to);
-	return findSwitches(circuit).flatMap((device) =>
+export function findBypasses(network: Network): readonly Bypass[] {
+	const sets = joinWhere(network, (edge) => leadsPast(network, edge));
+	return findSwitches(network.circuit).flatMap((device) =>
 		device.contacts
 			.filter(({ between: [one, other] }) => sets.find(one) === sets.find(other))
 			.map((contact) => ({ device, contact })),
 	);
+}
+
+/** What joins past a switch: wires, and for direct current fuses too, for two of them on one bus join as surely as a wire does. */
+export function leadsPast({ system }: Network, edge: Edge): boolean {
+	if (edge.by.kind === "conductor") return true;
+	const { contact, protection } = edge.by.link;
+	return notABond(edge) && (contact === undefined || (system === "dc" && protection !== undefined));
 }
 
 /** A switch with one contact that is fed on one terminal and has nothing on the other. */
@@ -32,6 +35,8 @@ export interface DeadEnd {
 	readonly part: string;
 	/** The empty terminal. */
 	readonly point: number;
+	/** The other one, where nothing is on that either. */
+	readonly alsoEmpty: number | undefined;
 }
 
 /** Every such switch of a mode. */
@@ -43,8 +48,13 @@ export function findDeadEnds({ circuit }: Network, poles: PoleMap): readonly Dea
 	return switches.flatMap(({ part, contacts: [contact, ...others] }): DeadEnd[] => {
 		if (contact === undefined || others.length > 0) return [];
 		const [one, other] = contact.between;
+		if (!landed.has(one) && !landed.has(other)) {
+			// On a run it was to switch something, and its wires go past it.
+			const found = circuit.partByName.get(part);
+			return found?.run === undefined || found.coming ? [] : [{ part, point: one, alsoEmpty: other }];
+		}
 		const empty = landed.has(one) ? (landed.has(other) ? undefined : other) : landed.has(other) ? one : undefined;
-		return empty !== undefined && poles.sortsAt(empty).has("hot") ? [{ part, point: empty }] : [];
+		return empty !== undefined && poles.sortsAt(empty).has("hot") ? [{ part, point: empty, alsoEmpty: undefined }] : [];
 	});
 }
 

@@ -1,4 +1,5 @@
 // Sets of points that are one potential together, grown one joint at a time (union-find with path halving).
+import type { Edge, Network } from "./network.ts";
 
 /** Points 0 to `count` - 1, each alone at first. */
 export class JoinedSets {
@@ -20,6 +21,11 @@ export class JoinedSets {
 		return here;
 	}
 
+	/** Whether two points are joined. */
+	isJoined(one: number, other: number): boolean {
+		return this.find(one) === this.find(other);
+	}
+
 	/** Joins two points; the set keeps the name of the first one's. */
 	join(one: number, other: number): void {
 		this.parents[this.find(other)] = this.find(one);
@@ -28,4 +34,11 @@ export class JoinedSets {
 	private above(point: number): number {
 		return this.parents[point] ?? point;
 	}
+}
+
+/** The points of a network joined by every edge that `allow` lets pass. */
+export function joinWhere({ circuit, edges }: Network, allow: (edge: Edge) => boolean): JoinedSets {
+	const sets = new JoinedSets(circuit.points.length);
+	for (const here of edges) for (const edge of here) if (allow(edge)) sets.join(edge.from, edge.to);
+	return sets;
 }

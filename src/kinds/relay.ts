@@ -63,7 +63,12 @@ circuit call from FB.1 by pair 16 AWG
 			loads: [{ between: ["A1", "A2"], volts: coil, continuous: true, outlet: false }],
 			sides: [
 				...wired.sides,
-				{ name: "coil", system: direct ? "dc" : "ac", knots: { [first]: "A1", [second]: "A2" } },
+				// A cable of the other system lands just so, and is told.
+				{
+					name: "coil",
+					system: direct ? "dc" : "ac",
+					knots: { positive: "A1", negative: "A2", hot: "A1", neutral: "A2" },
+				},
 				{ name: "A1", system: direct ? "dc" : "ac", knots: { [first]: "A1" }, lone: { knot: "A1", role: first } },
 				{ name: "A2", system: direct ? "dc" : "ac", knots: { [second]: "A2" }, lone: { knot: "A2", role: second } },
 			],

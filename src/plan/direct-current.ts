@@ -22,12 +22,14 @@ export function findDirectCurrent(tree: Tree): ReadonlySet<string> {
 	for (let before = -1; before !== direct.size; ) {
 		before = direct.size;
 		for (const { names, hops } of chains) {
-			const isDirect = (name: NameTerm): boolean => isBatterySide(name) || direct.has(foldName(name.head));
+			const isDirect = (name: NameTerm): boolean =>
+				isBatterySide(name) || (!isCoil(name) && direct.has(foldName(name.head)));
 			const reached = hops.flatMap((hop) => (hop.type === undefined ? namesOf(hop.name) : []));
 			const made = hops.some(({ type }) => type !== undefined && findKind(type.text)?.system === "dc");
 			if (!made && ![...names, ...reached].some(isDirect)) continue;
 			const met = [...names, ...hops.flatMap((hop) => namesOf(hop.name))];
-			for (const { head } of met) if (systems.get(foldName(head)) === undefined) direct.add(foldName(head));
+			for (const name of met)
+				if (!isCoil(name) && systems.get(foldName(name.head)) === undefined) direct.add(foldName(name.head));
 		}
 	}
 	return direct;
@@ -50,6 +52,12 @@ function addChains(
 function isBatterySide({ steps }: NameTerm): boolean {
 	const last = steps.at(-1);
 	return last === "+" || last === "-";
+}
+
+/** `K1.coil`: what hangs on a coil says nothing of what its contact switches. */
+function isCoil({ steps }: NameTerm): boolean {
+	const last = steps.at(-1)?.toLowerCase();
+	return last === "coil" || last === "a1" || last === "a2";
 }
 
 type ThingOf = Extract<Statement, { kind: "thing" }>;

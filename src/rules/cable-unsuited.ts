@@ -2,6 +2,7 @@
 import type { Analysis } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Cable, Circuit, Enclosure } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
 import type { Role } from "../kinds/kind.ts";
 import type { Rule } from "./rule.ts";
 
@@ -39,10 +40,23 @@ circuit lights from LC breaker 15 A by 14-2
 		const mixed = boxesOf(circuit, ["positive", "negative"]);
 		const isUnsuited = ({ name }: Enclosure): boolean => kept.has(name) && !mixed.has(name);
 		return circuit.cables.flatMap((cable) =>
-			cable.system === "dc" && (isUnsuited(cable.from) || isUnsuited(cable.to)) ? [tell(cable)] : [],
+			cable.system === "dc" && (isUnsuited(cable.from) || isUnsuited(cable.to)) && !joinsSystems(circuit, cable)
+				? [tell(cable)]
+				: [],
 		);
 	},
 };
+
+/** Whether a wire of it leads from one system to the other: then that is the fault to tell. */
+function joinsSystems({ conductors, points }: Circuit, cable: Cable): boolean {
+	return cable.conductors.some((index) => {
+		const systems = conductors[index]?.ends.flatMap(({ point }) => {
+			const role = point === undefined ? undefined : points[point]?.role;
+			return role === undefined || role === "ground" ? [] : [systemOfRole(role)];
+		});
+		return new Set(systems).size > 1;
+	});
+}
 
 /** The boxes with a terminal of one of the roles in them; what has both sorts, as an inverter, takes both sorts of cable. */
 function boxesOf(circuit: Circuit, roles: readonly Role[]): ReadonlySet<string> {

@@ -4,6 +4,7 @@ import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
 import { cableUnsuited } from "./cable-unsuited.ts";
 import { cappedEndLive } from "./capped-end-live.ts";
+import { chargingReversed } from "./charging-reversed.ts";
 import { circuitMislabelled } from "./circuit-mislabelled.ts";
 import { circuitOverloaded } from "./circuit-overloaded.ts";
 import { circuitsJoined } from "./circuits-joined.ts";
@@ -31,6 +32,7 @@ import { lineLoadReversed } from "./line-load-reversed.ts";
 import { loadVoltageWrong } from "./load-voltage-wrong.ts";
 import { mainBypassed } from "./main-bypassed.ts";
 import { negativeFused } from "./negative-fused.ts";
+import { negativeSwitched } from "./negative-switched.ts";
 import { neutralBorrowed } from "./neutral-borrowed.ts";
 import { neutralGroundExchanged } from "./neutral-ground-exchanged.ts";
 import { neutralNotIsolated } from "./neutral-not-isolated.ts";
@@ -45,9 +47,11 @@ import { protectionTooLarge } from "./protection-too-large.ts";
 import { receptacleDimmed } from "./receptacle-dimmed.ts";
 import { receptacleRatingWrong } from "./receptacle-rating-wrong.ts";
 import type { Rule } from "./rule.ts";
+import { seriesTapped } from "./series-tapped.ts";
 import { slackTooShort } from "./slack-too-short.ts";
 import { strandsUnterminated } from "./strands-unterminated.ts";
 import { stringVoltageHigh } from "./string-voltage-high.ts";
+import { stringsUnfused } from "./strings-unfused.ts";
 import { supplyMissing } from "./supply-missing.ts";
 import { switchInNeutral } from "./switch-in-neutral.ts";
 import { switchWithoutEffect } from "./switch-without-effect.ts";
@@ -63,6 +67,7 @@ export const rules: readonly Rule[] = [
 	protectionTooFar,
 	interruptingRatingLow,
 	stringVoltageHigh,
+	stringsUnfused,
 	protectionOutOfOrder,
 	mainBypassed,
 	backFeedUnfastened,
@@ -73,7 +78,10 @@ export const rules: readonly Rule[] = [
 	polarityReversed,
 	polarityDcReversed,
 	voltagesMixed,
+	chargingReversed,
+	seriesTapped,
 	negativeFused,
+	negativeSwitched,
 	switchInNeutral,
 	switchWithoutEffect,
 	legLeftLive,

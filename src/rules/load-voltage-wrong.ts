@@ -6,6 +6,7 @@ import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Circuit, Load, Point } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
 import { findWrongDirectVoltage } from "./direct-voltage.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -61,6 +62,8 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	return circuit.loads.flatMap((load): Finding[] => {
 		const made = load.volts;
 		// Where a terminal is on the wrong pole, that is the fault to tell.
+		// Mains on what is for direct current is told as that.
+		if (load.between.some((point) => systemOfRole(circuit.points[point]?.role ?? "hot") === "dc")) return [];
 		if (made === undefined || load.between.some((point) => strays.has(point))) return [];
 		const across = voltageAcross(state, ...load.between) ?? lackingLeg(analysis, load);
 		if (across === undefined || Math.abs(across.volts - made) <= made * tolerance) return [];

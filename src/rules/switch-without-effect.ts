@@ -7,10 +7,11 @@ import {
 	findDeadEnds,
 	findIdleThrows,
 	type IdleThrow,
+	leadsPast,
 	type StuckLoad,
 } from "../analysis/idle-throws.ts";
-import { reachFrom } from "../analysis/network.ts";
-import { notABond } from "../analysis/poles.ts";
+import { type Network, reachFrom } from "../analysis/network.ts";
+import type { PoleMap } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
@@ -65,8 +66,12 @@ at s2
 		findOverModes(analysis, (state) => {
 			const { idle, stuck, untried } = findIdleThrows(state.network, analysis.landings, state.poles);
 			return [
-				...findBypasses(state.network).map((bypass) => tellBypass(analysis, state, bypass)),
-				...findDeadEnds(state.network, state.crossings.poles).map((end) => tellDeadEnd(analysis, state, end)),
+				...networksOf(state).flatMap((network) =>
+					findBypasses(network).map((bypass) => tellBypass(analysis, network, bypass)),
+				),
+				...[state.crossings.poles, ...(state.direct === undefined ? [] : [state.direct.poles])].flatMap((poles) =>
+					findDeadEnds(state.network, poles).map((end) => tellDeadEnd(analysis, state, poles, end)),
+				),
 				...idle.map((one) => tellIdle(analysis, state, one)),
 				...stuck.map((one) => tellStuck(analysis, state, one)),
 				...untried.map((switches) => tellUntried(analysis, switches)),
@@ -74,14 +79,14 @@ at s2
 		}),
 };
 
-function tellBypass(analysis: Analysis, { network }: ModeState, { device, contact }: Bypass): Finding {
+function networksOf({ network, direct }: ModeState): readonly Network[] {
+	return direct === undefined ? [network] : [network, direct.network];
+}
+
+function tellBypass(analysis: Analysis, network: Network, { device, contact }: Bypass): Finding {
 	const { circuit } = analysis;
 	const [one, other] = contact.between;
-	const past = reachFrom(
-		network,
-		[one],
-		(edge) => notABond(edge) && (edge.by.kind === "conductor" || edge.by.link.contact === undefined),
-	);
+	const past = reachFrom(network, [one], (edge) => leadsPast(network, edge));
 	const ends = past
 		.edgesTo(other)
 		.flatMap(({ by }) => (by.kind === "conductor" ? (circuit.conductors[by.index]?.ends ?? []) : []));
@@ -112,9 +117,17 @@ function tellBypass(analysis: Analysis, { network }: ModeState, { device, contac
 	});
 }
 
-function tellDeadEnd({ circuit }: Analysis, state: ModeState, { part: name, point }: DeadEnd): Finding {
+function tellDeadEnd(
+	{ circuit }: Analysis,
+	state: ModeState,
+	poles: PoleMap,
+	{ part: name, point, alsoEmpty }: DeadEnd,
+): Finding {
 	const part = certain(circuit.partByName.get(name), name);
-	const empty = circuit.points[point]?.name ?? "";
+	const terminals = [point, alsoEmpty].flatMap((index) =>
+		index === undefined ? [] : [circuit.points[index]?.name ?? ""],
+	);
+	const empty = listNames(terminals);
 	const behind = findCause(state, new Set([part.enclosure.name]));
 	return finding({
 		code: switchWithoutEffect.code,
@@ -122,8 +135,8 @@ function tellDeadEnd({ circuit }: Analysis, state: ModeState, { part: name, poin
 		title: `${name} switches nothing: nothing is on ${empty}`,
 		span: part.span,
 		label: "nothing behind it",
-		marks: [empty, name],
-		path: state.crossings.poles.reachOf(point, "hot")?.pathTo(point) ?? [],
+		marks: [...terminals, name],
+		path: poles.reachOf(point, "hot")?.pathTo(point) ?? [],
 		why: "What it was meant for stays on, or is not there yet.",
 		help: `Land what ${name} is to switch on ${empty}; a chain goes on from there with \`from ${name}\`.`,
 		basis: switchWithoutEffect.basis,

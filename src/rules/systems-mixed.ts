@@ -1,6 +1,8 @@
 // A conductor that leads from something for alternating current to something for direct current.
 import { type Finding, finding } from "../base/finding.ts";
-import type { Circuit, Conductor, Point } from "../circuit/circuit.ts";
+import { groupBy } from "../base/group.ts";
+import { listNames } from "../base/wording.ts";
+import type { Circuit, Conductor, End, Point } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
 import { citation } from "../handbook/provenance.ts";
@@ -42,30 +44,52 @@ circuit desk from inv.out by 14-2
 	],
 	check: ({ circuit, states }) =>
 		states.some(({ direct }) => direct !== undefined)
-			? circuit.conductors.flatMap((conductor) => tellMixed(circuit, conductor))
+			? [...groupBy(findMixed(circuit), ({ bundle }) => bundle).values()].flatMap((group) => tell(circuit, group))
 			: [],
 };
 
-function tellMixed(circuit: Circuit, conductor: Conductor): Finding[] {
-	const [alternating, direct] = (["ac", "dc"] as const).map((system) =>
-		conductor.ends.find(({ point }) => {
-			const found = pointAt(circuit, point);
-			return found !== undefined && systemOfRole(found.role) === system;
-		}),
-	);
-	if (alternating === undefined || direct === undefined) return [];
+/** A conductor with an end on each system; those of one cable that nobody said the place of are one bundle. */
+interface Mixed {
+	readonly conductor: Conductor;
+	readonly alternating: End;
+	readonly direct: End;
+	readonly bundle: string;
+}
+
+function findMixed(circuit: Circuit): Mixed[] {
+	return circuit.conductors.flatMap((conductor): Mixed[] => {
+		const [alternating, direct] = (["ac", "dc"] as const).map((system) =>
+			conductor.ends.find(({ point }) => {
+				const found = pointAt(circuit, point);
+				return found !== undefined && systemOfRole(found.role) === system;
+			}),
+		);
+		if (alternating === undefined || direct === undefined) return [];
+		const isSaid = alternating.said || direct.said;
+		return [{ conductor, alternating, direct, bundle: isSaid ? conductor.name : (conductor.cable ?? conductor.name) }];
+	});
+}
+
+function tell(circuit: Circuit, group: readonly Mixed[]): Finding[] {
+	const [first] = group;
+	if (first === undefined) return [];
+	const { alternating, direct } = first;
 	const said = [alternating, direct].find((end) => end.said) ?? direct;
+	const names = listNames(group.map(({ conductor }) => conductor.name));
 	const [one, other] = [alternating, direct].map((end) => pointAt(circuit, end.point)?.name ?? "");
 	return [
 		finding({
 			code: systemsMixed.code,
 			level: "danger",
-			title: `${conductor.name} joins ${one}, for alternating current, and ${other}, for direct current`,
-			span: said.span,
+			title:
+				group.length === 1
+					? `${names} joins ${one}, for alternating current, and ${other}, for direct current`
+					: `${names} join ${one} and its like, for alternating current, and ${other} and its like, for direct current`,
+			span: (said.said ? undefined : circuit.cableByTag.get(first.bundle)?.span) ?? said.span,
 			label: "two systems meet",
-			marks: [conductor.name, one ?? "", other ?? ""],
+			marks: [...group.map(({ conductor }) => conductor.name), one ?? "", other ?? ""],
 			why: systemsMixed.why,
-			help: `Take ${conductor.name} off ${said === alternating ? one : other}; nothing but the ground is shared between the two systems.`,
+			help: `Take ${names} off ${said === alternating ? one : other}; nothing but the ground is shared between the two systems.`,
 			basis: systemsMixed.basis,
 		}),
 	];

@@ -1,6 +1,7 @@
 // Two sources of direct current of different voltage joined with one another.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { isAlike } from "../analysis/direct.ts";
+import { findExchangedSides } from "../analysis/exchanged-sides.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { findOverModes } from "./over-modes.ts";
@@ -49,7 +50,11 @@ feed bank-minus from bank.- by single 6 AWG black
 };
 
 function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
-	return (direct?.contradicted ?? []).flatMap(({ source, volts }) => {
+	if (direct === undefined || direct.contradicted.length === 0) return [];
+	const exchanged = new Set(findExchangedSides(circuit, direct).map(({ part }) => part));
+	return direct.contradicted.flatMap(({ source, volts }) => {
+		// Where in and out are exchanged, that is the fault to tell.
+		if (exchanged.has(source.part)) return [];
 		if (volts === 0 || isAlike(-volts, source.volts)) return [];
 		const others = circuit.sources.filter((other) => other.system === "dc" && other !== source);
 		const other = others.find((candidate) => isAlike(candidate.volts, volts)) ?? others[0];

@@ -1,0 +1,73 @@
+// Something that hangs on the middle of batteries in series, and so on a part of them alone.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { joinWhere } from "../analysis/joined-sets.ts";
+import { certain } from "../base/certain.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+const bank = `battery B1 lithium 12.8 V 100 Ah
+battery B2 lithium 12.8 V 100 Ah
+feed middle from B1.- by single 2/0 black
+  1 ft to B2.+
+`;
+
+export const seriesTapped: Rule = {
+	code: "series-tapped",
+	level: "error",
+	what: "A load hangs on some of the batteries of a series, not on all of them.",
+	why: "The battery it draws from is emptied before the others and then ruined: they charge and discharge as one.",
+	help: "Feed it from the whole series through a converter for its voltage.",
+	basis: "common practice",
+	meter: "After some days of use: the batteries of the series, one by one, no longer read the same voltage.",
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [
+		`${bank}feed tap from B2.+, B2.- by pair 12 AWG
+  bolted to F1: fuse 15 A
+  3 ft to l1: light 6 W 12 V
+`,
+	],
+	right: [
+		`${bank}feed all from B1.+, B2.- by pair 12 AWG
+  bolted to F1: fuse 15 A
+  3 ft to l1: light 6 W 24 V
+`,
+	],
+	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+};
+
+function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
+	const batteries = circuit.sources.filter(({ sort }) => sort === "battery");
+	// Where batteries meet the wrong way round, that is the fault to tell.
+	if (direct === undefined || batteries.length < 2 || direct.contradicted.length > 0) return [];
+	const joined = joinWhere(direct.network, () => true);
+	const plusAt = new Map(batteries.map((battery) => [joined.find(battery.hot[0] ?? 0), battery]));
+	const middles = new Map(
+		batteries.flatMap(({ neutral, name }) => {
+			const set = joined.find(neutral ?? 0);
+			const below = plusAt.get(set);
+			return neutral === undefined || below === undefined ? [] : [[set, [name, below.name]] as const];
+		}),
+	);
+	return circuit.loads.flatMap(({ part, between }) => {
+		const point = between.find((candidate) => middles.has(joined.find(candidate)));
+		const [upper, lower] = middles.get(joined.find(point ?? 0)) ?? [];
+		const { kind, span } = certain(circuit.partByName.get(part), part);
+		// What a solar controller takes comes from its modules.
+		if (point === undefined || upper === undefined || lower === undefined || kind === "solar-controller") return [];
+		return [
+			finding({
+				code: seriesTapped.code,
+				level: "error",
+				title: `${part} hangs on the middle between ${upper} and ${lower}, which are in series`,
+				span,
+				label: "on a part of the series",
+				marks: [part, circuit.points[point]?.name ?? ""],
+				why: seriesTapped.why,
+				help: `Feed ${part} from both ends of the series, through a converter where it is made for fewer volts.`,
+				basis: seriesTapped.basis,
+				key: `${seriesTapped.code}@${part}`,
+			}),
+		];
+	});
+}
