@@ -57,8 +57,7 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	return traceSwitched(state).flatMap((switched): Finding[] => {
 		const rating = switched.part.face.rating;
 		if (rating === undefined) return [];
-		const load = switched.continuous * factorOf(analysis) + switched.other;
-		if (load > rating + rounding) return [tellLoad(analysis, state, switched, rating, load)];
+		if (carried(analysis, switched) > rating + rounding) return [tellLoad(analysis, state, switched, rating)];
 		const isBehindLarger =
 			switched.part.face.traits.includes("disconnect") &&
 			Number.isFinite(switched.amperes) &&
@@ -67,18 +66,26 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	});
 }
 
+/** Everything behind a device at once, as far as what is ahead lets it through; what runs for hours below that counts in full. */
+function carried(analysis: Analysis, { continuous, other, amperes }: Switched): number {
+	const factor = factorOf(analysis);
+	return Math.max(Math.min(continuous * factor + other, amperes), Math.min(continuous, amperes) * factor);
+}
+
 /** What runs for hours counts more where that is the rule. */
 function factorOf({ circuit }: Analysis): number {
 	return circuit.plan.settings.region === "us" ? continuousLoad.factor : 1;
 }
 
-function tellLoad(analysis: Analysis, state: ModeState, switched: Switched, rating: number, load: number): Finding {
-	const { part, largest, count, continuous } = switched;
+function tellLoad(analysis: Analysis, state: ModeState, switched: Switched, rating: number): Finding {
+	const { part, largest, count, continuous, other } = switched;
+	const load = continuous * factorOf(analysis) + other;
 	const name = largest?.part ?? part.name;
 	const loads = count > 1 ? `${name} and ${count - 1} more` : name;
 	const counted = continuous > 0 && factorOf(analysis) > 1 ? ", with what runs for hours at 125 %" : "";
 	const { region } = analysis.circuit.plan.settings;
-	const enough = nextStandardRating(Math.ceil(load - rounding), region)?.ampere ?? Math.ceil(load);
+	const needed = Math.ceil(carried(analysis, switched) - rounding);
+	const enough = nextStandardRating(needed, region)?.ampere ?? needed;
 	const loadPart = analysis.circuit.partByName.get(name);
 	return finding({
 		...sharedSlots(state, switched, rating, load, "load"),

@@ -67,6 +67,33 @@ circuit a from LC ground-fault-breaker 16 A trip 30 mA by 3G2.5
 	});
 });
 
+describe("against no more than the device ahead lets through", () => {
+	const loads = `circuit a from LC breaker 20 A by 12-2
+  9 ft to h1: heater 1800 W
+circuit b from LC breaker 20 A by 12-2
+  9 ft to h2: heater 2000 W
+`;
+	test("a main switch as large as the breaker before it, with more behind it than both", () => {
+		checkRight(`inlet shore 30 A 120 V
+panel LC main 30 A switch from shore by 10-2, 12 ft
+${loads}`);
+	});
+	test("a smaller one is told all the same, and what would be enough", () => {
+		checkMarked(`inlet shore 30 A 120 V
+panel LC main 25 A switch from shore by 10-2, 12 ft
+//    ^^ device-undersized "LC.main is rated 25 A, and h2 and 1 more behind it count 31.7 A"
+${loads}`);
+	});
+	test("so is what runs for hours below that", () => {
+		checkMarked(`${supply}circuit a from LC breaker 15 A by 14-2
+//             ^^ circuit-overloaded
+  9 ft to s1: switch 15 A
+//        ^^ device-undersized "counts 15.6 A, with what runs for hours at 125 %"
+  9 ft to h1: heater 1500 W continuous
+`);
+	});
+});
+
 describe("a disconnect against the device ahead", () => {
 	test("of its rating", () => {
 		checkRight(`${supply}circuit a from LC breaker 20 A by 12-2
