@@ -9,6 +9,7 @@ import { findEnergised } from "./documents/energised.ts";
 import { tellSharedNeutrals } from "./documents/neutral-account.ts";
 import type { SheetChoice } from "./drawing/sheet-set.ts";
 import { buildPlan } from "./plan/build-plan.ts";
+import { followUnreadFiles } from "./plan/files-unread.ts";
 import { applyAcceptances } from "./rules/acceptance.ts";
 import { rules } from "./rules/index.ts";
 import { readText } from "./syntax/read.ts";
@@ -37,7 +38,7 @@ export function checkPlan(text: string, file: string, find?: FindSource): CheckR
 			applies.regions.includes(planned.plan.settings.region) && applies.rules.includes(planned.plan.settings.rules),
 	);
 	const wiring = applicable.flatMap((rule) => rule.check(analysis));
-	const all = [...read.findings, ...planned.findings, ...built.findings, ...wiring];
+	const all = followUnreadFiles([...read.findings, ...planned.findings, ...built.findings, ...wiring]);
 	const findings = numberFindings(applyAcceptances(all, planned.plan, ruleNames));
 	return { file, findings, understood: built.circuit.parts.length > 0, analysis, used: read.used };
 }

@@ -158,3 +158,20 @@ test("a name below a folder leads back up to the root, not above it", () => {
 	expect(find("../b.ferrule", "plans/sub/a.ferrule")).toMatchObject({ file: "plans/b.ferrule" });
 	expect(find("../../b.ferrule", "plans/sub/a.ferrule").kind).toBe("refused");
 });
+
+test("names that a missing file may declare are told behind it, and nothing else is", () => {
+	const { check } = read({
+		"van.ferrule": `use "feed.ferrule"\ncircuit one from LC breaker 15 A by van\n  9 ft to b1: receptacle\n  9 furlongs to b2: receptacle\n`,
+	});
+	const { findings } = check();
+	const [root] = findings;
+	expect(root?.code).toBe("file-missing");
+	const behind = findings.filter(({ consequenceOf }) => consequenceOf === root?.key);
+	expect(behind.map(({ code }) => code)).toEqual(["name-unknown", "cable-unknown", "source-missing"]);
+	expect(findings.filter(({ level }) => level === "error").length).toBeGreaterThan(3);
+});
+
+test("with every file read, an unknown name is told by itself", () => {
+	const { check } = read({ "van.ferrule": `use "feed.ferrule"\n${bunks.replace("LC", "LD")}`, "feed.ferrule": feed });
+	expect(check().findings.find(({ code }) => code === "name-unknown")?.consequenceOf).toBeUndefined();
+});
