@@ -45,6 +45,11 @@ export function findDeadEnds({ circuit }: Network, poles: PoleMap): readonly Dea
 	if (switches.length === 0) return [];
 	const landed = new Set<number>();
 	for (const { ends } of circuit.conductors) for (const { point } of ends) if (point !== undefined) landed.add(point);
+	// Studs bolted together need no conductor.
+	for (const { between } of circuit.links) {
+		const [one, other] = between.map((point) => partOf(circuit, point));
+		if (one !== other) for (const point of between) landed.add(point);
+	}
 	return switches.flatMap(({ part, contacts: [contact, ...others] }): DeadEnd[] => {
 		if (contact === undefined || others.length > 0) return [];
 		const [one, other] = contact.between;
@@ -56,6 +61,11 @@ export function findDeadEnds({ circuit }: Network, poles: PoleMap): readonly Dea
 		const empty = landed.has(one) ? (landed.has(other) ? undefined : other) : landed.has(other) ? one : undefined;
 		return empty !== undefined && poles.sortsAt(empty).has("hot") ? [{ part, point: empty, alsoEmpty: undefined }] : [];
 	});
+}
+
+function partOf({ points }: Circuit, index: number): string | undefined {
+	const point = points[index];
+	return point?.kind === "terminal" ? point.part : undefined;
 }
 
 /** A load that several switches govern, not all of them in every setting. */

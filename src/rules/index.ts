@@ -32,7 +32,6 @@ import { lineLoadReversed } from "./line-load-reversed.ts";
 import { loadVoltageWrong } from "./load-voltage-wrong.ts";
 import { mainBypassed } from "./main-bypassed.ts";
 import { negativeFused } from "./negative-fused.ts";
-import { negativeSwitched } from "./negative-switched.ts";
 import { neutralBorrowed } from "./neutral-borrowed.ts";
 import { neutralGroundExchanged } from "./neutral-ground-exchanged.ts";
 import { neutralNotIsolated } from "./neutral-not-isolated.ts";
@@ -81,7 +80,6 @@ export const rules: readonly Rule[] = [
 	chargingReversed,
 	seriesTapped,
 	negativeFused,
-	negativeSwitched,
 	switchInNeutral,
 	switchWithoutEffect,
 	legLeftLive,

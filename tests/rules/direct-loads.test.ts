@@ -137,7 +137,7 @@ describe("float switches and thermostats", () => {
 	test("wrong: a float switch landed in the negative", () => {
 		checkMarked(`${bank}circuit water from FB.2 by pair 14 AWG
   6 ft to fl: float-switch 10 A
-//        ^^ negative-switched "fl opens the negative and leaves the positive on"
+//        ^^ switch-in-neutral "fl opens the negative and not the positive"
   4 ft to p1: pump 60 W
 at fl
   water-1.black on fl.line
@@ -149,7 +149,7 @@ at fl
 	test("wrong: a float switch in a negative of its own", () => {
 		checkMarked(`${bank}load p1 60 W
 float-switch fl 10 A
-//           ^^ negative-switched "fl opens the negative and leaves the positive on"
+//           ^^ switch-in-neutral "fl opens the negative and not the positive"
 feed wp from FB.2 by single 14 AWG red
   9 ft to p1.+
 feed wn from p1.- by single 14 AWG black
