@@ -33,7 +33,7 @@ export function planLoops(plan: Plan): SwitchLoops {
 	const chains = findChains(plan, find, isLoop);
 	const knots = new Map<Hop, readonly (readonly [Knot, Knot])[]>();
 	for (const [start, mine] of groupBy(chains, (chain) => chain.start)) {
-		const pairArrives = plan.runs.some(({ hops }) => hops.some((hop) => !isLoop(hop) && bringsPair(hop, start)));
+		const pairArrives = plan.runs.some(({ hops }) => hops.some((hop) => !isLoop(hop) && bringsPair(hop, start, find)));
 		const governing = mine.filter(({ hops }) => hops.some((hop) => find(hop.to.thing)?.blueprint.loop?.sort === "end"));
 		for (const { hops } of mine) {
 			const place = governing.findIndex((chain) => chain.hops === hops);
@@ -113,9 +113,11 @@ function findChains(plan: Plan, find: (name: string) => Thing | undefined, isLoo
 	return chains;
 }
 
-function bringsPair(hop: Hop, thing: Thing): boolean {
-	const meets = hop.to.thing === thing.name || hop.from.thing === thing.name;
-	return meets && rolesOf(hop).includes("hot2");
+/** Travellers to a thing: a cable with two hots that arrives there, or one that is written from there to their switch. */
+function bringsPair(hop: Hop, thing: Thing, find: (name: string) => Thing | undefined): boolean {
+	if (!rolesOf(hop).includes("hot2")) return false;
+	const far = find(hop.to.thing)?.blueprint.loop?.sort;
+	return hop.to.thing === thing.name || (hop.from.thing === thing.name && (far === "end" || far === "between"));
 }
 
 /**

@@ -118,6 +118,14 @@ at s2
   one-3.black on s2.common
 `);
 	});
+	test("a cable with a spare hot that goes on from the light brings no travellers", () => {
+		checkRight(`${one}  9 ft to l1: light 9 W
+  6 ft, ${marked} to s1: switch three-way
+  9 ft by 14-3, ${marked} to s2: switch three-way
+  from l1
+    8 ft to l2: light 5 W
+`);
+	});
 	test("two conductors where the travellers need three", () => {
 		checkMarked(`${one}  9 ft to l1: light 9 W
   6 ft, ${marked} to s1: switch three-way
