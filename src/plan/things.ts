@@ -278,7 +278,12 @@ export class ThingRegister {
 		}
 		if (!kind.stands.includes(declaration.stands)) {
 			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
-			this.misplaced(type, `${withArticle(kind.name)} cannot stand ${standsWords[declaration.stands]}`);
+			const fitting = kind.stands.map((place) => rightWords[place](kind.name));
+			this.misplaced(
+				type,
+				`${withArticle(kind.name)} cannot stand ${standsWords[declaration.stands]}`,
+				`It stands ${fitting.join(", or ")}.`,
+			);
 			return undefined;
 		}
 		return kind;
@@ -290,9 +295,10 @@ export class ThingRegister {
 		return system ?? owner?.said.system ?? (this.direct.has(foldName(name.text)) ? "dc" : "ac");
 	}
 
-	private misplaced(at: NameTerm, what: string): void {
+	private misplaced(at: NameTerm, what: string, help?: string): void {
+		const title = what.charAt(0).toUpperCase() + what.slice(1);
 		this.findings.push(
-			planFinding("kind-misplaced", { title: what.charAt(0).toUpperCase() + what.slice(1), span: at.span }),
+			planFinding("kind-misplaced", { title, span: at.span, ...(help === undefined ? {} : { help }) }),
 		);
 	}
 
@@ -369,5 +375,13 @@ function readBrought({ values }: Brought): ReadonlyMap<string, AttributeValue> {
 		]),
 	);
 }
+
+/** How a line is written there. */
+const rightWords: Readonly<Record<Declaration["stands"], (kind: string) => string>> = {
+	top: (kind) => `at the left edge, \`${kind} NAME\``,
+	hop: (kind) => `on a hop, \`to NAME: ${kind}\``,
+	box: (kind) => `indented below a box, \`NAME: ${kind}\``,
+	panel: (kind) => `indented below a panel, \`NAME: ${kind}\``,
+};
 
 const standsWords = { top: "by itself", hop: "at the end of a cable", box: "in a box", panel: "in a panel" } as const;

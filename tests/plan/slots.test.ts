@@ -1,5 +1,6 @@
 // Slots of a panel: declared or the next free one, half-size breakers, two-pole breakers, full panels, panels that feed themselves.
 import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { readPlan, supply } from "./read-plan.ts";
 
 /** Names of the breakers in a panel, in the order of the text. */
@@ -134,6 +135,16 @@ describe("what a panel brings", () => {
 		readPlan(text)
 			.plan.things.filter((thing) => thing.owner === "LC")
 			.map((thing) => `${thing.name} ${thing.blueprint.face.text}`);
+
+	test("where a thing may stand is told with where it may not", () => {
+		const { findings } = checkPlan(
+			`${supply}feed on from LC by 10-2\n  2 ft to M1: ground-fault-breaker 15 A\n`,
+			"van.ferrule",
+		);
+		expect(findings.find(({ code }) => code === "kind-misplaced")?.help).toBe(
+			"It stands indented below a panel, `NAME: ground-fault-breaker`.",
+		);
+	});
 
 	test("a main, an isolated neutral bar, a ground bar on its case", () => {
 		expect(partsOf(supply)).toEqual([
