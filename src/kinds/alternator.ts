@@ -43,7 +43,7 @@ feed back from engine.- by single 4 AWG black
 				supplyProtects: true,
 			},
 			sides: [
-				{ name: "+", knots: { positive: "+" }, lone: { knot: "+", role: "positive" } },
+				{ name: "+", knots: { positive: "+", negative: "-" }, lone: { knot: "+", role: "positive" } },
 				{ name: "-", knots: { negative: "-" }, lone: { knot: "-", role: "negative" } },
 			],
 			onward: "+",

@@ -60,7 +60,7 @@ feed minus from house.- by single 2/0 black
 				supplyProtects: false,
 			},
 			sides: [
-				{ name: "+", knots: { positive: "+" }, lone: { knot: "+", role: "positive" } },
+				{ name: "+", knots: { positive: "+", negative: "-" }, lone: { knot: "+", role: "positive" } },
 				{ name: "-", knots: { negative: "-" }, lone: { knot: "-", role: "negative" } },
 			],
 			onward: "+",

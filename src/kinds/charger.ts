@@ -75,7 +75,7 @@ feed minus from house.- by single 10 AWG black
 			},
 			sides: [
 				{ name: "in", knots: { hot: "hot", neutral: "neutral", ground: "ground" } },
-				{ name: "+", system: "dc", knots: { positive: "+" }, lone: { knot: "+", role: "positive" } },
+				{ name: "+", system: "dc", knots: { positive: "+", negative: "-" }, lone: { knot: "+", role: "positive" } },
 				{ name: "-", system: "dc", knots: { negative: "-" }, lone: { knot: "-", role: "negative" } },
 			],
 			onward: "in",

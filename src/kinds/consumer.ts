@@ -153,7 +153,11 @@ function onDirectCurrent(said: Said, row: Row): Blueprint {
 		],
 		sides: [
 			{ name: "feed", knots: { positive: "positive", negative: "negative" } },
-			{ name: "+", knots: { positive: "positive" }, lone: { knot: "positive", role: "positive" } },
+			{
+				name: "+",
+				knots: { positive: "positive", negative: "negative" },
+				lone: { knot: "positive", role: "positive" },
+			},
 			{ name: "-", knots: { negative: "negative" }, lone: { knot: "negative", role: "negative" } },
 		],
 		onward: "feed",

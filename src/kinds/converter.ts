@@ -100,7 +100,12 @@ export function pairSide(side: "in" | "out"): SideSpec {
 /** Where conductors that run by themselves meet it: `in+`, `in-`. */
 export function loneSides(side: "in" | "out"): SideSpec[] {
 	return [
-		{ name: `${side}+`, system: "dc", knots: { positive: `${side}+` }, lone: { knot: `${side}+`, role: "positive" } },
+		{
+			name: `${side}+`,
+			system: "dc",
+			knots: { positive: `${side}+`, negative: `${side}-` },
+			lone: { knot: `${side}+`, role: "positive" },
+		},
 		{ name: `${side}-`, system: "dc", knots: { negative: `${side}-` }, lone: { knot: `${side}-`, role: "negative" } },
 	];
 }

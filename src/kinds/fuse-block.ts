@@ -41,7 +41,11 @@ circuit lights from FB.1 by pair 16 AWG
 			terminals: [{ ...stud(said, "bus.+", "positive", "positive"), also: ["+"], capacity: 2 }],
 			sides: [
 				{ name: "in", knots: { positive: "positive", negative: "^negative" } },
-				{ name: "+", knots: { positive: "positive" }, lone: { knot: "positive", role: "positive" } },
+				{
+					name: "+",
+					knots: { positive: "positive", negative: "^negative" },
+					lone: { knot: "positive", role: "positive" },
+				},
 				{ name: "-", knots: { negative: "^negative" }, lone: { knot: "^negative", role: "negative" } },
 			],
 			onward: "in",

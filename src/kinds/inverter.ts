@@ -134,7 +134,7 @@ const outSide = { name: "out", knots: { hot: "out-hot", neutral: "out-neutral", 
 
 /** The battery side, and the stud of the case. */
 const batterySides: readonly SideSpec[] = [
-	{ name: "+", system: "dc", knots: { positive: "+" }, lone: { knot: "+", role: "positive" } },
+	{ name: "+", system: "dc", knots: { positive: "+", negative: "-" }, lone: { knot: "+", role: "positive" } },
 	{ name: "-", system: "dc", knots: { negative: "-" }, lone: { knot: "-", role: "negative" } },
 	{ name: "case", knots: { ground: "case" }, lone: { knot: "case", role: "ground" } },
 ];

@@ -66,7 +66,7 @@ feed charge from house.+, house.- by pair 10 AWG
 				supplyProtects: true,
 			},
 			sides: [
-				{ name: "+", knots: { positive: "+" }, lone: { knot: "+", role: "positive" } },
+				{ name: "+", knots: { positive: "+", negative: "-" }, lone: { knot: "+", role: "positive" } },
 				{ name: "-", knots: { negative: "-" }, lone: { knot: "-", role: "negative" } },
 			],
 			onward: "+",

@@ -19,6 +19,16 @@ feed small from plus, minus by pair 8 AWG
 `;
 
 describe("a right plan", () => {
+	test("a pair to the plus of a machine brings its minus too", () => {
+		checkRight(`${bank}inverter inv 1000 W 12 V / 120 V, bonds neutral when inverting
+feed up from plus, minus by pair 2 AWG
+  bolted to F3: fuse class-T 125 A
+  3 ft to inv.+
+circuit desk from inv.out by 14-2
+  3 ft to d9: receptacle
+`);
+	});
+
 	test("lights, a switch and a dimmer read like those of the mains", () => {
 		checkRight(`${bank}circuit lights from FB.1 by pair 16 AWG
   6 ft to s1: switch
