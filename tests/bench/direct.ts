@@ -19,8 +19,8 @@ export async function measureDirectEngine(circuits: number): Promise<number> {
 	const { analysis } = checkPlan(planOfDirect(circuits), "direct.ferrule");
 	const { direct } = partSystems(analysis.circuit);
 	if (direct === undefined) throw new Error("the plan has no direct-current side");
-	const { net, order, boxes } = prepareDirect(direct, new Map(), () => "");
-	const { graph } = makeGraph(net, order, boxes);
+	const { net, order, boxes, storeys } = prepareDirect(direct, new Map(), () => "");
+	const { graph } = makeGraph(net, order, boxes, storeys);
 	const start = performance.now();
 	const { layOutGraph } = await import("../../src/drawing/wiring/layered.ts");
 	await layOutGraph(graph);

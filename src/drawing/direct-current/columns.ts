@@ -11,6 +11,8 @@ export interface NetOrder {
 	readonly columnOf: (node: string) => Column | undefined;
 	/** The end of a run that is drawn on its left. */
 	readonly startOf: (run: Run) => 0 | 1;
+	/** The end of a run that power comes from: that on its left, but where the run is turned. */
+	readonly sourceOf: (run: Run) => 0 | 1;
 }
 
 /** How far power has come from the battery: to the first bus, from there to what it feeds, and beyond. */
@@ -90,17 +92,28 @@ export function orderNet({ nodes }: DirectNet): NetOrder {
 	};
 	const isStub = (node: DirectNode | undefined): boolean => node?.kind === "stub" || node?.kind === "flag";
 	const isFar = (name: string): boolean => (found.get(name)?.column ?? 0) === 6;
+	const startOf = ({ ends: [from, to] }: Run): 0 | 1 => {
+		const [one, other] = [byName.get(from), byName.get(to)];
+		// A stub stands behind what it hangs on, whichever way that is written; before it at a load, behind which nothing is.
+		if (isStub(one)) return isFar(to) ? 0 : 1;
+		if (isStub(other)) return isFar(from) ? 1 : 0;
+		const [first, second] = [rankOf(from), rankOf(to)];
+		if (first[0] >= 0 && second[0] >= 0 && first[0] !== second[0]) return first[0] < second[0] ? 0 : 1;
+		return first[1] <= second[1] ? 0 : 1;
+	};
+	return { columnOf: (name) => found.get(name)?.column, startOf, sourceOf: startOf };
+}
+
+/** The order with some nodes, and all runs that meet them, turned round: they stand left of what feeds them. */
+export function turnOrder(order: NetOrder, turned: ReadonlySet<string>): NetOrder {
 	return {
-		columnOf: (name) => found.get(name)?.column,
-		startOf: ({ ends: [from, to] }) => {
-			const [one, other] = [byName.get(from), byName.get(to)];
-			// A stub stands behind what it hangs on, whichever way that is written; before it at a load, behind which nothing is.
-			if (isStub(one)) return isFar(to) ? 0 : 1;
-			if (isStub(other)) return isFar(from) ? 1 : 0;
-			const [first, second] = [rankOf(from), rankOf(to)];
-			if (first[0] >= 0 && second[0] >= 0 && first[0] !== second[0]) return first[0] < second[0] ? 0 : 1;
-			return first[1] <= second[1] ? 0 : 1;
+		columnOf: (name) => (turned.has(name) ? undefined : order.columnOf(name)),
+		startOf: (run) => {
+			const source = order.sourceOf(run);
+			if (!run.ends.some((name) => turned.has(name))) return source;
+			return source === 0 ? 1 : 0;
 		},
+		sourceOf: order.sourceOf,
 	};
 }
 

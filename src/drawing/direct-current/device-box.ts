@@ -33,7 +33,10 @@ export function deviceBox(
 	const rows = rowsOf(circuit, enclosure.name, meetings, device.points);
 	if (rows === undefined) return undefined;
 	const lines = wordsOf(enclosure, device, reference);
-	const isCard = rows.right.length === 0 && rows.left.length <= 3 && !device.face.traits.includes("source");
+	const isCard =
+		(rows.right.length === 0 || rows.left.length === 0) &&
+		rows.left.length + rows.right.length <= 3 &&
+		!device.face.traits.includes("source");
 	const drawing: DeviceDrawing = { circuit, enclosure, device, lines, extentOf, left: rows.left, right: rows.right };
 	return isCard ? drawCard(drawing) : drawMachine(drawing);
 }
@@ -60,34 +63,36 @@ export function wordsOf(enclosure: Enclosure, device: Part, reference: string | 
 	);
 }
 
-/** Terminals on the left, then the mark, then the words. */
+/** Terminals on one wall, then the mark, then the words. */
 function drawCard(drawing: DeviceDrawing): DirectBox {
-	const { enclosure, device, lines, left } = drawing;
+	const { enclosure, device, lines, left, right } = drawing;
+	const isTurned = left.length === 0;
+	const rows = isTurned ? right : left;
 	const face = faceOf(device, false);
-	const lettersWide = lettersWidth(drawing, left);
-	const markX = 10 + lettersWide + (face?.width ?? 0) / 2;
-	const wordsX = markX + (face?.width ?? 0) / 2 + 10;
-	const heights = rowHeights(left, 0, drawing.extentOf);
+	const markIn = 10 + lettersWidth(drawing, rows) + (face?.width ?? 0) / 2;
+	const wordsIn = markIn + (face?.width ?? 0) / 2 + 10;
+	const heights = rowHeights(rows, 0, drawing.extentOf);
 	const span = heights.at(-1) ?? 0;
 	// The middle of its terminals stands on the grid.
 	const height = 2 * onGrid(Math.max(span + 36, lines.length * linePitch + 18, (face?.height ?? 0) + 16) / 2);
 	const middle = height / 2;
 	const ys = heights.map((y) => y + middle - span / 2);
-	const width = wordsX + widest(lines) + 12;
+	const width = wordsIn + widest(lines) + 12;
+	const wall = isTurned ? width : 0;
 	const textTop = middle - (lines.length * linePitch) / 2 + 10.5;
-	const docks = docksOf(left, 0, (_row, index) => ys[index] ?? middle);
+	const docks = docksOf(rows, wall, (_row, index) => ys[index] ?? middle);
 	const marks: Mark[] = [
 		caseMark(enclosure, width, height),
-		...(face === undefined ? [] : [faceMark(device, face.symbol, markX, middle)]),
-		...lineMarks(drawing, wordsX, textTop),
+		...(face === undefined ? [] : [faceMark(device, face.symbol, isTurned ? width - markIn : markIn, middle)]),
+		...lineMarks(drawing, isTurned ? 12 : wordsIn, textTop),
 	];
-	const spots = left.map(
+	const spots = rows.map(
 		(row, index): Spot => ({
 			row,
-			x: 0,
+			x: wall,
 			y: ys[index] ?? middle,
-			inward: 1,
-			before: left[index - 1],
+			inward: isTurned ? -1 : 1,
+			before: rows[index - 1],
 			aboveY: ys[index - 1] ?? middle,
 		}),
 	);

@@ -54,6 +54,8 @@ export type ExtentOf = (meeting: SidedMeeting) => Extent;
 /** A meeting, and the side of the box it is drawn on. */
 export interface SidedMeeting extends Meeting {
 	readonly side: "left" | "right";
+	/** Power goes on from the box there. */
+	readonly isOnward: boolean;
 }
 
 /** The point that a conductor of a meeting is on; undefined for an end on nothing, or in another box. */

@@ -13,9 +13,10 @@ import type { BoxDrawing } from "../wiring/sheet-box.ts";
 import { type LegendWords, legendOf, symbolTexts } from "../wiring/sheet-legend.ts";
 import { orderStrands } from "../wiring/strand-order.ts";
 import { TakenBoxes } from "../wiring/taken-boxes.ts";
-import { type NetOrder, orderNet } from "./columns.ts";
+import { type NetOrder, orderNet, turnOrder } from "./columns.ts";
 import type { BoxInk, DirectBox } from "./direct-box.ts";
 import { drawBoxes } from "./draw-boxes.ts";
+import { planStoreys, type Storey } from "./fold.ts";
 import { type DirectLayout, layOutNet } from "./lay-out-net.ts";
 import { type DirectNet, readNet } from "./net.ts";
 import { runMarks } from "./run-marks.ts";
@@ -32,8 +33,8 @@ export async function drawDirect(
 	sheetOf: (box: string) => string,
 	place: { readonly number: number; readonly of: number },
 ): Promise<Sheet> {
-	const { drawing, net, order, boxes } = prepareDirect(part, litConductors(circuit, findings), sheetOf);
-	const layout = await layOutNet(net, order, boxes);
+	const { drawing, net, order, boxes, storeys } = prepareDirect(part, litConductors(circuit, findings), sheetOf);
+	const layout = await layOutNet(net, order, boxes, storeys);
 	const groups = drawGroups(drawing, layout, findings);
 	const furniture = planFurniture(circuit, findings);
 	return composeSheet({
@@ -59,6 +60,7 @@ export function prepareDirect(
 	readonly net: DirectNet;
 	readonly order: NetOrder;
 	readonly boxes: ReadonlyMap<string, DirectBox>;
+	readonly storeys: readonly Storey[];
 } {
 	const drawing: BoxDrawing = {
 		circuit: part.circuit,
@@ -68,10 +70,15 @@ export function prepareDirect(
 		sheetOf,
 	};
 	const net = readNet(part);
-	const order = orderNet(net);
+	const straight = orderNet(net);
 	const elsewhere = (box: string): string =>
 		part.shared.has(box) || !part.circuit.enclosureByName.has(box) ? sheetOf(box) : "";
-	return { drawing, net, order, boxes: drawBoxes(drawing, net, order, elsewhere) };
+	const boxes = drawBoxes(drawing, net, straight, elsewhere);
+	const storeys = planStoreys(net, straight, boxes);
+	const turned = new Set(storeys.flatMap((storey) => [...storey.turned]));
+	if (turned.size === 0) return { drawing, net, order: straight, boxes, storeys };
+	const order = turnOrder(straight, turned);
+	return { drawing, net, order, boxes: drawBoxes(drawing, net, order, elsewhere), storeys };
 }
 
 const legendWords: LegendWords = {

@@ -16,10 +16,14 @@ export function drawBoxes(
 	const boxes = new Map<string, DirectBox>();
 	const begun = new Set<string>();
 	const sided = ({ meetings }: DirectNode): SidedMeeting[] =>
-		meetings.map((meeting) => ({ ...meeting, side: order.startOf(meeting.run) === meeting.end ? "right" : "left" }));
+		meetings.map((meeting) => ({
+			...meeting,
+			side: order.startOf(meeting.run) === meeting.end ? "right" : "left",
+			isOnward: order.sourceOf(meeting.run) === meeting.end,
+		}));
 	const farName = ({ run, end }: SidedMeeting): string => run.ends[end === 0 ? 1 : 0];
 	const extentOf = (meeting: SidedMeeting, depth = 0): Extent => {
-		const box = meeting.side === "right" ? boxes.get(farName(meeting)) : undefined;
+		const box = meeting.isOnward ? boxes.get(farName(meeting)) : undefined;
 		const dock = box?.docks.find((one) => one.meeting.run === meeting.run && one.meeting.end !== meeting.end);
 		// The studs of a bus follow what is joined to them, and so does all that hangs on it.
 		if (box === undefined || dock === undefined || box.freeBelow !== undefined || depth > deepest) return nothing;
@@ -28,7 +32,7 @@ export function drawBoxes(
 		const near = isPassage ? { above, below } : nothing.near;
 		const reaches = new Set([farName(meeting)]);
 		for (const next of box.docks) {
-			if (next.side === "left") continue;
+			if (!next.meeting.isOnward) continue;
 			const reach = extentOf(next.meeting, depth + 1);
 			above = Math.max(above, reach.above + dock.at.y - next.at.y);
 			below = Math.max(below, reach.below + next.at.y - dock.at.y);
@@ -44,7 +48,7 @@ export function drawBoxes(
 		const before = begun.has(node.name)
 			? []
 			: meetings
-					.filter(({ side }) => side === "right")
+					.filter(({ isOnward }) => isOnward)
 					.flatMap((meeting) => byName.get(farName(meeting)) ?? [])
 					.filter(({ name }) => !boxes.has(name) && !begun.has(name));
 		begun.add(node.name);

@@ -9,26 +9,96 @@ import { tagSize } from "./run-tags.ts";
 export interface Storey {
 	readonly nodes: ReadonlySet<string>;
 	readonly feeds: readonly Run[];
+	/** Those of its nodes that stand left of the fuse block. */
+	readonly turned: ReadonlySet<string>;
 }
 
 /** The storeys below the first, from the top; none where one is of a better shape. */
 export function planStoreys(net: DirectNet, order: NetOrder, boxOf: ReadonlyMap<string, DirectBox>): Storey[] {
-	const storeys = net.nodes.flatMap(({ name }): Storey[] => {
+	const storeys = net.nodes.flatMap(({ name }) => {
 		const storey = order.columnOf(name) === 5 ? storeyFrom(net, order, name) : undefined;
-		return storey === undefined ? [] : [storey];
+		return storey === undefined ? [] : [{ panel: name, ...storey }];
 	});
+	if (storeys.length === 0) return [];
 	const below = new Set(storeys.flatMap(({ nodes }) => [...nodes]));
 	const names = net.nodes.map(({ name }) => name);
-	const whole = sizeOf(net, order, boxOf, new Set(names));
-	const parts = [
-		sizeOf(net, order, boxOf, new Set(names.filter((name) => !below.has(name)))),
-		...storeys.map(({ nodes }) => sizeOf(net, order, boxOf, nodes)),
+	const measure = (some: Iterable<string>): Size => sizeOf(net, order, boxOf, new Set(some));
+	const upper = measure(names.filter((name) => !below.has(name)));
+	const oneSided = storeys.map(({ nodes }) => measure(nodes));
+	const twoSided = storeys.map(({ panel, nodes }, index) => {
+		const none = { turned: new Set<string>(), size: certain(oneSided[index], "a size") };
+		const block = certain(boxOf.get(panel), "a node's box");
+		// A block that is drawn with glands has them where its inside wants them.
+		return block.docks.some(({ hasGland }) => hasGland)
+			? none
+			: (shareOut(net, panel, nodes, measure, block.width) ?? none);
+	});
+	const shapes = [
+		{ paper: paperFor(measure(names)), storeys: [] },
+		{ paper: paperFor(stack([upper, ...oneSided])), storeys },
+		{
+			paper: paperFor(stack([upper, ...twoSided.map(({ size }) => size)])),
+			storeys: storeys.map((storey, index) => ({ ...storey, turned: twoSided[index]?.turned ?? storey.turned })),
+		},
 	];
-	const folded = {
+	return shapes.reduce((best, shape) => (shape.paper < best.paper ? shape : best)).storeys;
+}
+
+function stack(parts: readonly Size[]): Size {
+	return {
 		width: Math.max(...parts.map(({ width }) => width)),
-		height: parts.reduce((sum, { height }) => sum + height, channel * storeys.length),
+		height: parts.reduce((sum, { height }) => sum + height, channel * (parts.length - 1)),
 	};
-	return storeys.length > 0 && paperFor(folded) < paperFor(whole) ? storeys : [];
+}
+
+/** The ways of a fuse block on both its walls, longer ones on the right, about as high on either; undefined where there are too few. */
+function shareOut(
+	net: DirectNet,
+	panel: string,
+	nodes: ReadonlySet<string>,
+	measure: (names: Iterable<string>) => Size,
+	panelWidth: number,
+): { readonly turned: ReadonlySet<string>; readonly size: Size } | undefined {
+	const ways = waysOf(net, panel, nodes).map((way) => ({ way, size: measure(way) }));
+	if (ways.length < fewestShared) return undefined;
+	const inOrder = ways.toSorted((one, other) => other.size.width - one.size.width);
+	const whole = ways.reduce((sum, { size }) => sum + size.height, 0);
+	const left: typeof ways = [];
+	const right: typeof ways = [];
+	let height = 0;
+	for (const one of inOrder) {
+		const isRight = right.length === 0 || height + one.size.height / 2 <= whole / 2;
+		(isRight ? right : left).push(one);
+		if (isRight) height += one.size.height;
+	}
+	if (left.length === 0) return undefined;
+	const widest = (side: typeof ways): number => Math.max(...side.map(({ size }) => size.width));
+	return {
+		turned: new Set(left.flatMap(({ way }) => [...way])),
+		size: {
+			width: widest(left) + widest(right) + panelWidth + 2 * besideBlock,
+			height: Math.max(height, whole - height) + blockHead,
+		},
+	};
+}
+
+/** What hangs on a fuse block, way by way: all that is joined to one another without it. */
+function waysOf({ nodes }: DirectNet, panel: string, inside: ReadonlySet<string>): Set<string>[] {
+	const byName = new Map(nodes.map((node) => [node.name, node]));
+	const seen = new Set([panel]);
+	const ways: Set<string>[] = [];
+	for (const start of inside) {
+		if (seen.has(start)) continue;
+		const way = new Set([start]);
+		for (const name of way)
+			for (const { run, end } of byName.get(name)?.meetings ?? []) {
+				const next = run.ends[end === 0 ? 1 : 0];
+				if (next !== panel && inside.has(next)) way.add(next);
+			}
+		for (const name of way) seen.add(name);
+		ways.push(way);
+	}
+	return ways;
 }
 
 /** The ground of a sheet that holds so much: one that is too long or too high for a sheet leaves ground empty. */
@@ -43,11 +113,11 @@ function storeyFrom({ nodes, runs }: DirectNet, order: NetOrder, panel: string):
 	const inside = new Set([panel]);
 	for (const name of inside)
 		for (const { run, end } of nodes.find((node) => node.name === name)?.meetings ?? [])
-			if (order.startOf(run) === end) inside.add(run.ends[end === 0 ? 1 : 0]);
+			if (order.sourceOf(run) === end) inside.add(run.ends[end === 0 ? 1 : 0]);
 	const feeds = runs.filter(({ ends: [from, to] }) => inside.has(from) !== inside.has(to));
-	const isFeed = (run: Run): boolean => run.ends[order.startOf(run) === 0 ? 1 : 0] === panel && run.sort !== "strap";
+	const isFeed = (run: Run): boolean => run.ends[order.sourceOf(run) === 0 ? 1 : 0] === panel && run.sort !== "strap";
 	return inside.size > 2 && feeds.length > 0 && feeds.length <= mostFeeds && feeds.every(isFeed)
-		? { nodes: inside, feeds }
+		? { nodes: inside, feeds, turned: new Set() }
 		: undefined;
 }
 
@@ -124,6 +194,11 @@ const longest = 2.1;
 /** Between boxes, about; and for the feeds of a storey. */
 const between = 40;
 const channel = 80;
+/** From a fuse block to what is on either side, and what its feed and its name take above the ways of both. */
+const besideBlock = 120;
+const blockHead = 140;
 /** What each run adds where many turn between the same boxes. */
 const track = 12;
 const mostFeeds = 4;
+/** With fewer ways than this all leave on the right, as a sheet is read. */
+const fewestShared = 4;

@@ -9,6 +9,7 @@ import {
 	type DirectBox,
 	type Dock,
 	type ExtentOf,
+	grid,
 	leadMark,
 	nameStyle,
 	noteStyle,
@@ -35,10 +36,11 @@ export function fuseBlockBox(
 	if (block === undefined || bar === undefined || splices.length > 0 || inner.length > 0) return undefined;
 	const ways = fuses.map((fuse) => ({ fuse, load: loadOf(circuit, fuse) }));
 	const fed = block.points;
-	const order = [...ways.flatMap(({ load }) => load ?? []), ...fed, ...bar.points];
+	const order = [...fed, ...ways.flatMap(({ load }) => load ?? []), ...bar.points];
 	const found = rowsOf(circuit, enclosure.name, meetings, order);
-	// A spare way leads nowhere; a way whose conductor comes in on the left is drawn as any other box is.
-	if (found === undefined || found.left.some(({ point }) => ways.some(({ load }) => load === point))) return undefined;
+	// A spare way leads nowhere; a way that power comes in by is drawn as any other box is.
+	const isWay = ({ point }: Row): boolean => ways.some(({ load }) => load === point);
+	if (found === undefined || found.left.some((row) => isWay(row) && !row.meeting.isOnward)) return undefined;
 	const drawing = new BlockDrawing(circuit, stock, block, bar, found, extentOf);
 	for (const { fuse, load } of ways) drawing.addWay(fuse, load);
 	return drawing.finish();
@@ -55,11 +57,14 @@ class BlockDrawing {
 	private readonly extentOf: ExtentOf;
 	private readonly lines: readonly string[];
 	private readonly width: number;
-	private readonly busX = 46;
+	/** Ways leave on both walls: the fuses of each stand before it, the bus and the bar between them. */
+	private readonly isTwoSided: boolean;
+	private readonly busX: number;
 	private readonly barX: number;
 	private readonly yOf = new Map<Row, number>();
-	private readonly fuses: { readonly fuse: Part; readonly y: number }[] = [];
-	private y: number;
+	private readonly fuses: { readonly fuse: Part; readonly y: number; readonly side: Side }[] = [];
+	/** How far each wall is filled. */
+	private readonly floor: Record<Side, number>;
 
 	constructor(
 		circuit: Circuit,
@@ -78,42 +83,47 @@ class BlockDrawing {
 		this.right = rows.right;
 		this.lines = wordsOf(stock.enclosure, block, undefined);
 		const words = Math.max(...this.lines.map((line, index) => wordsWidth(line, index === 0 ? nameStyle : noteStyle)));
-		this.width = Math.max(230, words + 24);
-		this.barX = this.width - 46;
-		this.y = onGrid(14 + this.lines.length * 14 + 34);
+		this.isTwoSided = rows.left.some(({ meeting }) => meeting.isOnward);
+		this.width = Math.max(this.isTwoSided ? 2 * besideBus + betweenBars : 230, words + 24);
+		this.busX = this.isTwoSided ? Math.round((this.width - betweenBars) / 2) : 46;
+		this.barX = this.isTwoSided ? this.busX + betweenBars : this.width - 46;
+		const top = onGrid(14 + this.lines.length * 14 + 34);
+		this.floor = { left: top, right: top };
+		// With ways below it on both walls, the feed comes in above them.
+		if (this.isTwoSided) for (const row of this.left) if (!row.meeting.isOnward) this.place("left", row);
 	}
 
 	/** A fuse with the rows of its sheath, as far below the way before as what hangs on both needs; a spare one takes less. */
 	addWay(fuse: Part, load: number | undefined): void {
-		const own = this.right.find(({ point }) => point === load);
+		const side = this.left.some(({ point }) => point === load) ? "left" : "right";
+		const rows = side === "left" ? this.left : this.right;
+		const own = rows.find(({ point }) => point === load);
 		if (own === undefined) {
-			this.fuses.push({ fuse, y: this.y });
-			this.y += spareRoom;
+			this.fuses.push({ fuse, y: this.floor.right, side });
+			this.floor.right += spareRoom;
 			return;
 		}
-		const sheath = this.right.filter(({ meeting }) => meeting === own.meeting);
-		const before = this.right.findLast((row) => this.yOf.has(row));
-		const y =
-			before === undefined ? 0 : (this.yOf.get(before) ?? 0) + roomBetween(before, own, this.right, this.extentOf);
-		this.y = Math.max(this.y, y);
-		this.fuses.push({ fuse, y: this.y });
-		for (const [index, row] of sheath.entries()) this.yOf.set(row, this.y + index * terminalPitch);
-		this.y += (sheath.length - 1) * terminalPitch + wayRoom;
+		const sheath = rows.filter(({ meeting }) => meeting === own.meeting);
+		const before = this.lowest(rows);
+		const room = before === undefined ? 0 : roomBetween(before, own, rows, this.extentOf);
+		let y = Math.max(this.floor[side], before === undefined ? 0 : (this.yOf.get(before) ?? 0) + room);
+		// Between the bus and the bar what comes from one wall never runs on in what goes to the other.
+		const across = this.isTwoSided ? (side === "left" ? this.right : this.left) : [];
+		const isTaken = (at: number): boolean => across.some((row) => this.yOf.get(row) === at);
+		while (sheath.some((_, index) => isTaken(y + index * terminalPitch))) y += grid;
+		this.fuses.push({ fuse, y, side });
+		for (const [index, row] of sheath.entries()) this.yOf.set(row, y + index * terminalPitch);
+		this.floor[side] = y + (sheath.length - 1) * terminalPitch + wayRoom;
 	}
 
 	finish(): DirectBox {
 		// The feed comes in at the foot of the bus, so that its negative passes below it.
+		if (!this.isTwoSided) this.floor.left = this.fuses.at(-1)?.y ?? this.floor.left;
+		for (const row of this.left) if (!this.yOf.has(row)) this.place("left", row);
 		const others = this.right.filter((row) => !this.yOf.has(row));
-		const below = this.y;
-		this.y = this.fuses.at(-1)?.y ?? this.y;
-		for (const [index, row] of this.left.entries()) {
-			const before = this.left[index - 1];
-			if (before?.meeting === row.meeting) this.y -= wayRoom - terminalPitch;
-			this.place(row);
-		}
-		this.y = Math.max(this.y, below);
-		for (const row of others) this.place(row);
-		const height = this.y - wayRoom + 24;
+		if (!this.isTwoSided) this.floor.right = Math.max(this.floor.left, this.floor.right);
+		for (const row of others) this.place("right", row);
+		const height = Math.max(this.floor.left, this.floor.right) - wayRoom + 24;
 		const { enclosure } = this.stock;
 		const yOf = (row: Row): number => this.yOf.get(row) ?? 0;
 		const docks: Dock[] = [...docksOf(this.left, 0, yOf), ...docksOf(this.right, this.width, yOf)];
@@ -140,7 +150,9 @@ class BlockDrawing {
 				over: spots.map(({ row, at }) => screwMark(this.circuit, row.point, at)),
 				anchors: [
 					...spots.map(({ row, at }) => [this.circuit.points[row.point]?.name ?? "", { at, within }] as const),
-					...this.fuses.map(({ fuse, y }) => [fuse.name, { at: { x: this.busX + 20, y: y - 10 }, within }] as const),
+					...this.fuses.map(
+						({ fuse, y, side }) => [fuse.name, { at: { x: this.fuseX(side) - 28, y: y - 10 }, within }] as const,
+					),
 					[this.bar.name, { at: { x: this.barX, y: height - 20 }, within }],
 					[enclosure.name, { at: { x: this.width - 14, y: 14 }, within }],
 				],
@@ -148,9 +160,28 @@ class BlockDrawing {
 		};
 	}
 
-	private place(row: Row): void {
-		this.yOf.set(row, this.y);
-		this.y += wayRoom;
+	private lowest(rows: readonly Row[]): Row | undefined {
+		let lowest: Row | undefined;
+		for (const row of rows) {
+			const y = this.yOf.get(row);
+			if (y !== undefined && (lowest === undefined || y > (this.yOf.get(lowest) ?? 0))) lowest = row;
+		}
+		return lowest;
+	}
+
+	/** The next row of a wall; rows of one sheath stand together. */
+	private place(side: Side, row: Row): void {
+		const rows = side === "left" ? this.left : this.right;
+		if (side === "left" && rows[rows.indexOf(row) - 1]?.meeting === row.meeting)
+			this.floor.left -= wayRoom - terminalPitch;
+		this.yOf.set(row, this.floor[side]);
+		this.floor[side] += wayRoom;
+	}
+
+	/** The middle of a fuse: right of the bus, or outside of the bus and the bar. */
+	private fuseX(side: Side): number {
+		if (!this.isTwoSided) return this.busX + fuseReach;
+		return side === "left" ? this.busX - fuseReach : this.barX + fuseReach;
 	}
 
 	/** The heights at which something leads to the feed's bus, or to the negative bar. */
@@ -186,10 +217,12 @@ class BlockDrawing {
 	}
 
 	private fuseMarks(): Mark[] {
-		const fuseX = this.busX + fuseReach;
-		return this.fuses.flatMap(({ fuse, y }): Mark[] => {
+		return this.fuses.flatMap(({ fuse, y, side }): Mark[] => {
+			const fuseX = this.fuseX(side);
+			const inner = fuseX + (side === "left" ? 30 : -30);
+			const passesBar = this.barX > this.busX && this.barX < inner && !this.isBeyond("bar", y);
 			const slot = fuse.name.slice(this.block.name.length + 1);
-			const isSpare = !this.right.some(({ point }) => fuse.points.includes(point));
+			const isSpare = ![...this.left, ...this.right].some(({ point }) => fuse.points.includes(point));
 			return [
 				{
 					kind: "symbol",
@@ -200,9 +233,10 @@ class BlockDrawing {
 					scale: 1,
 					paint: "ink",
 				},
+				...(passesBar ? [gap(fuse.name, { x: this.barX, y })] : []),
 				leadMark(fuse.name, [
 					{ x: this.busX, y },
-					{ x: fuseX - 30, y },
+					{ x: inner, y },
 				]),
 				dot(fuse.name, { x: this.busX, y }),
 				words(slot, { x: fuseX - 30, y: y - 15 }, fuse.name, { bold: true, paint: "ink" }),
@@ -218,7 +252,12 @@ class BlockDrawing {
 	private leadTo(row: Row, at: XY): Mark[] {
 		const way = this.fuses.find(({ fuse }) => fuse.points.includes(row.point));
 		const isNegative = this.bar.points.includes(row.point);
-		const to = way === undefined ? (isNegative ? this.barX : this.busX) : this.busX + fuseReach + 30;
+		const to =
+			way === undefined
+				? isNegative
+					? this.barX
+					: this.busX
+				: this.fuseX(way.side) + (way.side === "left" ? -30 : 30);
 		const of = way?.fuse.name ?? (isNegative ? this.bar.name : this.block.name);
 		const [from, end] = [Math.min(at.x, to), Math.max(at.x, to)];
 		const passed = (isNegative ? this.busX : this.barX) > from && (isNegative ? this.busX : this.barX) < end;
@@ -283,7 +322,11 @@ function gap(of: string, { x, y }: XY): Mark {
 	};
 }
 
+type Side = "left" | "right";
 const barWidth = 10;
+/** Where ways leave on both walls: from a wall to the bus or the bar, and between these. */
+const besideBus = 116;
+const betweenBars = 44;
 /** From the bus to the middle of a fuse. */
 const fuseReach = 48;
 /** Between ways: room for the tags of two sheaths; and where nothing is wired. */

@@ -8,7 +8,7 @@ import { straighten } from "../wiring/places.ts";
 import { busHead, studInset, studPitch } from "./bus-box.ts";
 import type { NetOrder } from "./columns.ts";
 import type { DirectBox, Dock } from "./direct-box.ts";
-import { planStoreys, type Storey } from "./fold.ts";
+import type { Storey } from "./fold.ts";
 import type { DirectNet, DirectNode, Run } from "./net.ts";
 import { layOutPlainly } from "./plain-layout.ts";
 import { tagSize } from "./run-tags.ts";
@@ -49,18 +49,20 @@ export async function layOutNet(
 	net: DirectNet,
 	order: NetOrder,
 	boxOf: ReadonlyMap<string, DirectBox>,
+	storeys: readonly Storey[],
 ): Promise<DirectLayout> {
-	return (await layOutInLayers(net, order, boxOf)) ?? layOutPlainly(net, order, boxOf);
+	return (await layOutInLayers(net, order, boxOf, storeys)) ?? layOutPlainly(net, order, boxOf);
 }
 
 async function layOutInLayers(
 	net: DirectNet,
 	order: NetOrder,
 	boxOf: ReadonlyMap<string, DirectBox>,
+	storeys: readonly Storey[],
 ): Promise<DirectLayout | undefined> {
 	const { nodes, runs } = net;
 	if (nodes.length > mostBoxes || runs.length > mostCables) return undefined;
-	const { graph, boxes, storeys, endOf } = makeGraph(net, order, boxOf);
+	const { graph, boxes, endOf } = makeGraph(net, order, boxOf, storeys);
 	const feeds = storeys.flatMap((storey) => storey.feeds);
 	// The layout engine takes long to load: only a sheet that it lays out needs it.
 	const { layOutGraph } = await import("../wiring/layered.ts");
@@ -101,10 +103,10 @@ export function makeGraph(
 	net: DirectNet,
 	order: NetOrder,
 	boxOf: ReadonlyMap<string, DirectBox>,
+	storeys: readonly Storey[],
 ): {
 	readonly graph: EngineGraph;
 	readonly boxes: readonly DirectBox[];
-	readonly storeys: readonly Storey[];
 	readonly endOf: (run: Run, end: 0 | 1) => EngineEnd;
 } {
 	const { nodes, runs } = net;
@@ -117,7 +119,6 @@ export function makeGraph(
 		);
 		return { node, port };
 	};
-	const storeys = planStoreys(net, order, boxOf);
 	const feeds = storeys.flatMap((storey) => storey.feeds);
 	const graph: EngineGraph = {
 		options: directOptions,
@@ -136,7 +137,7 @@ export function makeGraph(
 			};
 		}),
 	};
-	return { graph, boxes, storeys, endOf };
+	return { graph, boxes, endOf };
 }
 
 function engineNode(box: DirectBox, column: number | undefined): EngineNode {

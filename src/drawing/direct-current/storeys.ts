@@ -30,18 +30,20 @@ export function stackStoreys({ boxes, runs }: DirectLayout, storeys: readonly St
 	for (const [index, storey] of storeys.entries()) {
 		const own = inOrder.filter(({ run }) => storey.feeds.includes(run));
 		const bounds = boundsOf(index);
-		const entry = lead + (own.length - 1) * pitch;
+		// A feed comes down beside the fuse block: left of all in its storey, or above what stands left of the block.
+		const entry = storey.turned.size > 0 ? 0 : lead + (own.length - 1) * pitch;
 		// A narrow storey stands in the middle: the words of the sheet find room on both its sides.
 		const spare = upper.width - bounds.width - entry;
 		const left = upper.x + entry + (spare > wordsBeside ? spare / 2 : 0);
+		const shiftX = Math.round(left - bounds.x);
 		for (const [rank, feed] of own.entries())
 			channelOf.set(feed, {
 				x: clearRight(feed, boxes, runs, isUpper) + gap + inOrder.indexOf(feed) * pitch,
 				y: floor + gap + rank * pitch,
-				into: left - lead + rank * pitch,
+				into: feed.docks[1].at.x + shiftX - lead + rank * pitch,
 			});
 		const top = floor + 2 * gap + (own.length - 1) * pitch;
-		shifts.push({ x: Math.round(left - bounds.x), y: Math.round(top - bounds.y) });
+		shifts.push({ x: shiftX, y: Math.round(top - bounds.y) });
 		floor = top + bounds.height;
 	}
 	const shiftOf = (name: string): XY => shifts[storeyOf(name)] ?? unmoved;

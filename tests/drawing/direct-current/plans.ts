@@ -128,3 +128,55 @@ circuit lights from FB.1 by pair 1.5 mm2
 circuit air from FB.2 by pair 2.5 mm2
   3 m to v1: fan 30 W
 `;
+
+/** Two batteries, and a fuse block with eight ways in use. */
+export const eightWays = `plan "Merlin, a long van"
+  region us
+battery north lithium 12.8 V 200 Ah, fault 5 kA
+battery south lithium 12.8 V 200 Ah, fault 5 kA
+feed north-plus from north.+ by single 2/0 red
+  6 in to FN: fuse class-T 200 A
+  1 ft to plus: bus 600 A studs 8
+feed south-plus from south.+ by single 2/0 red
+  6 in to FS: fuse class-T 200 A
+  1 ft to plus
+feed north-minus from north.- by single 2/0 black
+  2 ft to SH: shunt 500 A
+feed south-minus from south.- by single 2/0 black
+  1 ft to north.-
+feed common from SH.load by single 4/0 black
+  1 ft to minus: bus 600 A studs 8
+fuse-block FB "House circuits"
+  slot 1: fuse 10 A
+  slot 2: fuse 10 A
+  slot 3: fuse 5 A
+  slot 4: fuse 10 A
+  slot 5: fuse 10 A
+  slot 6: fuse 10 A
+  slot 7: fuse 10 A
+  slot 8: fuse 10 A
+feed small from plus, minus by pair 6 AWG
+  bolted to F3: fuse 80 A interrupting 10 kA
+  3 ft to FB
+circuit ceiling from FB.1 by pair 16 AWG
+  9 ft to l1: light 6 W "Front, left"
+  4 ft to l2: light 6 W
+  4 ft to l3: light 6 W
+circuit cold from FB.2 by pair 12 AWG
+  6 ft to fr: fridge 60 W "Fridge, under the counter"
+circuit c3 from FB.3 by pair 16 AWG
+  6 ft to m3: light 6 W
+  6 ft to m4: light 6 W
+circuit c4 from FB.4 by pair 12 AWG
+  6 ft to p4: pump 60 W
+circuit c5 from FB.5 by pair 14 AWG
+  6 ft to f5: fan 30 W
+circuit c6 from FB.6 by pair 16 AWG
+  6 ft to s6: switch
+  4 ft to n6: light 6 W
+circuit c7 from FB.7 by pair 16 AWG
+  6 ft to n7: light 6 W
+circuit c8 from FB.8 by pair 16 AWG
+  6 ft to n8: light 6 W
+  6 ft to n9: light 6 W
+`;

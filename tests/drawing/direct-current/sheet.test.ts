@@ -1,14 +1,15 @@
 // The direct-current sheet: what is on it, every conductor on its terminal, its quality, and what stays on the other sheets.
 import { describe, expect, test } from "vitest";
+import { boundsOf } from "../../../src/drawing/bounds.ts";
 import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
 import type { Sheet } from "../../../src/drawing/scene.ts";
 import { drawSheets, type SheetChoice } from "../../../src/drawing/sheet-set.ts";
 import { checkPlan } from "../../../src/pipeline.ts";
 import { writeSvg } from "../../../src/svg/index.ts";
 import { draw, groupNames, marksOf, textsOf, untruths } from "./drawn.ts";
-import { cabin, chassisReturn, metric, micro, twoBatteries } from "./plans.ts";
+import { cabin, chassisReturn, eightWays, metric, micro, twoBatteries } from "./plans.ts";
 
-const plans = { cabin, twoBatteries, micro, chassisReturn, metric };
+const plans = { cabin, twoBatteries, micro, chassisReturn, metric, eightWays };
 const named = Object.entries(plans);
 
 async function sheetsOf(text: string, choice: SheetChoice): Promise<Sheet[]> {
@@ -135,7 +136,7 @@ describe("what is seen", () => {
 		const { sheet } = await draw(twoBatteries);
 		const leftOf = (name: string): number => {
 			const box = marksOf(sheet).find(
-				(mark) => mark.kind === "rectangle" && mark.as === "enclosure" && mark.of === name,
+				(mark) => mark.kind === "rectangle" && mark.kind === "rectangle" && mark.as === "enclosure" && mark.of === name,
 			);
 			return box?.kind === "rectangle" ? box.x : Number.NaN;
 		};
@@ -145,6 +146,45 @@ describe("what is seen", () => {
 		}
 		expect(leftOf("FN")).toBeLessThan(leftOf("plus"));
 		expect(leftOf("FB")).toBeLessThan(leftOf("fr"));
+	});
+
+	test("many ways of a fuse block leave on both its walls, its feed above those on the left", async () => {
+		const { sheet } = await draw(eightWays);
+		const boxOf = (name: string) =>
+			marksOf(sheet).find((mark) => mark.kind === "rectangle" && mark.as === "enclosure" && mark.of === name);
+		const [block, left, right] = [boxOf("FB"), boxOf("fr"), boxOf("l1")];
+		if (block?.kind !== "rectangle" || left?.kind !== "rectangle" || right?.kind !== "rectangle")
+			throw new Error("a box is not drawn");
+		expect(left.x + left.width).toBeLessThan(block.x);
+		expect(right.x).toBeGreaterThan(block.x + block.width);
+		const heights = marksOf(sheet).flatMap((mark) =>
+			mark.kind === "circle" && mark.as === "terminal" && Math.abs(mark.x - block.x) < 1
+				? [{ of: mark.of, y: mark.y }]
+				: [],
+		);
+		const highest = heights.toSorted((one, other) => one.y - other.y)[0];
+		expect(heights.length).toBe(12);
+		expect(highest?.of).toBe("FB.bus.+");
+	});
+
+	test("the sheet is read from the house bank, wherever the starter battery is written", async () => {
+		const starter = `dc-dc step 20 A 12 V / 12 V
+feed up from start.+, start.- by pair 8 AWG
+  within 6 in to F9: fuse 40 A
+  9 ft to step.in
+feed filled from plus, minus by pair 10 AWG
+  bolted to F8: fuse 30 A
+  2 ft to step.out
+`;
+		const { sheet } = await draw(
+			`${twoBatteries.replace("battery north", "battery start agm 12 V 60 Ah\nbattery north")}${starter}`,
+		);
+		const xOf = (name: string): number => {
+			const group = sheet?.groups.find((one) => one.name === `box ${name}`);
+			return group === undefined ? Number.NaN : boundsOf([group]).x;
+		};
+		expect(xOf("south")).toBeLessThan(xOf("plus"));
+		expect(xOf("start")).toBeGreaterThan(xOf("plus"));
 	});
 
 	test("findings have their numbers on it", async () => {
