@@ -1,8 +1,9 @@
 // The direct-current side of one mode: its graph, and the potentials that its sources put on it.
 import type { Circuit, Mode, Source } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
-import { buildNetwork, liveSources, type Network } from "./network.ts";
-import { type PoleMap, tracePoles } from "./poles.ts";
+import { findChoices } from "./choices.ts";
+import { buildNetwork, type Edge, liveSources, type Network } from "./network.ts";
+import { notABond, type PoleMap, tracePoles } from "./poles.ts";
 import { PotentialSets } from "./potentials.ts";
 
 /** What is known of the direct current of a mode. */
@@ -32,7 +33,12 @@ export function hasDirectCurrent({ sources, points, conductors }: Circuit): bool
 export function traceDirect(circuit: Circuit, mode: Mode): DirectState {
 	const network = buildNetwork(circuit, mode, "dc");
 	const potentials = new PotentialSets(circuit.points.length);
-	for (const edges of network.edges) for (const { from, to } of edges) potentials.join(from, to, 0);
+	const choices = findChoices(network, notABond);
+	const throws: Edge[] = [];
+	for (const edges of network.edges)
+		for (const edge of edges)
+			if (edge.by.kind === "link" && choices.has(edge.by.link.index)) throws.push(edge);
+			else potentials.join(edge.from, edge.to, 0);
 	const contradicted = liveSources(network).flatMap((source) => {
 		const [plus] = source.hot;
 		if (plus === undefined || source.neutral === undefined) return [];
@@ -40,6 +46,8 @@ export function traceDirect(circuit: Circuit, mode: Mode): DirectState {
 		potentials.join(plus, source.neutral, source.volts);
 		return volts === undefined || isAlike(volts, source.volts) ? [] : [{ source, volts }];
 	});
+	// Two throws are never on together: they join nothing that sources hold apart, and bring what is behind them its volts.
+	for (const { from, to } of throws) potentials.join(from, to, 0);
 	return { network, poles: tracePoles(network), potentials, contradicted };
 }
 

@@ -33,7 +33,7 @@ export function inLine(
 }
 
 /** What is not in line goes past it. */
-const passing = {
+export const passing = {
 	positive: "^positive",
 	negative: "^negative",
 	hot2: "^hot2",

@@ -1,7 +1,7 @@
 // A relay or contactor: a contact in the conductor it is put in, worked by a coil that may be on the other system.
 import { awg } from "../base/gauge.ts";
-import { inLine } from "./in-line.ts";
-import type { Kind, TerminalSpec } from "./kind.ts";
+import { inLine, passing, stud } from "./in-line.ts";
+import type { Blueprint, Kind, Said, TerminalSpec } from "./kind.ts";
 import { cage } from "./terminals.ts";
 
 /** One row a kind: its word and what it is. */
@@ -44,6 +44,12 @@ circuit call from FB.1 by pair 16 AWG
 			most: 250,
 			summary: "what its coil is made for; 12 V if not said, mains from 60 V up",
 		},
+		{
+			name: "changeover",
+			takes: "flag",
+			summary:
+				"its contact leads from `common` to `normally-closed` at rest, and to `normally-open` while the coil is on",
+		},
 	],
 	build: (said) => {
 		const rating = said.quantity("rating")?.value;
@@ -55,7 +61,7 @@ circuit call from FB.1 by pair 16 AWG
 			clamp: "screw",
 		});
 		const [first, second] = direct ? (["positive", "negative"] as const) : (["hot", "neutral"] as const);
-		const { links = [], ...wired } = inLine(said, "handle");
+		const { links = [], ...wired } = said.flag("changeover") === true ? changeover(said) : inLine(said, "handle");
 		return {
 			...wired,
 			links,
@@ -73,7 +79,7 @@ circuit call from FB.1 by pair 16 AWG
 				{ name: "A2", system: direct ? "dc" : "ac", knots: { [second]: "A2" }, lone: { knot: "A2", role: second } },
 			],
 			face: {
-				text: `${rating === undefined ? "" : `${rating} A `}${word}, coil ${coil} V`,
+				text: `${rating === undefined ? "" : `${rating} A `}${said.flag("changeover") === true ? "changeover " : ""}${word}, coil ${coil} V`,
 				wiring: "disconnect-face",
 				oneLine: "switch",
 				traits: ["switch"],
@@ -82,6 +88,33 @@ circuit call from FB.1 by pair 16 AWG
 		};
 	},
 }));
+
+/** One contact with two throws: the run arrives at the common and goes on from the throw that closes with the coil. */
+function changeover(said: Said): Omit<Blueprint, "face"> {
+	const role = said.system === "dc" ? "positive" : "hot";
+	const throws = [
+		{ name: "normally-closed", also: ["NC", "12"], closed: 0 },
+		{ name: "normally-open", also: ["NO", "14"], closed: 1 },
+	];
+	const ends = [{ name: "common", also: ["COM", "11"] }, ...throws];
+	return {
+		terminals: ends.map(({ name, also }) => ({
+			...stud(said, name, role, name),
+			also,
+			inherits: true,
+			capacity: 2,
+			side: name === "common" ? "line" : "load",
+		})),
+		links: throws.map(({ name, closed }) => ({
+			between: ["common", name],
+			nature: "contact",
+			contact: { group: "coil", positions: 2, closed: [closed] },
+		})),
+		sides: ends.map(({ name }) => ({ name, knots: { ...passing, [role]: name }, lone: { knot: name } })),
+		onward: "normally-open",
+		enclosure: { sort: "equipment", metal: false },
+	};
+}
 
 /** Coils from here up are for the mains. */
 const extraLowVolts = 60;

@@ -1,7 +1,8 @@
 // Positive and negative of a battery or of what it feeds, joined by wires.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { reachPossible } from "../analysis/choices.ts";
 import type { DirectState } from "../analysis/direct.ts";
-import { reachFrom, tellWay } from "../analysis/network.ts";
+import { tellWay } from "../analysis/network.ts";
 import { sortOfRole } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
@@ -44,7 +45,7 @@ function pairsOf(circuit: Circuit): Pick<Short, "part" | "positive" | "negative"
 
 /** Of the conductors on the way from one terminal to the other, that which is landed on what it is not for; the first where none is. */
 function blame(circuit: Circuit, { network }: DirectState, from: number, to: number): Conductor | undefined {
-	const reach = reachFrom(network, [from], () => true);
+	const reach = reachPossible(network, [from], () => true);
 	const way = reach.edgesTo(to).flatMap(({ by }) => (by.kind === "conductor" ? [by.index] : []));
 	const conductors = way.map((index) => certain(circuit.conductors[index], "a conductor"));
 	return conductors.find((conductor) => isMisplaced(circuit, conductor)) ?? conductors[0];
@@ -63,7 +64,7 @@ function tell(
 	{ part, positive, negative, conductor }: Short,
 	slots: Pick<Finding, "code" | "why" | "basis">,
 ): Finding {
-	const reach = reachFrom(network, [positive], () => true);
+	const reach = reachPossible(network, [positive], () => true);
 	const end = conductor.ends.find(({ said }) => said) ?? conductor.ends[1];
 	return finding({
 		code: slots.code,
