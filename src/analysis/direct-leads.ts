@@ -18,6 +18,8 @@ export interface ExposedLead {
 	readonly reaches: readonly string[];
 	/** The device at its farthest end, and metres to it along the conductors; undefined length: one of them is not known. */
 	readonly farthest: { readonly device: Protection; readonly metres: number | undefined } | undefined;
+	/** Amperes that the devices at all its ends let through together: each may hold to its own, and the lead still carry more than it may. */
+	readonly together: number;
 	/** A device on its ways that is itself larger than the lead may have. */
 	readonly overrated: Protection | undefined;
 	/** Whether it starts at a post of a battery. */
@@ -88,12 +90,14 @@ class LeadWalk {
 		const reaches = new Set<string>();
 		let farthest: ExposedLead["farthest"];
 		let overrated: Protection | undefined;
+		const met = new Set<Protection>();
 		const waiting: { point: number; metres: number | undefined }[] = [];
 		for (const point of this.beyond(first)) waiting.push({ point, metres: first.length ?? inBox(first) });
 		for (const { point, metres } of waiting) {
 			const use = this.uses.get(point);
 			if (use !== undefined) reaches.add(use);
 			const meet = (device: Protection): void => {
+				met.add(device);
 				if ((device.rating ?? 0) > (limit?.largest ?? Number.POSITIVE_INFINITY)) overrated ??= device;
 				if (farthest === undefined || (metres ?? Number.POSITIVE_INFINITY) > (farthest.metres ?? 0))
 					farthest = { device, metres };
@@ -132,6 +136,7 @@ class LeadWalk {
 			exposure,
 			reaches: [...reaches],
 			farthest,
+			together: [...met].reduce((sum, { rating }) => sum + (rating ?? 0), 0),
 			overrated,
 			atBattery: source?.sort === "battery",
 		};

@@ -44,7 +44,8 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 			const { limit, reaches, farthest, exposure, overrated } = lead;
 			// What is behind the device tells of it, where that is as thin.
 			const isOverrated = overrated !== undefined && !blamed.has(overrated);
-			const isBehind = exposure.device !== undefined && (reaches.length > 0 || farthest === undefined);
+			const isBehind =
+				exposure.device !== undefined && (reaches.length > 0 || farthest === undefined || isOverdrawn(lead));
 			const device = isBehind ? exposure.device : isOverrated ? overrated : undefined;
 			const amperes = isBehind ? exposure.amperes : (overrated?.rating ?? 0);
 			if (device === undefined || limit === undefined) return [];
@@ -119,7 +120,7 @@ export function findTooFar(analysis: Analysis, code: string): Finding[] {
 	return findOverModes(analysis, (state) =>
 		leadsOf(analysis, state).flatMap((lead) => {
 			const { farthest, reaches } = lead;
-			if (reaches.length > 0 || farthest === undefined) return [];
+			if (reaches.length > 0 || farthest === undefined || isOverdrawn(lead)) return [];
 			const { near, sheathed } = distancesOf(analysis.circuit, lead.atBattery);
 			const { metres, device } = farthest;
 			const isLong = metres !== undefined && metres > near.metres + hair;
@@ -151,6 +152,11 @@ export function findTooFar(analysis: Analysis, code: string): Finding[] {
 			];
 		}),
 	);
+}
+
+/** Whether the devices at the ends of a lead behind a device let more through together than it may have. */
+function isOverdrawn({ exposure, limit, together }: ExposedLead): boolean {
+	return exposure.device !== undefined && limit !== undefined && together > limit.largest;
 }
 
 /** Lengths are read to the tenth of an inch. */

@@ -217,6 +217,29 @@ feed plus from house.+ by single 14 AWG red
 		expect(findings.filter(({ level }) => level === "danger")).toEqual([]);
 	});
 
+	test("fuses at the far end that let more through together than the wire to them may carry", () => {
+		const plan = (third: string) => `battery house lithium 12.8 V 100 Ah, fault 2 kA
+fuse-block FB
+  slot 1: fuse 15 A
+  slot 2: fuse 15 A
+${third}
+feed main from house.+ by single 6 AWG red
+  6 in to F1: fuse class-T 40 A interrupting 20 kA
+  1 ft to plus: bus 100 A
+feed back from house.- by single 6 AWG black
+  1 ft to minus: bus 100 A
+feed small from plus, minus by pair 14 AWG
+  1 ft to FB
+`;
+		checkRight(plan("  slot 3: fuse 5 A"));
+		checkMarked(
+			plan("  slot 3: fuse 15 A").replace(
+				"to FB\n",
+				'to FB\n//        ^^ protection-too-large "The 40 A fuse F1 is too large for 14 AWG in small-1: 35 A at most"\n',
+			),
+		);
+	});
+
 	test("a thin negative of an inverter", () => {
 		checkMarked(`${bank}inverter inv 1000 W 12 V / 120 V, bonds neutral when inverting
 feed up from plus by single 2 AWG red
