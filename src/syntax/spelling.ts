@@ -23,10 +23,10 @@ export function spellTerm(term: Term): string {
 	}
 }
 
-/** Each number with the unit behind it. A gauge by its mark or its noughts needs no unit and gets none. */
+/** Each number with the unit behind it; a comma between them is white space. A gauge by its mark or its noughts gets no unit. */
 function spellFigure(text: string): string {
 	if (isSpelt.test(text)) return text;
-	const pieces = text.matchAll(/([#+-]?[0-9]+(?:\.[0-9]+|\/0)?)[ \t]*(%|[\p{L}°]+[23²³]?)?/gu);
+	const pieces = text.matchAll(/([#+-]?[0-9]+(?:\.[0-9]+|\/0)?)[ \t,]*(%|[\p{L}°]+[23²³]?)?/gu);
 	return Array.from(pieces, ([, number = "", unit]) =>
 		unit === undefined ? number : `${number} ${spellUnit(unit)}`,
 	).join(" ");

@@ -77,6 +77,14 @@ describe("the layout", () => {
 		]);
 	});
 
+	test("takes a comma between a figure and its unit for white space, and keeps one between words", () => {
+		expect(laidOut("inlet,   shore 30,A 120 V", "feed f from shore by 10-2", "  30, ft to LC")).toEqual([
+			"inlet, shore 30 A 120 V",
+			"feed f from shore by 10-2",
+			"  30 ft to LC",
+		]);
+	});
+
 	test("ends the lengths of a chain in one column", () => {
 		expect(
 			laidOut(
