@@ -179,7 +179,7 @@ function tapMarks(step: DeviceStep, design: SymbolDesign, badges: ReturnType<Fin
 	const middle = height / 2;
 	const joint = design.turns ? middle : middle - design.box.height / 2;
 	const at = design.turns ? { x: 8, y: middle } : { x: 30, y: joint };
-	const reach = design.turns ? 8 + design.box.height : 30 + design.box.width / 2;
+	const reach = design.turns ? 8 + design.box.height : 30 + design.box.x + design.box.width;
 	return [
 		vertical(0, height),
 		{

@@ -6,24 +6,38 @@ import type { BoxPlan, Plate } from "./box-plan.ts";
 import { innerMargin, type } from "./dimensions.ts";
 import { faceOf } from "./face-symbols.ts";
 
-/** A box with the plates of what is still to come put in a row below all that it holds. */
+/** A box with the plates of what is still to come put in a row below all that it holds; it is as wide as `comingWidth`. */
 export function addComing(content: BoxContent, plan: BoxPlan): BoxPlan {
 	if (content.coming.length === 0) return plan;
-	const named = content.coming.length + content.devices.length > 1;
+	const named = isNamed(content);
 	const y = plan.height - innerMargin + plateGap;
-	let x = innerMargin;
-	const plates = content.coming.map((device): Plate => {
-		const plate = plateOf(device, { x, y }, named);
-		x += plate.box.width + plateGap;
-		return plate;
-	});
+	const plates = platesAt(content, y);
 	const depth = Math.max(...plates.map(({ box }) => box.height)) + (named ? captionHeight : 0);
 	return {
 		...plan,
-		width: Math.max(plan.width, Math.ceil(x - plateGap + innerMargin)),
 		height: Math.ceil(y + depth + innerMargin),
 		plates: [...plan.plates, ...plates],
 	};
+}
+
+/** The width that a box needs for the row of what is still to come; 0 where nothing is. */
+export function comingWidth(content: BoxContent): number {
+	const last = platesAt(content, 0).at(-1);
+	return last === undefined ? 0 : Math.ceil(last.box.x + last.box.width + innerMargin);
+}
+
+function platesAt(content: BoxContent, y: number): Plate[] {
+	let x = innerMargin;
+	return content.coming.map((device) => {
+		const plate = plateOf(device, { x, y }, isNamed(content));
+		x += plate.box.width + plateGap;
+		return plate;
+	});
+}
+
+/** Where several share a box, each has its name. */
+function isNamed({ coming, devices }: BoxContent): boolean {
+	return coming.length + devices.length > 1;
 }
 
 function plateOf(device: Part, { x, y }: { readonly x: number; readonly y: number }, named: boolean): Plate {

@@ -4,13 +4,13 @@ import { layOutFree } from "./box-free-layout.ts";
 import { planLane } from "./box-lane.ts";
 import { layOutLane } from "./box-lane-layout.ts";
 import type { BoxPlan } from "./box-plan.ts";
-import { addComing } from "./coming-plates.ts";
+import { addComing, comingWidth } from "./coming-plates.ts";
 import { layOutPanel } from "./panel-layout.ts";
 import { layOutTransfer } from "./transfer-layout.ts";
 
 /** The inside of any enclosure: a panel's or a device's on its rows where the shape fits, else rows with devices beside them. */
 export function layOutBox(content: BoxContent, leastWidth: number): BoxPlan {
-	return addComing(content, layOutPresent(content, leastWidth));
+	return addComing(content, layOutPresent(content, Math.max(leastWidth, comingWidth(content))));
 }
 
 /** What is there already. */

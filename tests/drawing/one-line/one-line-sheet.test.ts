@@ -144,3 +144,19 @@ function wordsOf(sheet: Sheet, prefix: string): string[] {
 		.filter(({ name }) => name.startsWith(prefix) && !name.endsWith(" outlets"))
 		.flatMap(({ name }) => name.slice(prefix.length).split(" "));
 }
+
+test("the label of a device that hangs from an arm stands clear of its symbol", () => {
+	const { analysis, findings } = checkPlan(
+		`plan "x"
+  rules boat
+inlet shore 30 A 120 V
+panel LC main 30 A two-pole from shore by triplex 10 AWG, 12 ft
+circuit a roughed in from LC breaker 20 A two-pole by triplex 12 AWG
+  6 ft to g1: gfci 20 A trip 5 mA weatherproof
+  6 ft to r1: receptacle duplex 15 A
+`,
+		"plan",
+	);
+	const sheet = drawOneLine(analysis, findings, { number: 1, of: 1 });
+	expect(brokenMeasures(sheet).map(({ name }) => name)).not.toContain("text on symbol");
+});

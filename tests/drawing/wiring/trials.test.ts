@@ -4,6 +4,7 @@ import { type Box, boundsOfMark, boxesMeet, boxHolds, marksInPlace } from "../..
 import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
 import type { Mark, Sheet } from "../../../src/drawing/scene.ts";
 import { draw, panel } from "./drawn.ts";
+import { untruths } from "./drawn-truth.ts";
 
 function marksOf(sheet: Sheet | undefined, group: string): readonly Mark[] {
 	const found = sheet?.groups.find(({ name }) => name === group);
@@ -201,4 +202,15 @@ circuit h from LC.2 by 12-2
 	expect(ends.toSorted((one, other) => one - other)).toEqual(
 		legs.map(({ x }) => x).toSorted((one, other) => one - other),
 	);
+});
+
+test("a box that what is still to come makes wider has the gland of the onward cable on its wall", async () => {
+	const { circuit, sheets } = await draw(`${panel}circuit b roughed in from LC.2 by 12-2
+  6 ft to b1: box
+    r1: receptacle
+    r2: receptacle
+    r3: receptacle
+  6 ft to r4: receptacle
+`);
+	expect(untruths(circuit, sheets)).toEqual([]);
 });
