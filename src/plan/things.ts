@@ -211,8 +211,8 @@ export class ThingRegister {
 	private bring(owner: Thing, brought: Brought): void {
 		const kind = findKind(brought.kind);
 		if (kind === undefined) return;
-		if (brought.name !== "main" && this.things.some((thing) => thing.owner === owner.name && thing.kind === kind))
-			return;
+		const members = this.membersByOwner.get(owner.name) ?? [];
+		if (brought.name !== "main" && members.some((thing) => thing.kind === kind)) return;
 		const name = `${owner.name}.${brought.name}`;
 		const system = kind.system === "dc" ? "dc" : owner.said.system;
 		const said = new SaidValues(name, this.settings, readBrought(brought), system, {

@@ -1,6 +1,7 @@
 // Boxes that are open, or closed by a cover that does not go with what is in them.
 import type { Analysis } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { groupBy } from "../base/group.ts";
 import type { Circuit, Enclosure, Part } from "../circuit/circuit.ts";
 import type { Rule } from "./rule.ts";
 
@@ -37,14 +38,15 @@ circuit den from LC breaker 15 A by 14-2
   6 ft to l1: light 9 W
 `,
 	],
-	check: ({ circuit }: Analysis) =>
-		circuit.enclosures
-			.filter(({ fittings }) => fittings?.cover !== undefined)
-			.flatMap((enclosure) => {
-				const parts = circuit.parts.filter((part) => part.enclosure === enclosure);
-				const told = judge(circuit, enclosure, parts);
-				return told === undefined ? [] : [tell(enclosure, told)];
-			}),
+	check: ({ circuit }: Analysis) => {
+		const covered = circuit.enclosures.filter(({ fittings }) => fittings?.cover !== undefined);
+		if (covered.length === 0) return [];
+		const parts = groupBy(circuit.parts, ({ enclosure }) => enclosure);
+		return covered.flatMap((enclosure) => {
+			const told = judge(circuit, enclosure, parts.get(enclosure) ?? []);
+			return told === undefined ? [] : [tell(enclosure, told)];
+		});
+	},
 };
 
 interface Verdict {

@@ -1,6 +1,7 @@
 // Boxes with more devices side by side than they have gangs for.
 import type { Analysis } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
 import type { Enclosure, Part } from "../circuit/circuit.ts";
 import type { Rule } from "./rule.ts";
@@ -32,13 +33,13 @@ circuit den from LC breaker 15 A by 14-2
     r2: receptacle
 `,
 	],
-	check: ({ circuit }: Analysis) =>
-		circuit.enclosures.flatMap((enclosure) => {
+	check: ({ circuit }: Analysis) => {
+		const ganged = circuit.parts.filter((part) => part.enclosure.fittings?.gangs !== undefined && isDevice(part));
+		return [...groupBy(ganged, ({ enclosure }) => enclosure)].flatMap(([enclosure, devices]) => {
 			const gangs = enclosure.fittings?.gangs;
-			if (gangs === undefined) return [];
-			const devices = circuit.parts.filter((part) => part.enclosure === enclosure && isDevice(part));
-			return devices.length <= gangs ? [] : [tell(enclosure, gangs, devices)];
-		}),
+			return gangs === undefined || devices.length <= gangs ? [] : [tell(enclosure, gangs, devices)];
+		});
+	},
 };
 
 /** What is screwed into a box by its yoke; what stands on a box covers it whole. */
