@@ -102,12 +102,15 @@ function judge({ circuit }: Analysis, device: Protection, batteries: readonly So
 			}),
 		];
 	if (missing === undefined && marked !== undefined) return [];
-	const lacking = [missing, marked === undefined ? `the interrupting rating of ${device.part}` : undefined];
+	const lacking = [
+		...(missing === undefined ? [] : [missing]),
+		...(marked === undefined ? [`the interrupting rating of ${device.part}`] : []),
+	];
 	return [
 		finding({
 			...slots,
 			level: "note",
-			title: `Whether ${device.part} can open a short circuit is not checked: ${lacking.filter((text) => text !== undefined).join(" and ")} is not said`,
+			title: `Whether ${device.part} can open a short circuit is not checked: ${lacking.join(" and ")} ${lacking.length === 1 ? "is" : "are"} not said`,
 			help: "Write `fault` and `interrupting` with what the makers' papers say.",
 		}),
 	];
