@@ -2,12 +2,15 @@
 import { type Box, boundsOfPoints, joinBoxes } from "../bounds.ts";
 import type { XY } from "../scene.ts";
 import { straighten } from "../wiring/places.ts";
+import { closeGaps } from "./close-gaps.ts";
 import type { Storey } from "./fold.ts";
 import type { DirectLayout, PlacedBox, PlacedDock, PlacedRun } from "./lay-out-net.ts";
 
 /** The layout with each storey below the one before. Feeds end, so far, where they leave the first storey. */
-export function stackStoreys({ boxes, runs }: DirectLayout, storeys: readonly Storey[]): DirectLayout {
+export function stackStoreys(layout: DirectLayout, storeys: readonly Storey[]): DirectLayout {
 	const storeyOf = (name: string): number => storeys.findIndex(({ nodes }) => nodes.has(name));
+	const isUpper = (name: string): boolean => storeyOf(name) < 0;
+	const { boxes, runs } = closeGaps(layout, isUpper);
 	const feeds = new Set(storeys.flatMap((storey) => storey.feeds));
 	const isIn = (storey: number, { run }: PlacedRun): boolean =>
 		storeyOf(run.ends[0]) === storey && (feeds.has(run) || storeyOf(run.ends[1]) === storey);
@@ -23,7 +26,6 @@ export function stackStoreys({ boxes, runs }: DirectLayout, storeys: readonly St
 	const inOrder = runs
 		.filter(({ run }) => feeds.has(run))
 		.toSorted((one, other) => (other.points.at(-1)?.y ?? 0) - (one.points.at(-1)?.y ?? 0));
-	const isUpper = (name: string): boolean => storeyOf(name) < 0;
 	const shifts: XY[] = [];
 	let floor = upper.y + upper.height;
 	const channelOf = new Map<PlacedRun, { readonly x: number; readonly y: number; readonly into: number }>();

@@ -31,11 +31,22 @@ export function composeSheet(content: SheetContent): Sheet {
 	};
 }
 
-/** The boxes of a group's ink; what stands in an enclosure is covered by it, but for the glands and badges on its edge. */
+/** The boxes of a group's ink; what stands in an enclosure is covered by it, glands and badges on its edge too; words beside it are not. */
 function inkOf(group: Group): Box[] {
 	const enclosure = group.marks.find((mark) => mark.kind === "rectangle" && mark.as === "enclosure");
 	if (enclosure === undefined) return marksInPlace(group).flatMap(inkBoxes);
-	return [growBox(boundsOf([{ ...group, marks: [enclosure] }]), edge)];
+	const covered = growBox(boundsOf([{ ...group, marks: [enclosure] }]), edge);
+	const words = marksInPlace(group).filter(({ kind }) => kind === "text");
+	return [covered, ...words.flatMap(inkBoxes).filter((box) => !isWithin(box, covered))];
+}
+
+function isWithin(inner: Box, outer: Box): boolean {
+	return (
+		inner.x >= outer.x &&
+		inner.y >= outer.y &&
+		inner.x + inner.width <= outer.x + outer.width &&
+		inner.y + inner.height <= outer.y + outer.height
+	);
 }
 
 /** How far glands and badges reach over the edge of an enclosure. */

@@ -180,3 +180,11 @@ circuit c8 from FB.8 by pair 16 AWG
   6 ft to n8: light 6 W
   6 ft to n9: light 6 W
 `;
+
+/** The same beside a starter battery that nothing of the house is joined to. */
+export const starterApart = `${eightWays}battery start agm 12 V 60 Ah
+load horn 60 W
+feed horn from start.+, start.- by pair 14 AWG
+  within 6 in to F9: fuse 15 A
+  9 ft to horn
+`;

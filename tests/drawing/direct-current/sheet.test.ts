@@ -7,9 +7,9 @@ import { drawSheets, type SheetChoice } from "../../../src/drawing/sheet-set.ts"
 import { checkPlan } from "../../../src/pipeline.ts";
 import { writeSvg } from "../../../src/svg/index.ts";
 import { draw, groupNames, marksOf, textsOf, untruths } from "./drawn.ts";
-import { cabin, chassisReturn, eightWays, metric, micro, twoBatteries } from "./plans.ts";
+import { cabin, chassisReturn, eightWays, metric, micro, starterApart, twoBatteries } from "./plans.ts";
 
-const plans = { cabin, twoBatteries, micro, chassisReturn, metric, eightWays };
+const plans = { cabin, twoBatteries, micro, chassisReturn, metric, eightWays, starterApart };
 const named = Object.entries(plans);
 
 async function sheetsOf(text: string, choice: SheetChoice): Promise<Sheet[]> {
