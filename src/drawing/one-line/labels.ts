@@ -1,7 +1,9 @@
 // What is written beside each step of a one-line diagram, in the builder's own names.
+
 import type { Cable, Circuit, Part, Source } from "../../circuit/circuit.ts";
 import type { Region, Trait } from "../../kinds/kind.ts";
 import { regionalSymbol } from "../../symbols/index.ts";
+import { runsBehind } from "../runs-behind.ts";
 import { voltsText } from "../volts-text.ts";
 import type { Label } from "./steps.ts";
 
@@ -23,7 +25,7 @@ export function sourceLabel(part: Part, source: Source): Label {
 
 /** A breaker's label: the circuit it protects, its slot and its rating, and whether only its cables lie there yet. */
 export function breakerLabel(part: Part, circuit: Circuit): Label {
-	const run = circuit.plan.runs.find((candidate) => candidate.protection === part.name);
+	const [run] = runsBehind(circuit.plan, part.name);
 	const slot = part.owner === undefined ? part.name : part.name.slice(part.owner.length + 1);
 	if (run === undefined) return { name: part.name, lines: [part.face.text] };
 	const words = run.label === "" || run.label === run.name ? [] : [run.label];

@@ -1,7 +1,9 @@
 // The breakers of a panel: contact, slot and rating, screws on the edge that wires come to.
+
 import type { Circuit, Part } from "../../circuit/circuit.ts";
 import type { Region } from "../../kinds/kind.ts";
 import { findSymbol } from "../../symbols/index.ts";
+import { runsBehind } from "../runs-behind.ts";
 import { shortenText, textWidth } from "../text-metrics.ts";
 import type { BoxContent } from "./box-content.ts";
 import type { Plate, PlateText, TerminalSpot } from "./box-plan.ts";
@@ -112,7 +114,7 @@ function labelTexts(circuit: Circuit, pole: PoleRows, x: number, width: number, 
 
 /** The names of the circuits that hang on a breaker; what is too long is cut. */
 function circuitName(circuit: Circuit, part: Part): string {
-	const names = circuit.plan.runs.flatMap(({ name, protection }) => (protection === part.name ? [name] : []));
+	const names = runsBehind(circuit.plan, part.name).map(({ name }) => name);
 	return shortenText(names.join(", "), noteStyle, longestName);
 }
 
