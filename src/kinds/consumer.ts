@@ -1,6 +1,7 @@
 // What uses power and passes nothing on but the feed itself: lights, fans, pumps, heaters, and any other load.
 
 import { awg } from "../base/gauge.ts";
+import { stud } from "./in-line.ts";
 import type { Blueprint, Kind, Said, Trait } from "./kind.ts";
 import { markedMetal } from "./terminal-marking.ts";
 import { deviceScrew, deviceTerminal, secondSide, switchedSide } from "./terminals.ts";
@@ -135,13 +136,13 @@ function onDirectCurrent(said: Said, row: Row): Blueprint {
 	const volts = said.quantity("voltage")?.value ?? usualVolts;
 	const amperes = said.quantity("current")?.value;
 	const watts = said.quantity("power")?.value ?? (amperes === undefined ? undefined : amperes * volts);
-	const screw = (name: "+" | "-", role: "positive" | "negative") => ({
-		...deviceScrew(said.region, name, role, role),
-		smallest: awg(20),
-		clamp: "screw" as const,
-	});
+	const drawn = watts === undefined ? 0 : watts / volts;
+	const post = (name: "+" | "-", role: "positive" | "negative") =>
+		drawn > mostUnderScrew
+			? stud(said, name, role, role)
+			: { ...deviceScrew(said.region, name, role, role), smallest: awg(20), clamp: "screw" as const };
 	return {
-		terminals: [screw("+", "positive"), screw("-", "negative")],
+		terminals: [post("+", "positive"), post("-", "negative")],
 		loads: [
 			{
 				between: ["+", "-"],
@@ -169,6 +170,9 @@ function onDirectCurrent(said: Said, row: Row): Blueprint {
 		},
 	};
 }
+
+/** Amperes from which a winch or an amplifier has studs for lugs; 10 AWG, the thickest under a screw, is for 30 A in a vehicle (NFPA 70 Table 551.10(E)(1), recalled). */
+const mostUnderScrew = 30;
 
 /** The nominal voltage of a vehicle's direct-current side where nothing is said (common practice). */
 const usualVolts = 12;

@@ -1,5 +1,6 @@
 // The first fuse after a battery that cannot open what the battery pushes into a short circuit.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { reachFrom } from "../analysis/network.ts";
 import { traceExposure } from "../analysis/protection.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
@@ -62,9 +63,9 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 		if (link === undefined || circuit.points[link.between[0]]?.role !== "positive") return [];
 		const line = link.between.find((point) => exposure.get(point)?.device === undefined && exposure.has(point));
 		if (line === undefined) return [];
+		const joined = reachFrom(direct.network, [line], () => true);
 		const batteries = circuit.sources.filter(
-			({ sort, hot: [plus] }) =>
-				sort === "battery" && plus !== undefined && direct.potentials.between(plus, line) === 0,
+			({ sort, hot: [plus] }) => sort === "battery" && plus !== undefined && joined.has(plus),
 		);
 		return judge(analysis, device, batteries);
 	});
