@@ -30,7 +30,7 @@ feed tie from engine.+ by single 2 AWG red
 `);
 });
 
-test("a pair goes to the output of a charger with both its cores", () => {
+test("a pair goes to the plus of a charger with both its cores", () => {
 	const { analysis } = checkRight(`inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft
 circuit charge from LC breaker 15 A by 14-2
@@ -38,7 +38,7 @@ circuit charge from LC breaker 15 A by 14-2
 battery house agm 12 V 200 Ah, fault 4 kA
 feed filled from house.+, house.- by pair 10 AWG
   within 7 in to F1: fuse 30 A interrupting 10 kA
-  3 ft to ch.out
+  3 ft to ch.+
 `);
 	const { circuit } = analysis;
 	const landed = circuit.conductors.flatMap(({ name, ends }) =>
@@ -49,6 +49,18 @@ feed filled from house.+, house.- by pair 10 AWG
 		),
 	);
 	expect(landed).toEqual(["filled-2.red on ch.+", "filled-2.black on ch.-"]);
+});
+
+test.each(["alternator 80 A", "starter 90 A"])("a pair goes to the posts of an %s with both its cores", (words) => {
+	const { analysis } = checkRight(`battery engine flooded 12 V 90 Ah, fault 3 kA
+${words.split(" ")[0]} m1 ${words.split(" ").slice(1).join(" ")}
+feed lead from engine.+, engine.- by pair 2 AWG
+  within 7 in to F1: fuse ANL 100 A interrupting 5 kA
+  3 ft to m1
+`);
+	const { circuit } = analysis;
+	const cores = circuit.conductors.filter(({ cable }) => cable === "lead-2");
+	expect(cores.map(({ ends }) => circuit.points[ends[1].point ?? -1]?.name)).toEqual(["m1.+", "m1.-"]);
 });
 
 test("a winch has studs for the cable that it needs", () => {
