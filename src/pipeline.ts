@@ -29,18 +29,22 @@ export interface CheckResult {
 
 /** Reads, builds and checks a plan text; `file` is the name it goes by in findings, `find` finds what it uses. */
 export function checkPlan(text: string, file: string, find?: FindSource): CheckResult {
-	const read = readSources(text, file, find);
-	const planned = buildPlan(read.tree);
-	const built = buildCircuit(planned.plan);
+	const { plan, used, findings: said } = planOf(text, file, find);
+	const built = buildCircuit(plan);
 	const analysis = analyse(built.circuit);
-	const applicable = rules.filter(
-		({ applies }) =>
-			applies.regions.includes(planned.plan.settings.region) && applies.rules.includes(planned.plan.settings.rules),
-	);
+	const { region, rules: ruleSet } = plan.settings;
+	const applicable = rules.filter(({ applies }) => applies.regions.includes(region) && applies.rules.includes(ruleSet));
 	const wiring = applicable.flatMap((rule) => rule.check(analysis));
-	const all = followUnreadFiles([...read.findings, ...planned.findings, ...built.findings, ...wiring]);
-	const findings = numberFindings(applyAcceptances(all, planned.plan, ruleNames));
-	return { file, findings, understood: built.circuit.parts.length > 0, analysis, used: read.used };
+	const all = followUnreadFiles([...said, ...built.findings, ...wiring]);
+	const findings = numberFindings(applyAcceptances(all, plan, ruleNames));
+	return { file, findings, understood: built.circuit.parts.length > 0, analysis, used };
+}
+
+/** What the texts say. A step of its own, so that their trees are let go before the circuit is built. */
+function planOf(text: string, file: string, find: FindSource | undefined) {
+	const { tree, used, findings } = readSources(text, file, find);
+	const planned = buildPlan(tree);
+	return { plan: planned.plan, used, findings: [...findings, ...planned.findings] };
 }
 
 /** The sheets of a checked plan as SVG texts. What draws is loaded only here, so that a check starts fast. */
