@@ -2,6 +2,7 @@
 import { certain } from "../base/certain.ts";
 import type { Circuit, Conductor, Protection } from "../circuit/circuit.ts";
 import type { ConductorLimit } from "./conductor-limit.ts";
+import { findCrankingLeads } from "./cranking-leads.ts";
 import type { DirectState } from "./direct.ts";
 import { directLimit } from "./direct-limit.ts";
 import type { Network } from "./network.ts";
@@ -61,7 +62,7 @@ class LeadWalk {
 			else there.push(point);
 		}
 		this.uses = usesOf(network.circuit);
-		this.cranking = this.findCranking();
+		this.cranking = findCrankingLeads(network);
 	}
 
 	/** The conductor nearest the source of the exposed ones that this one hangs on; undefined for one that is not exposed. */
@@ -174,17 +175,6 @@ class LeadWalk {
 	private beyond(conductor: Conductor): number[] {
 		const near = this.nearEnd(conductor);
 		return conductor.ends.flatMap(({ point }) => (point === undefined || point === near ? [] : [point]));
-	}
-
-	/** The conductors on the ways from the batteries to starters. */
-	private findCranking(): ReadonlySet<number> {
-		const found = new Set<number>();
-		for (const { part, between } of this.circuit.loads) {
-			if (this.circuit.partByName.get(part)?.face.traits.includes("starter") !== true) continue;
-			for (let by = this.exposure.get(between[0])?.by; by !== undefined; by = this.exposure.get(by.from)?.by)
-				if (by.by.kind === "conductor") found.add(by.by.index);
-		}
-		return found;
 	}
 }
 

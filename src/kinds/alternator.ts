@@ -14,7 +14,7 @@ feed back from engine.- by single 4 AWG black
   4 ft to alt.-
 `,
 	system: "dc",
-	stands: ["top"],
+	stands: ["top", "hop"],
 	attributes: [
 		{
 			name: "rating",

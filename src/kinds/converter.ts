@@ -21,7 +21,7 @@ feed down from step.out by pair 10 AWG
   2 ft to l1: light 20 W 12 V
 `,
 	system: "both",
-	stands: ["top"],
+	stands: ["top", "hop"],
 	attributes: [
 		{
 			name: "rating",

@@ -86,7 +86,7 @@ export const solarController: Kind = {
 	summary: "Charges a battery from a string of modules: the string on `in`, the battery on `out`.",
 	example: solarModule.example,
 	system: "both",
-	stands: ["top"],
+	stands: ["top", "hop"],
 	attributes: [
 		{
 			name: "rating",

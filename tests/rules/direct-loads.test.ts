@@ -274,6 +274,40 @@ feed lampn from l1.- by single 14 AWG black
 `);
 	});
 
+	const engines = `battery port flooded 12 V 80 Ah
+battery starboard flooded 12 V 80 Ah
+starter st1 200 A
+starter st2 200 A
+feed ground1 from port.- by single 2/0 black
+  4 ft to st1.-
+feed ground2 from starboard.- by single 2/0 black
+  4 ft to st2.-
+feed tie from port.- by single 2/0 black
+  4 ft to starboard.-
+feed crank1 from port.+ by single 2/0 red
+  2 ft to off1: disconnect 300 A
+  2 ft to st1.+
+feed crank2 from starboard.+ by single 2/0 red
+  2 ft to off2: disconnect 300 A
+  2 ft to st2.+
+feed across from off1 by single 2/0 red
+  2 ft to both: disconnect 300 A
+  2 ft to off2.load
+`;
+
+	test("right: two banks that start two engines, with a switch across", () => {
+		checkRight(engines);
+	});
+
+	test("wrong: a branch off the lead across", () => {
+		checkMarked(`${engines}feed lamp from both by single 14 AWG red
+  3 ft to l1: light 6 W
+//        ^^ protection-missing "before l1"
+feed lampn from l1.- by single 14 AWG black
+  3 ft to st1.-
+`);
+	});
+
 	test("wrong: a branch off the starter's stud", () => {
 		checkMarked(`battery engine flooded 12 V 80 Ah
 starter st 200 A
