@@ -97,16 +97,16 @@ export function pairSide(side: "in" | "out"): SideSpec {
 	return { name: side, system: "dc", knots: { positive: `${side}+`, negative: `${side}-` } };
 }
 
-/** Where conductors that run by themselves meet it: `in+`, `in-`. */
+/** Where conductors that run by themselves meet it: `in.+`, `in.-`. */
 export function loneSides(side: "in" | "out"): SideSpec[] {
 	return [
 		{
-			name: `${side}+`,
+			name: `${side}.+`,
 			system: "dc",
 			knots: { positive: `${side}+`, negative: `${side}-` },
 			lone: { knot: `${side}+`, role: "positive" },
 		},
-		{ name: `${side}-`, system: "dc", knots: { negative: `${side}-` }, lone: { knot: `${side}-`, role: "negative" } },
+		{ name: `${side}.-`, system: "dc", knots: { negative: `${side}-` }, lone: { knot: `${side}-`, role: "negative" } },
 	];
 }
 

@@ -141,19 +141,19 @@ export class RunRegister {
 			this.reportUnknown(name);
 			return undefined;
 		}
-		const [side, ...beyond] = resolved.rest;
+		// A side may lie within another: `sun.out.+`.
+		const side = resolved.rest.length === 0 ? undefined : resolved.rest.join(".");
 		const sides = resolved.thing.blueprint.sides.map((known) => known.name);
 		// Which of its inputs a cable comes to is for the builder to say.
 		const isOpen = direction === "to" && resolved.thing.blueprint.transfer !== undefined;
 		if (side === undefined && !isOpen) return { thing: resolved.thing.name, span: name.span };
-		if (side !== undefined && sides.includes(side) && beyond.length === 0)
-			return { thing: resolved.thing.name, side, span: name.span };
+		if (side !== undefined && sides.includes(side)) return { thing: resolved.thing.name, side, span: name.span };
 		this.findings.push(
 			planFinding("side-unknown", {
 				title:
 					side === undefined
 						? `It is not said to which input of ${resolved.thing.name} the cable goes`
-						: `${resolved.thing.name} has no side \`${[side, ...beyond].join(".")}\` to go ${direction}`,
+						: `${resolved.thing.name} has no side \`${side}\` to go ${direction}`,
 				span: name.span,
 				help: `${side === undefined ? "" : didYouMean(side, sides)} A ${resolved.thing.kind.name} has: ${sides.join(", ")}.`.trim(),
 			}),
