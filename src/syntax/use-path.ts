@@ -3,7 +3,7 @@
 /** The folders and the file that a name leads to below its root, or why it is not let through. */
 export type UsePath = { readonly steps: readonly string[] } | { readonly why: string; readonly help: string };
 
-/** The extension that a used file has, as any plan has. */
+/** The extension of a used file: that of every plan. */
 export const usedExtension = ".ferrule";
 
 /** Where `path` leads from a file in `folder`; both are steps below the root that nothing leads out of. */

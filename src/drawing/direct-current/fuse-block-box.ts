@@ -38,7 +38,7 @@ export function fuseBlockBox(
 	const fed = block.points;
 	const order = [...fed, ...ways.flatMap(({ load }) => load ?? []), ...bar.points];
 	const found = rowsOf(circuit, enclosure.name, meetings, order);
-	// A spare way leads nowhere; a way that power comes in by is drawn as any other box is.
+	// A spare way leads nowhere; a way that power comes in by is drawn the way every other box is.
 	const isWay = ({ point }: Row): boolean => ways.some(({ load }) => load === point);
 	if (found === undefined || found.left.some((row) => isWay(row) && !row.meeting.isOnward)) return undefined;
 	const drawing = new BlockDrawing(circuit, stock, block, bar, found, extentOf);
