@@ -4,6 +4,7 @@ import { type BackFeed, findBackFeeds } from "../analysis/back-feeds.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { keyOfBypassed } from "./main-bypassed.ts";
+import { byEye } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -14,7 +15,7 @@ export const backFeedUnfastened: Rule = {
 	why: "Such a breaker only plugs on: pulled or shaken off its bus, its stab is bare and live with the full supply behind it.",
 	help: "Fasten it with the maker's kit and say `held down` behind it, or land the feed on the panel's lugs or main.",
 	basis: "NFPA 70 408.36(D), recalled",
-	meter: "Nothing to measure: with the supply off, the breaker must not come off its bus by hand.",
+	meter: [byEye("with the supply off, try whether the breaker comes off its bus by hand")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

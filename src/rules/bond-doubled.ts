@@ -7,6 +7,7 @@ import { neutralBondIn } from "../handbook/neutral-bond.ts";
 import { citation } from "../handbook/provenance.ts";
 import { isOfSource, tellBond } from "./bond-wording.ts";
 import { keyOfPair } from "./inlet-live.ts";
+import { dead, live } from "./meter-test.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
@@ -18,8 +19,10 @@ export const bondDoubled: Rule = {
 	why: "Part of every load's current then flows back over the ground and through every case, and ground-fault devices upstream trip.",
 	help: "Keep the bond of the source that feeds; take the other out.",
 	basis: `${citation(neutralBondIn("shore").provenance)}; ${citation(neutralBondIn("inverting").provenance)}; NFPA 70 250.24(A)(5) and 250.30, recalled`,
-	meter:
-		"Dead, with that source's own bond disconnected: neutral and ground still ring through. Live under load: current on the ground wire.",
+	meter: [
+		dead("from the neutral bar to the ground bar, the source that feeds taken off with its own bond", "continuity"),
+		live("clamp meter", "around the ground conductor of the feed, with loads on", "part of the current of the loads"),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

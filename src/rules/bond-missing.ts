@@ -8,6 +8,7 @@ import { neutralBondIn } from "../handbook/neutral-bond.ts";
 import { citation } from "../handbook/provenance.ts";
 import { foldName } from "../plan/names.ts";
 import type { Plan } from "../plan/plan.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -18,7 +19,18 @@ export const bondMissing: Rule = {
 	why: "A hot that touches a case draws no current that would open a breaker, and ground-fault devices have nothing to sense.",
 	help: "Say where the source bonds its neutral, or give it a bond.",
 	basis: `${citation(neutralBondIn("shore").provenance)}; ${citation(neutralBondIn("inverting").provenance)}; NFPA 70 250.20 and 250.30, recalled`,
-	meter: "Live in that mode: neutral to ground reads half the voltage or wanders, instead of 0 V.",
+	meter: [
+		live(
+			"digital voltmeter",
+			"from neutral to ground in that source mode; a relay that bonds is open when dead, so no dead test shows it",
+			"half the voltage, or one that wanders, instead of 0 V",
+		),
+		live(
+			"loading voltage tester",
+			"from hot to ground in that source mode",
+			"next to nothing instead of the full voltage",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`generator gen 3000 W 120 V

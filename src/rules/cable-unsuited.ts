@@ -4,6 +4,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import type { Cable, Circuit, Enclosure } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
 import type { Role } from "../kinds/kind.ts";
+import { byEye } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const cableUnsuited: Rule = {
@@ -13,7 +14,7 @@ export const cableUnsuited: Rule = {
 	why: "It has no ground, its insulation is seldom rated for this voltage, and its black is a return where everywhere else black is live.",
 	help: "Use a cable with hot, neutral and ground.",
 	basis: "common practice; NFPA 70 551.47 and 250.114, recalled",
-	meter: "No meter shows it: read the voltage and the type that are printed on the jacket.",
+	meter: [byEye("read the voltage and the type that are printed on the jacket")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -5,6 +5,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Conductor, Enclosure } from "../circuit/circuit.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -15,7 +16,13 @@ export const cappedEndLive: Rule = {
 	why: "Whoever comes back to put the devices on may take the cable for dead.",
 	help: "Keep the breaker off and locked, or leave the hot off it, until the devices are on.",
 	basis: "common practice",
-	meter: "Before you take a cap off: prove dead between every two conductors and to ground.",
+	meter: [
+		live(
+			"loading voltage tester",
+			"between every two capped conductors and from each to ground, before a cap comes off",
+			"any voltage",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type ExchangedSides, findExchangedSides } from "../analysis/exchanged-sides.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -24,7 +25,13 @@ export const chargingReversed: Rule = {
 	why: "It does not work, empties the battery it should fill, or gives its volts to what is not made for them and burns out.",
 	help: "Lead what gives the current to `in`, and what is to be charged or fed to `out`.",
 	basis: "common practice",
-	meter: "Live, with both cables off it: the volts of each must be those printed beside the terminals they came from.",
+	meter: [
+		live(
+			"digital voltmeter",
+			"between the two conductors of each side, both taken off the converter, charger or controller",
+			"other volts than those printed beside the terminals they came from, or none at `in`",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		controller("in", "out"),

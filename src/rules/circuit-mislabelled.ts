@@ -10,6 +10,7 @@ import type { Span } from "../base/span.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { protectionFaultAt } from "./exposed-wording.ts";
+import { dead, live } from "./meter-test.ts";
 import { tellLanded } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -21,7 +22,17 @@ export const circuitMislabelled: Rule = {
 	why: "Whoever switches off the breaker on the label and opens the box finds it live.",
 	help: "Exchange the hots at the breakers, or correct what the plan says the circuit comes from.",
 	basis: "NFPA 70 408.4 (circuit directory), recalled; common practice",
-	meter: "Live: switch off the breaker that is named; the outlet still reads the full voltage.",
+	meter: [
+		dead(
+			"from the hot of the outlet to the load terminal of the breaker that is named for it, every breaker off and every load unplugged",
+			"no continuity, but to the load terminal of another breaker",
+		),
+		live(
+			"loading voltage tester",
+			"from hot to neutral at the outlet, the breaker that is named for it off",
+			"the full voltage",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

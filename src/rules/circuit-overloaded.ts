@@ -8,6 +8,7 @@ import { continuousLoad } from "../handbook/branch-circuits.ts";
 import { citation } from "../handbook/provenance.ts";
 import type { Region } from "../kinds/kind.ts";
 import { hotPathTo } from "./hot-path.ts";
+import { live } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
 import { tellOverloadCure, worstLoad } from "./overload-cure.ts";
 import type { Rule } from "./rule.ts";
@@ -24,8 +25,13 @@ export const circuitOverloaded: Rule = {
 	why: "The breaker opens just when everything runs, or it and its wires run hot for hours.",
 	help: "Move a load to another circuit, or take a smaller one.",
 	basis: `${bases.us}; ${bases.iec}`,
-	meter:
-		"With everything on, a clamp meter around the hot reads more than the breaker's rating, or than 80 % of it for hours.",
+	meter: [
+		live(
+			"clamp meter",
+			"around the hot of the circuit at its breaker, with everything on",
+			"more than the breaker's rating, or for hours more than 80 % of it",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

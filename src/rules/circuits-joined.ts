@@ -7,6 +7,7 @@ import { formatNumber } from "../base/quantity.ts";
 import { listNames, startSentence } from "../base/wording.ts";
 import type { Circuit, Conductor } from "../circuit/circuit.ts";
 import { findJoint, type Joint } from "./joint.ts";
+import { dead, live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -17,8 +18,17 @@ export const circuitsJoined: Rule = {
 	why: "With one breaker off everything stays live through the other, and the wires get what both let through.",
 	help: "Keep the hots of each circuit in a joint of their own.",
 	basis: "common practice; NFPA 70 240.8 (devices in parallel) and 240.4, recalled",
-	meter:
-		"Dead, both breakers off: their load terminals ring through to each other. Live: with one breaker off, its load terminal still reads the full voltage.",
+	meter: [
+		dead(
+			"from the load terminal of the one breaker to that of the other, both off and every load unplugged",
+			"continuity",
+		),
+		live(
+			"loading voltage tester",
+			"from the load terminal of the one breaker to the neutral bar, it off and the other on",
+			"the full voltage instead of 0 V",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

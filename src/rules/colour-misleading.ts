@@ -13,6 +13,7 @@ import { citation } from "../handbook/provenance.ts";
 import type { Settings } from "../plan/plan.ts";
 import { keyOfCable } from "./cable-unsuited.ts";
 import { findMisleadingDirect } from "./direct-colours.ts";
+import { dead, live } from "./meter-test.ts";
 import { keyOfMistake, placeMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -24,8 +25,14 @@ export const colourMisleading: Rule = {
 	why: "Whoever opens the box next trusts the colour and touches a live wire, or joins hot to ground.",
 	help: "Exchange the wires, or re-mark a white that carries the hot at both ends.",
 	basis: "NFPA 70 200.6; NFPA 70 250.119; NFPA 70 200.7, recalled; ABYC E-11; IEC 60445",
-	meter:
-		"Live: between the white and ground the full voltage, or between a green or bare wire and ground anything at all.",
+	meter: [
+		dead("from the white, green or bare end to the load terminal of the breaker, every load unplugged", "continuity"),
+		live(
+			"loading voltage tester",
+			"between the white and ground, and between a green or bare conductor and the ground bar",
+			"any voltage; a neutral under load gives a volt or two",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

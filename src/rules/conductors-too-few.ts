@@ -4,6 +4,7 @@ import { type Finding, finding, type PathStep } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Cable, Circuit } from "../circuit/circuit.ts";
 import { keyOfCable } from "./cable-unsuited.ts";
+import { dead } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -15,7 +16,12 @@ export const conductorsTooFew: Rule = {
 	help: "Pull a cable with the conductor that is missing.",
 	basis:
 		"NFPA 70 250.134, 250.118 and 406.4 (grounds), 300.3(B) (neutrals), recalled; IEC 60364-4-41 in IEC countries, recalled",
-	meter: "Dead: no continuity from the device's terminal to the same bar of the panel.",
+	meter: [
+		dead(
+			"from the terminal of the device to the bar of the panel that it belongs to, the bond open and every load unplugged",
+			"no continuity",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -3,6 +3,7 @@ import type { Analysis } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import type { Circuit, Enclosure, Part } from "../circuit/circuit.ts";
+import { byEye, dead } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const coverWrong: Rule = {
@@ -12,7 +13,10 @@ export const coverWrong: Rule = {
 	why: "What is live in an open box can be touched, and a metal cover that a loose wire touches is live itself.",
 	help: "Close the box with a cover that goes with what is in it.",
 	basis: "NFPA 70 314.25 and 314.28(C), recalled: every box has a cover, and metal covers are grounded",
-	meter: "Dead: the metal of a cover rings through to ground.",
+	meter: [
+		byEye("look at every box whether it is closed and nothing can be reached"),
+		dead("from the bare metal of a cover to the ground bar", "more than about 1 ohm, or no continuity"),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -5,6 +5,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Part } from "../circuit/circuit.ts";
 import { foldName } from "../plan/names.ts";
+import { live } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -15,7 +16,13 @@ export const dedicatedCircuitShared: Rule = {
 	why: "What the circuit was kept free for may open the breaker together with the rest, or go dark with it.",
 	help: "Give it a breaker of its own, or leave `dedicated` out.",
 	basis: "common practice: the builder's own word",
-	meter: "Switch its breaker off: nothing but that receptacle may go dead.",
+	meter: [
+		live(
+			"loading voltage tester",
+			"from hot to neutral at every other outlet, the breaker of this one off",
+			"nothing at one that should be live",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

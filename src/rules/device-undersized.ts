@@ -5,6 +5,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { continuousLoad } from "../handbook/branch-circuits.ts";
 import { nextStandardRating } from "../handbook/standard-ratings.ts";
+import { byEye, live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -16,8 +17,14 @@ export const deviceUndersized: Rule = {
 	help: "Use a device of a larger rating, or put less behind it.",
 	basis:
 		"common practice: a device carries the load behind it, loads of three hours or more at 125 %; NFPA 70 404.14, recalled",
-	meter:
-		"No meter shows it: read the rating on the device, and put a clamp meter around its hot with everything on behind it.",
+	meter: [
+		byEye("read the rating on the device and on the breaker ahead of it"),
+		live(
+			"clamp meter",
+			"around the hot of the device, with everything on behind it",
+			"more than the rating on the device",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Part, Source } from "../circuit/circuit.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -14,7 +15,7 @@ export const earthFaultUnopened: Rule = {
 	help: "Put a residual-current device ahead of everything: as the main of the board, or on the way to it.",
 	basis:
 		"computed: 230 V over an electrode of 100 ohm drive 2.3 A; disconnection times of IEC 60364-4-41 Table 41.1, recalled",
-	meter: "Live: the test with a tester's leak of the rated residual current must cut the outlet off.",
+	meter: [live("residual-current tester", "at the outlet with the rated residual current", "no trip")],
 	applies: { regions: ["iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`plan "Hut"

@@ -5,6 +5,7 @@ import { groundless } from "../analysis/grounding.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
+import { dead } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -15,7 +16,7 @@ export const enclosureUnbonded: Rule = {
 	why: "A hot that touches the metal inside makes the whole box live, and no breaker opens until somebody touches it.",
 	help: "Join the metal to the grounds in the box with a pigtail and a green screw.",
 	basis: "NFPA 70 250.148(C) and 314.4, IEC 60364-4-41, recalled",
-	meter: "Dead: from the bare metal of the box to the ground bar more than about 1 ohm, or nothing at all.",
+	meter: [dead("from the bare metal of the box or case to the ground bar", "more than about 1 ohm, or no continuity")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -2,6 +2,7 @@
 import type { Analysis } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Conductor, End } from "../circuit/circuit.ts";
+import { byEye } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const endContradicted: Rule = {
@@ -11,7 +12,7 @@ export const endContradicted: Rule = {
 	why: "How the end is to be made up cannot be judged: bare strands under a screw creep out, a solid wire does not.",
 	help: "Look at the wire, and say of the cable or of the end what it is.",
 	basis: "common practice",
-	meter: "No meter shows it: look at the cut end of the wire.",
+	meter: [byEye("look at the cut end of the wire")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

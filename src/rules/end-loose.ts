@@ -10,6 +10,7 @@ import type { Conductor } from "../circuit/circuit.ts";
 import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
 import { keyOfShortPanel } from "./leg-missing.ts";
 import { keyOfLoad } from "./load-voltage-wrong.ts";
+import { dead, live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -20,8 +21,14 @@ export const endLoose: Rule = {
 	why: "A loose live end touches whatever comes near it; a load without its neutral makes the neutral itself live.",
 	help: "Land the end, or cap it if it is meant for later.",
 	basis: "NFPA 70 110.14 and 300.15, recalled; common practice",
-	meter:
-		"Dead: the terminal rings through to nothing. Live: hot to neutral reads nothing sensible, hot to ground may read right.",
+	meter: [
+		dead("from the terminal, or from the end, to what it belongs to", "no continuity"),
+		live(
+			"digital voltmeter",
+			"between hot and neutral of the outlet",
+			"nothing sensible, though hot to ground may read right",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

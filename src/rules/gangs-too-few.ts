@@ -4,6 +4,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
 import type { Enclosure, Part } from "../circuit/circuit.ts";
+import { byEye } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const gangsTooFew: Rule = {
@@ -13,7 +14,7 @@ export const gangsTooFew: Rule = {
 	why: "A device that does not fit is left hanging on its wires, or squeezed in until one of them is pinched.",
 	help: "Use a box with a gang for each device.",
 	basis: "common practice",
-	meter: "No meter shows it: look whether every device sits on its two screws.",
+	meter: [byEye("look whether every device sits on its two screws")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

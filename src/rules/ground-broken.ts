@@ -4,6 +4,7 @@ import type { Break } from "../analysis/breaks.ts";
 import { groundless } from "../analysis/grounding.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
+import { dead, live } from "./meter-test.ts";
 import { tellVictims, victimsOf } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -15,7 +16,17 @@ export const groundBroken: Rule = {
 	why: "A hot that touches metal there makes it live, and no breaker opens until somebody touches it.",
 	help: "Land the loose or missing ground, and join all grounds of the box.",
 	basis: "NFPA 70 250.110 and 250.148, 551.54 in vehicles, IEC 60364-4-41, all recalled",
-	meter: "Dead: from the ground terminal to the ground bar more than about 1 ohm, or nothing at all.",
+	meter: [
+		dead(
+			"from the ground terminal to the ground bar, the bond open: with it closed a ground that comes through the neutral looks sound",
+			"more than about 1 ohm, or no continuity",
+		),
+		live(
+			"digital voltmeter",
+			"from hot to ground",
+			"anything between nothing and the full voltage where the ground is open, which a loading voltage tester brings down to near 0 V; the full voltage where it comes through the neutral",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -10,6 +10,7 @@ import { type GroundFaultRow, groundFaultPlacesFor } from "../handbook/ground-fa
 import { citation, type Sourced } from "../handbook/provenance.ts";
 import type { Region } from "../kinds/kind.ts";
 import type { Place } from "../plan/plan.ts";
+import { live } from "./meter-test.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -22,7 +23,13 @@ export const groundFaultMissing: Rule = {
 	help: "Use a ground-fault receptacle there, feed it from the LOAD side of one, or take a ground-fault breaker for the circuit.",
 	basis:
 		"handbook table ground-fault-places, recalled in part: NFPA 70 210.8 and 551.41(C), ABYC E-11, IEC 60364-7-721",
-	meter: "Live: a plug-in tester's ground-fault button must cut the outlet off at once.",
+	meter: [
+		live(
+			"plug-in tester",
+			"its ground-fault button pressed at the outlet; the button needs a sound ground, so test that first",
+			"a light that stays on",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`place porch outdoor

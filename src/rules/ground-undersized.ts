@@ -8,6 +8,7 @@ import { formatNumber } from "../base/quantity.ts";
 import type { Circuit, Conductor } from "../circuit/circuit.ts";
 import { equipmentGroundFor } from "../handbook/equipment-ground.ts";
 import { citation } from "../handbook/provenance.ts";
+import { byEye } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -18,7 +19,7 @@ export const groundUndersized: Rule = {
 	why: "In a fault it may burn through before the breaker opens, and then the case stays live.",
 	help: "Use a thicker ground, at most as thick as the circuit's hots.",
 	basis: "NFPA 70 Table 250.122; NFPA 70 250.122(A)",
-	meter: "No meter shows it in time: read the size on the conductor.",
+	meter: [byEye("read the size printed on the jacket, or hold the ground against a gauge")],
 	applies: { regions: ["us"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

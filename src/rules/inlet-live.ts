@@ -4,6 +4,7 @@ import { isHot } from "../analysis/poles.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Source } from "../circuit/circuit.ts";
+import { dead, live } from "./meter-test.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -15,7 +16,17 @@ export const inletLive: Rule = {
 	why: "The bare pins of an unplugged inlet are live, or a stopped generator or inverter is fed from behind and burns.",
 	help: "Let a transfer choose between the sources, or feed them into an inverter-charger one at a time.",
 	basis: "NFPA 70 551.31 and 702.5, recalled; common practice",
-	meter: "Live from the one source: between the other's hot and neutral terminals the full voltage.",
+	meter: [
+		dead(
+			"from the hot pin of the one source to the hot terminal of the other, transfers as they stand when the one feeds",
+			"continuity",
+		),
+		live(
+			"loading voltage tester",
+			"between hot and neutral, and hot and ground, of the source that is off, while the other feeds; do not touch the pins",
+			"the full voltage instead of 0 V",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -9,6 +9,7 @@ import type { Protection, Source } from "../circuit/circuit.ts";
 import { type FuseFamilyName, fuseFamily } from "../handbook/dc-fuses.ts";
 import { citation } from "../handbook/provenance.ts";
 import { foldName } from "../plan/names.ts";
+import { byEye } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -19,8 +20,7 @@ export const interruptingRatingLow: Rule = {
 	why: "It bursts or keeps an arc instead of opening, and the fire starts at the battery.",
 	help: "Use a fuse with a higher interrupting rating, such as one of class T.",
 	basis: `${citation(fuseFamily("class T").provenance)}; what is marked on the fuse decides, common practice`,
-	meter:
-		"No meter shows it: read the interrupting rating on the fuse, and the short-circuit current in the battery's paper.",
+	meter: [byEye("read the interrupting rating on the fuse, and the short-circuit current in the battery's paper")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`battery house lithium 12.8 V 280 Ah, fault 12 kA

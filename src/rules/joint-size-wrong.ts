@@ -4,6 +4,7 @@ import { bothEnds } from "../analysis/landings.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { compareGauges, formatGauge, type Gauge } from "../base/gauge.ts";
 import type { Conductor, Splice } from "../circuit/circuit.ts";
+import { byEye } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const jointSizeWrong: Rule = {
@@ -13,7 +14,7 @@ export const jointSizeWrong: Rule = {
 	why: "A port that is too wide lets a thin wire slip out, and one that is too narrow does not close on a thick one.",
 	help: "Use a connector that takes every conductor in it.",
 	basis: "NFPA 70 110.3(B): listed products are used as they are marked",
-	meter: "Dead: pull every conductor by hand; none may move.",
+	meter: [byEye("read the sizes on the connector, and with everything dead pull every conductor: none may move")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

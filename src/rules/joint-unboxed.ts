@@ -3,6 +3,7 @@ import type { Analysis } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Enclosure } from "../circuit/circuit.ts";
+import { byEye } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const jointUnboxed: Rule = {
@@ -12,7 +13,7 @@ export const jointUnboxed: Rule = {
 	why: "A joint that works loose gets hot and sparks, and without a box that reaches the wall around it.",
 	help: "Make the joint in a box with a cover that stays within reach.",
 	basis: "NFPA 70 300.15, recalled; IEC 60364-5-52 526.5, recalled",
-	meter: "No meter shows it: look for joints behind panelling and above ceilings.",
+	meter: [byEye("look for joints behind panelling and above ceilings")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

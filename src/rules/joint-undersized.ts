@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Protection, Splice } from "../circuit/circuit.ts";
+import { byEye, live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -13,8 +14,14 @@ export const jointUndersized: Rule = {
 	why: "The connector runs hot before the breaker opens, and a hot joint loosens and burns.",
 	help: "Use a connector that carries as much as the breaker lets through, or a smaller breaker.",
 	basis: "NFPA 70 110.3(B): listed products are used as they are marked",
-	meter:
-		"Under full load, feel or measure the warmth at the closed box: a joint that warms it is bad. Open it only dead.",
+	meter: [
+		byEye("read the amperes on the connector and on the breaker"),
+		live(
+			"thermometer that does not touch",
+			"pointed at the closed box, under full load",
+			"a box that is warmer than its neighbours",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`plan "Thin joints"

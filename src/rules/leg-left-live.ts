@@ -6,6 +6,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Part } from "../circuit/circuit.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -16,7 +17,13 @@ export const legLeftLive: Rule = {
 	why: "What is switched off stands still and looks dead, and is live with the full voltage to ground.",
 	help: "Use a switch, disconnect or breaker with two poles, or tie the handles of the two breakers.",
 	basis: "NFPA 70 240.15(B), 404.2 and 422.31, recalled; common practice",
-	meter: "Live, with it switched off: one hot terminal of the load to ground still reads the full voltage.",
+	meter: [
+		live(
+			"loading voltage tester",
+			"from each hot terminal of the load to ground, it switched off",
+			"the voltage of one leg at one of them instead of 0 V",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet pole 50 A 120/240 V

@@ -3,6 +3,7 @@ import type { Analysis } from "../analysis/analysis.ts";
 import { findShortPanels, type ShortPanel } from "../analysis/missing-legs.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
+import { live } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const legMissing: Rule = {
@@ -12,7 +13,9 @@ export const legMissing: Rule = {
 	why: "Every slot on the other leg is dead, and nothing between the two legs works.",
 	help: "Use a panel of one leg, or a supply that gives two.",
 	basis: "common practice",
-	meter: "Live: from the second leg of the bus to the neutral bar nothing, whatever feeds the panel.",
+	meter: [
+		live("loading voltage tester", "from the second leg of the bus to the neutral bar, in each source mode", "nothing"),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

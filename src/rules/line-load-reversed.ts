@@ -4,6 +4,7 @@ import type { Coverage } from "../analysis/coverage.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Span } from "../base/span.ts";
 import { listNames } from "../base/wording.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -14,7 +15,13 @@ export const lineLoadReversed: Rule = {
 	why: "It protects nothing, or cannot be set; its own slots may stay live after it has tripped.",
 	help: "Put the cable from the panel on LINE and the cable that goes on, on LOAD.",
 	basis: "makers' instructions for ground-fault receptacles and UL 943, recalled; common practice",
-	meter: "Live: press TEST; with line and load exchanged the slots stay live, or the device cannot be set at all.",
+	meter: [
+		live(
+			"loading voltage tester",
+			"from hot to neutral in the slots of the device, after its TEST button was pressed",
+			"the full voltage, or a device that cannot be set at all",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -8,6 +8,7 @@ import { formatNumber } from "../base/quantity.ts";
 import type { Circuit, Load, Point } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
 import { findWrongDirectVoltage } from "./direct-voltage.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -18,7 +19,13 @@ export const loadVoltageWrong: Rule = {
 	why: "On too much voltage it overheats and can burn; on too little or none it does not work, and motors overheat too.",
 	help: "Use a load for the voltage that is there, or feed it from a source that gives its voltage.",
 	basis: "common practice: 10 % up or down, as voltage ranges of supplies go (IEC 60038, ANSI C84.1), recalled",
-	meter: "Live: between the load's two supply terminals the meter reads another voltage than its plate says.",
+	meter: [
+		live(
+			"loading voltage tester",
+			"between the two supply terminals of the load, before it is connected",
+			"another voltage than its plate says",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

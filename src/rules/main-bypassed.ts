@@ -5,6 +5,7 @@ import type { Edge } from "../analysis/network.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Circuit } from "../circuit/circuit.ts";
+import { dead, live } from "./meter-test.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -16,7 +17,10 @@ export const mainBypassed: Rule = {
 	why: "Switching off the main leaves the whole panel live, and the bus has no protection of its own.",
 	help: "Land the feed on the line side of the main.",
 	basis: "NFPA 70 408.36 and 551.45, recalled; common practice",
-	meter: "Live, with the main off: bus to neutral still reads the full voltage.",
+	meter: [
+		dead("from the feed to the bus of the panel, the main off", "continuity"),
+		live("loading voltage tester", "from the bus to the neutral bar, the main off", "the full voltage instead of 0 V"),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

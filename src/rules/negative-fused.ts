@@ -3,6 +3,7 @@ import type { PoleSort } from "../analysis/poles.ts";
 import { finding } from "../base/finding.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
 import { citation } from "../handbook/provenance.ts";
+import { dead, live } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const negativeFused: Rule = {
@@ -12,7 +13,14 @@ export const negativeFused: Rule = {
 	why: "When it opens, what it feeds looks dead and is live; a fault from the positive to the frame goes past it.",
 	help: "Put it into the positive.",
 	basis: citation(dcClause("grounded conductor").provenance),
-	meter: "Live, with the fuse out: plus of the load to the chassis still reads the full voltage.",
+	meter: [
+		dead("from plus of the load to plus of the battery, its lead taken off, and the fuse out", "continuity"),
+		live(
+			"loading voltage tester",
+			"from plus of the load to minus of the battery, the fuse out",
+			"the full voltage instead of 0 V",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`battery house lithium 12.8 V 100 Ah

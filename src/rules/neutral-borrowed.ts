@@ -9,6 +9,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
 import type { Cable, Circuit, Point } from "../circuit/circuit.ts";
+import { dead, live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -19,7 +20,10 @@ export const neutralBorrowed: Rule = {
 	why: "The neutral can carry more than any breaker allows, it stays live when its own breaker is off, and ground-fault devices trip at every use.",
 	help: "Lead each load back by the neutral that lies in the cable of its own hot.",
 	basis: "NFPA 70 200.4, 210.4(B) and 300.3(B), recalled; makers' instructions for ground-fault devices, recalled",
-	meter: "Dead, with the circuit's neutral taken off its bar: the neutral still rings through to another circuit's.",
+	meter: [
+		dead("from the neutral of the circuit, taken off its bar, to the neutral bar, every load unplugged", "continuity"),
+		live("clamp meter", "around hot and neutral of the circuit together, with its loads on", "anything but 0 A"),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

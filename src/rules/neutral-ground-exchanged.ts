@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Stray } from "../analysis/crossings.ts";
 import type { Root } from "../analysis/roots.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { dead, live } from "./meter-test.ts";
 import { followsWorse, groupStrays, placeMistake, tellRoot, tellVictims } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -14,8 +15,13 @@ export const neutralGroundExchanged: Rule = {
 	why: "Load current flows over the ground wire; every case is live the moment that wire opens, and every plug tester shows it as right.",
 	help: "Exchange the two wires where they were exchanged, or move the one that is on the wrong bar.",
 	basis: "NFPA 70 250.6 and 250.142(B), recalled; common practice",
-	meter:
-		"Only a dead test shows it: with the bond disconnected, the ground terminal rings through to the neutral bar and not to the ground bar.",
+	meter: [
+		dead(
+			"from the ground terminal of the outlet to the ground bar and to the neutral bar, the bond open and every load unplugged; live every meter and plug-in tester reads as if all were right",
+			"continuity to the neutral bar and none to the ground bar",
+		),
+		live("clamp meter", "around the ground conductor, with a load plugged in and on", "the current of the load"),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

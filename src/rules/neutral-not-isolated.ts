@@ -5,6 +5,7 @@ import type { Root } from "../analysis/roots.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { neutralBondIn } from "../handbook/neutral-bond.ts";
 import { citation } from "../handbook/provenance.ts";
+import { dead } from "./meter-test.ts";
 import { followsWorse, placeMistake, tellRoot } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -16,7 +17,12 @@ export const neutralNotIsolated: Rule = {
 	why: "Part of what every load uses then flows back over the ground and through every case; when the neutral opens, all cases are live.",
 	help: "Take the joint out; the one bond belongs at the source.",
 	basis: `${citation(neutralBondIn("shore").provenance)}; NFPA 70 250.24(A)(5) and IEC 60364-5-54, recalled`,
-	meter: "Dead, with every source and its bond disconnected: neutral and ground ring through to each other.",
+	meter: [
+		dead(
+			"from the neutral bar to the ground bar, every source taken off and every bond that is meant to be there open; live everything looks right",
+			"continuity",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

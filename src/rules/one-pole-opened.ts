@@ -6,6 +6,7 @@ import { listNames } from "../base/wording.ts";
 import type { Circuit, Part } from "../circuit/circuit.ts";
 import { citation } from "../handbook/provenance.ts";
 import { twoPoleClauseFor } from "../handbook/two-pole-clauses.ts";
+import { dead } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -16,7 +17,7 @@ export const onePoleOpened: Rule = {
 	why: "At a site whose hot and neutral are exchanged, what opens only one of them leaves everything behind it live.",
 	help: "Take breakers that open both: `breaker 10 A two-pole`, `main 16 A two-pole`.",
 	basis: "IEC 60364-7-721, in a UK guide to the wiring regulations, read; ISO 13297, recalled",
-	meter: "Dead, with the breaker off: neutral ahead of it to neutral behind it must not ring through.",
+	meter: [dead("from the neutral ahead of the breaker to the neutral behind it, the breaker off", "continuity")],
 	applies: { regions: ["iec"], rules: ["camper", "boat"] },
 	wrong: [
 		`plan "Van"

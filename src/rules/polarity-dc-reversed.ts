@@ -5,6 +5,7 @@ import { tellWay } from "../analysis/network.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -15,7 +16,13 @@ export const polarityDcReversed: Rule = {
 	why: "Electronics burn out at once, motors turn backward, and a switch or fuse on the way opens the wrong pole.",
 	help: "Exchange the two wires where they were exchanged.",
 	basis: "common practice",
-	meter: "Live: between the plus and minus terminals the meter reads the voltage with a minus sign.",
+	meter: [
+		live(
+			"digital voltmeter",
+			"with its red lead on plus and its black lead on minus, at the terminals",
+			"the voltage with a minus sign",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`battery house lithium 12.8 V 100 Ah

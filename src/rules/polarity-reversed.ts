@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Stray } from "../analysis/crossings.ts";
 import type { Root } from "../analysis/roots.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { dead, live } from "./meter-test.ts";
 import { followsWorse, groupStrays, placeMistake, tellRoot, tellVictims } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -14,8 +15,17 @@ export const polarityReversed: Rule = {
 	why: "Switches and breakers open the wrong wire, and what looks switched off is live; a hot on a ground makes every metal case live.",
 	help: "Exchange the two wires where they were exchanged.",
 	basis: "NFPA 70 200.11 and 200.10, recalled; IEC 60364-6 polarity test, recalled; common practice",
-	meter:
-		"Live: hot to ground reads 0 V and neutral to ground reads the full voltage. Dead: the neutral terminal rings through to the breaker.",
+	meter: [
+		dead(
+			"from the hot terminal of the outlet to the load terminal of its breaker, every load unplugged",
+			"no continuity, but from its neutral or ground terminal",
+		),
+		live(
+			"loading voltage tester",
+			"between hot and neutral, hot and ground, neutral and ground; all three look right where neutral and ground are joined in that box, so the dead test comes first",
+			"the full voltage from neutral to ground, or nothing from hot to ground",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -5,6 +5,7 @@ import { isHot, sortOfRole } from "../analysis/poles.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import { findDirectShorts } from "./direct-short.ts";
+import { dead } from "./meter-test.ts";
 import { followsWorse, placeMistake, tellRoot } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -16,7 +17,7 @@ export const polesJoined: Rule = {
 	why: "The moment it is switched on a short-circuit current flows: what is weakest burns before or while the breaker opens.",
 	help: "Take the two apart where they meet.",
 	basis: "common practice; NFPA 70 110.7 (wiring free from short circuits), recalled",
-	meter: "Dead: the two poles ring through to each other with every load unplugged.",
+	meter: [dead("between the two poles at the board, every load unplugged and the source taken off", "less than 1 ohm")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

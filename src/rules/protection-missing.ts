@@ -9,6 +9,7 @@ import { citation } from "../handbook/provenance.ts";
 import { findUnprotected } from "./direct-protection.ts";
 import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
+import { dead } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const protectionMissing: Rule = {
@@ -18,8 +19,12 @@ export const protectionMissing: Rule = {
 	why: "In a short circuit or overload nothing opens before the conductor burns.",
 	help: "Feed it through a breaker of its own.",
 	basis: `NFPA 70 240.4 and 240.21, recalled; ${citation(marineDeviceAllowance.provenance)} on boats; IEC 60364-4-43 in IEC countries, recalled`,
-	meter:
-		"With everything isolated and proved dead, the conductor still rings through to the supply with its breaker off.",
+	meter: [
+		dead(
+			"from the conductor to the hot bus of the board or the post of the source, the main on and every branch breaker or fuse out",
+			"continuity",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`generator gen 3000 W 120 V, bonds neutral to frame, no breaker

@@ -7,6 +7,7 @@ import type { Protection, Source } from "../circuit/circuit.ts";
 import { protectionFaultOf } from "./exposed-wording.ts";
 import { wiresForLarger } from "./larger-device.ts";
 import { keyOfBypassed } from "./main-bypassed.ts";
+import { byEye } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -17,7 +18,7 @@ export const protectionOutOfOrder: Rule = {
 	why: "The smaller one opens first and darkens everything behind it; the larger never gets to do its work.",
 	help: "Let ratings fall from the supply to the outlet.",
 	basis: "common practice",
-	meter: "No meter shows it: read the ratings from the supply to the outlet.",
+	meter: [byEye("read the ratings from the supply to the outlet")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

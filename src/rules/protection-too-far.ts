@@ -2,6 +2,7 @@
 import { deviceDistance } from "../handbook/dc-protection.ts";
 import { citation } from "../handbook/provenance.ts";
 import { findTooFar } from "./direct-protection.ts";
+import { byEye } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const protectionTooFar: Rule = {
@@ -11,7 +12,7 @@ export const protectionTooFar: Rule = {
 	why: "Up to the fuse nothing opens: a short circuit on that stretch burns the conductor and what is near it.",
 	help: "Move the fuse to where the conductor begins.",
 	basis: `${citation(deviceDistance("anywhere").provenance)}; ${citation(deviceDistance("sheathed, at a battery terminal").provenance)}; ${citation(deviceDistance("low voltage of a vehicle").provenance)}`,
-	meter: "No meter shows it: measure along the conductor from the post to the fuse.",
+	meter: [byEye("measure with a tape along the conductor, from the post to the fuse")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`battery house lithium 12.8 V 100 Ah

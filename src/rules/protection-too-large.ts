@@ -11,6 +11,7 @@ import { standardRatings } from "../handbook/standard-ratings.ts";
 import { findThinReturns, findTooLarge } from "./direct-protection.ts";
 import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
+import { byEye } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const protectionTooLarge: Rule = {
@@ -20,7 +21,7 @@ export const protectionTooLarge: Rule = {
 	why: "The conductor can glow in the wall before the device opens.",
 	help: "Use a smaller breaker, or a thicker cable all the way.",
 	basis: `NFPA 70 240.4 and Table 310.16, recalled in part; ${citation(marineDeviceAllowance.provenance)} on boats; IEC 60364-5-52 in IEC countries, recalled`,
-	meter: "No meter shows it: read the rating on the breaker and the size printed on the cable's jacket.",
+	meter: [byEye("read the rating on the breaker or fuse, and the size printed on the jacket of every cable behind it")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -5,6 +5,7 @@ import { isHot, notABond } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Part } from "../circuit/circuit.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -15,7 +16,13 @@ export const receptacleDimmed: Rule = {
 	why: "Chargers, motors and tools on a dimmed supply overheat and can burn, and so can the dimmer.",
 	help: "Feed the receptacle from ahead of the dimmer.",
 	basis: "NFPA 70 404.14(E), recalled; common practice",
-	meter: "Live: the voltage at the receptacle goes up and down with the dimmer's knob.",
+	meter: [
+		live(
+			"loading voltage tester",
+			"from hot to neutral of the receptacle, with a lamp plugged in, while the dimmer's knob is turned",
+			"a voltage that goes up and down",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -12,6 +12,7 @@ import { foldName } from "../plan/names.ts";
 import { protectionFaultAt } from "./exposed-wording.ts";
 import { hotPathTo } from "./hot-path.ts";
 import { keyOfBypassed } from "./main-bypassed.ts";
+import { byEye } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
 
@@ -23,7 +24,7 @@ export const receptacleRatingWrong: Rule = {
 	help: "Use a receptacle of a rating that goes with the breaker, or a smaller breaker.",
 	basis:
 		"NFPA 70 210.21(B)(1); NFPA 70 Table 210.21(B)(3); in IEC countries the rating marked on the socket-outlet, common practice",
-	meter: "No meter shows it: read the rating on the receptacle's yoke and on the breaker's handle.",
+	meter: [byEye("read the rating on the receptacle's yoke and on the breaker's handle")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -2,6 +2,7 @@
 import type { Analysis } from "../analysis/analysis.ts";
 import type { Finding, Level } from "../base/finding.ts";
 import type { Region, RuleSet } from "../kinds/kind.ts";
+import type { MeterTest } from "./meter-test.ts";
 
 /** One fault that is looked for. Its file is named after its code. */
 export interface Rule {
@@ -15,8 +16,8 @@ export interface Rule {
 	readonly help: string;
 	/** The published clause, handbook table, or "common practice". */
 	readonly basis: string;
-	/** The meter test that would show it, dead or live, in one or two sentences. */
-	readonly meter: string;
+	/** What shows it on the finished wiring, dead tests first: at least one. */
+	readonly meter: readonly MeterTest[];
 	readonly applies: { readonly regions: readonly Region[]; readonly rules: readonly RuleSet[] };
 	/** Plans that show the fault: each is a whole plan text in which this rule, and nothing unrelated, reports. */
 	readonly wrong: readonly string[];

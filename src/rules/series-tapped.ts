@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { joinWhere } from "../analysis/joined-sets.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -19,7 +20,13 @@ export const seriesTapped: Rule = {
 	why: "The battery it draws from is emptied before the others and then ruined: they charge and discharge as one.",
 	help: "Feed it from the whole series through a converter for its voltage.",
 	basis: "common practice",
-	meter: "After some days of use: the batteries of the series, one by one, no longer read the same voltage.",
+	meter: [
+		live(
+			"digital voltmeter",
+			"at the posts of each battery of the series, after some days of use",
+			"more than some tenths of a volt between one battery and the next",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`${bank}feed tap from B2.+, B2.- by pair 12 AWG

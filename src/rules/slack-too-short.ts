@@ -3,6 +3,7 @@ import type { Analysis } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatQuantity } from "../base/quantity.ts";
 import type { Cable } from "../circuit/circuit.ts";
+import { byEye } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 /** Metres: 6 in of free conductor at each box (NFPA 70 300.14, recalled). */
@@ -15,7 +16,7 @@ export const slackTooShort: Rule = {
 	why: "Conductors that do not reach out of their box cannot be made up properly, and a second try finds them too short.",
 	help: "Leave at least 6 in of free conductor from where the sheath ends, 3 in of it outside of the box.",
 	basis: "NFPA 70 300.14, recalled",
-	meter: "No meter shows it: pull the conductors out of the box, and measure them.",
+	meter: [byEye("pull the conductors out of the box, and measure them")],
 	applies: { regions: ["us"], rules: ["camper", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

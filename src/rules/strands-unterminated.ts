@@ -4,6 +4,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Conductor, End, Terminal } from "../circuit/circuit.ts";
 import { endsFor, terminationFit } from "../handbook/terminals.ts";
+import { byEye } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const strandsUnterminated: Rule = {
@@ -14,7 +15,7 @@ export const strandsUnterminated: Rule = {
 	help: "Crimp a fork or ring on for a screw, a ring for a stud, a ferrule for a cage; or use a device with clamp plates.",
 	basis:
 		"common practice; published views differ (device listings, NFPA 70 110.14(A), BS 7671 526.8, ABYC E-11), recalled",
-	meter: "No meter shows it in time: look under every screw, and pull at every conductor.",
+	meter: [byEye("look under every screw, and with everything dead pull at every conductor")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { foldName } from "../plan/names.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -14,7 +15,13 @@ export const stringVoltageHigh: Rule = {
 	help: "Put fewer modules in series, or use a controller for more volts.",
 	basis:
 		"NFPA 70 690.7(A), recalled: crystalline modules give up to 1.25 times their open-circuit voltage at 40 C below zero",
-	meter: "Live, string open at its disconnect, on a cold sunny morning: the voltage of the string.",
+	meter: [
+		live(
+			"digital voltmeter",
+			"from plus to minus of the string, open at its disconnect, on a cold sunny morning; a warm day reads less and proves nothing",
+			"more than the volts printed on the controller's input",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`solar m1 200 W, open 22 V, short 11 A

@@ -4,6 +4,7 @@ import { findUnfusedStrings } from "../analysis/parallel-strings.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
+import { byEye } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -32,7 +33,7 @@ export const stringsUnfused: Rule = {
 	help: "Put a fuse into each string, of the size that the modules' plates allow at most.",
 	basis:
 		"NFPA 70 690.9(A), recalled: no device is needed where the other strings give no more than the conductors bear",
-	meter: "No meter shows it: count the strings, and the fuses ahead of where they meet.",
+	meter: [byEye("count the strings, and the fuses ahead of where they meet")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [`${strings("")}${rest}`],
 	right: [`${strings("  1 ft to S3: fuse 15 A\n")}${rest}`],

@@ -6,6 +6,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
 import type { Part } from "../circuit/circuit.ts";
+import { live } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const supplyMissing: Rule = {
@@ -15,7 +16,7 @@ export const supplyMissing: Rule = {
 	why: "Everything about it looks right because nothing was looked at.",
 	help: "Say what feeds it, or mark its run as `roughed in`.",
 	basis: "common practice",
-	meter: "Live: no voltage between any two terminals, whatever is switched on.",
+	meter: [live("loading voltage tester", "between every two terminals, whatever is switched on", "nothing")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

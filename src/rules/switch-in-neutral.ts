@@ -10,6 +10,7 @@ import { groupBy } from "../base/group.ts";
 import type { Span } from "../base/span.ts";
 import { listNames } from "../base/wording.ts";
 import { findNegativeSwitches } from "./direct-switches.ts";
+import { dead, live } from "./meter-test.ts";
 import { keyOfMistake, type MistakeSlots, placeMistake, tellRoot } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -21,7 +22,17 @@ export const switchInNeutral: Rule = {
 	why: "What is switched off looks dead and is live: whoever changes the lamp or opens the appliance touches the hot.",
 	help: "Put the switch into the hot, or use one that opens both.",
 	basis: "NFPA 70 404.2(B) and 240.22, recalled; IEC 60364-5-53, recalled",
-	meter: "Live, with the switch off: hot to ground at the lamp still reads the full voltage.",
+	meter: [
+		dead(
+			"from the hot terminal of the load to the load terminal of its breaker, or from its plus to the fuse, the switch off",
+			"continuity",
+		),
+		live(
+			"loading voltage tester",
+			"from the hot terminal of the load to ground, or from its plus to the battery's minus, the switch off",
+			"the full voltage instead of 0 V",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -16,6 +16,7 @@ import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import { cureSwitchLoop } from "./loop-wording.ts";
+import { dead } from "./meter-test.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -27,7 +28,12 @@ export const switchWithoutEffect: Rule = {
 	why: "What is switched off stays on: a disconnect then isolates nothing, and whoever relies on it works on live wires.",
 	help: "Part the wires of its two sides; put the feed or the load on the common, and only the travellers on the others.",
 	basis: "common practice",
-	meter: "Dead, with the switch off: its two terminals still ring through to each other.",
+	meter: [
+		dead(
+			"between the two sides of the switch, it off, the load unplugged; for travellers, in each position of the partners",
+			"continuity, or none in both positions",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

@@ -6,6 +6,7 @@ import type { Circuit, Conductor, End, Point } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
 import { citation } from "../handbook/provenance.ts";
+import { dead } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const systemsMixed: Rule = {
@@ -15,8 +16,12 @@ export const systemsMixed: Rule = {
 	why: "Mains reaches thin low-voltage wires, battery terminals and whoever touches them, or a battery is shorted through mains wiring.",
 	help: "Take the conductor off the terminal of the other system; only the ground is shared.",
 	basis: `${citation(dcClause("separation, boats").provenance)}; ${citation(dcClause("separation, vehicles").provenance)}`,
-	meter:
-		"Dead, with every source off and the battery disconnected: mains hot and neutral must not ring through to battery plus or minus.",
+	meter: [
+		dead(
+			"from mains hot and from mains neutral to battery plus and to battery minus, the battery and every mains source taken off",
+			"continuity",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

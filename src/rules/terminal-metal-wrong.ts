@@ -4,6 +4,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Conductor, End, Point } from "../circuit/circuit.ts";
+import { byEye, live } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
 export const terminalMetalWrong: Rule = {
@@ -13,8 +14,14 @@ export const terminalMetalWrong: Rule = {
 	why: "Aluminium creeps and grows an oxide under such a terminal: the joint gets hot under load and can start a fire.",
 	help: "Use a device marked for aluminium, or run copper to it; between the two metals belongs a connector marked for both.",
 	basis: "NFPA 70 110.14, 404.14(C) and 406.3(C), recalled; common practice",
-	meter:
-		"Under load, with a probe that does not touch: the joint is warmer than those around it. Dead: look for the marking.",
+	meter: [
+		byEye("look for the marking CU-AL or AL-CU on the device or the connector"),
+		live(
+			"thermometer that does not touch",
+			"pointed at the joint, under full load",
+			"a joint that is warmer than those around it",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

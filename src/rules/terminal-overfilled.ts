@@ -5,6 +5,7 @@ import { compareGauges, formatGauge, type Gauge } from "../base/gauge.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Conductor, End, Splice, Terminal } from "../circuit/circuit.ts";
 import { foldName } from "../plan/names.ts";
+import { byEye } from "./meter-test.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import type { Rule } from "./rule.ts";
 
@@ -15,7 +16,11 @@ export const terminalOverfilled: Rule = {
 	why: "What is not clamped by itself works loose, runs hot, and may fall out.",
 	help: "Join them with a connector that has enough ports, and take one pigtail to the terminal.",
 	basis: "NFPA 70 110.14(A); NFPA 70 110.3(B): a terminal takes one conductor unless it is marked for more",
-	meter: "Pull every conductor by hand with everything dead: none may move.",
+	meter: [
+		byEye(
+			"count the conductors under each screw and in each port, and with everything dead pull at each: none may move",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

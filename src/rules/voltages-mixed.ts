@@ -4,6 +4,7 @@ import { isAlike } from "../analysis/direct.ts";
 import { findExchangedSides } from "../analysis/exchanged-sides.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
+import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -14,7 +15,13 @@ export const voltagesMixed: Rule = {
 	why: "The higher one drives all the current it can into the lower one, and everything on the lower side gets too much voltage.",
 	help: "Keep them apart, and join them through a converter between the two voltages.",
 	basis: "common practice",
-	meter: "With one of the two taken off: the voltage between the posts is not the one its label says.",
+	meter: [
+		live(
+			"digital voltmeter",
+			"between the two leads of one source, taken off its posts",
+			"the voltage of the other source",
+		),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`battery house lithium 12.8 V 100 Ah

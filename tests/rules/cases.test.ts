@@ -4,6 +4,7 @@ import type { NumberedFinding } from "../../src/base/finding.ts";
 import { kinds } from "../../src/kinds/index.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { rules } from "../../src/rules/index.ts";
+import { tellMeterTest } from "../../src/rules/meter-test.ts";
 import { checkRight } from "../check-plan.ts";
 
 /** Findings above a note that neither have this code nor follow, over any number of steps, from one that has. */
@@ -35,8 +36,19 @@ describe.each(rules)("$code", (rule) => {
 	test("says what it has to say", () => {
 		expect(rule.wrong.length).toBeGreaterThan(0);
 		expect(rule.right.length).toBeGreaterThan(0);
-		for (const words of [rule.what, rule.why, rule.help, rule.meter]) expect(words).toMatch(/\.$/);
+		for (const words of [rule.what, rule.why, rule.help]) expect(words).toMatch(/\.$/);
 		expect(rule.basis).not.toBe("");
+		expect(rule.applies.regions.length).toBeGreaterThan(0);
+		expect(rule.applies.rules.length).toBeGreaterThan(0);
+	});
+
+	test("tells what shows it on the finished wiring, dead before live", () => {
+		expect(rule.meter.length).toBeGreaterThan(0);
+		const told = rule.meter.map(tellMeterTest);
+		for (const words of told) expect(words).toMatch(/^(Dead|Live|No meter shows it)\b[^.].*[^.]\.$/);
+		expect(new Set(told).size).toBe(told.length);
+		const hows = rule.meter.map(({ how }) => how);
+		expect(hows.lastIndexOf("dead")).toBeLessThan(hows.includes("live") ? hows.indexOf("live") : hows.length);
 	});
 
 	test("its findings are complete: places, marks that exist, a key of its own", () => {

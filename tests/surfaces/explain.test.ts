@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { kinds } from "../../src/kinds/index.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { planCodes } from "../../src/plan/codes.ts";
+import { byEye, dead } from "../../src/rules/meter-test.ts";
 import type { Rule } from "../../src/rules/rule.ts";
 import { makePages } from "../../src/surfaces/reference/pages.ts";
 import { syntaxProblems } from "../../src/syntax/codes.ts";
@@ -14,7 +15,7 @@ const rule: Rule = {
 	why: "A fault leaves a case live.",
 	help: "Join the ground in every box.",
 	basis: "common practice",
-	meter: "Dead: no more than a few tenths of an ohm from case to ground bar.",
+	meter: [dead("from the case to the ground bar", "more than 1 ohm"), byEye("look for the green screw")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: ['plan "Wrong"\n'],
 	right: ['plan "Right"\n', 'plan "Also right"\n'],
@@ -31,7 +32,10 @@ A ground does not lead back to where its supply is bonded.
 
    if left  A fault leaves a case live.
      to do  Join the ground in every box.
-     meter  Dead: no more than a few tenths of an ohm from case to ground bar.
+     meter  Dead, with a continuity meter, from the case to the ground bar. The
+            fault shows as more than 1 ohm.
+            No meter shows it, only the eye and the hand: look for the green
+            screw.
         by  common practice
    applies  regions us, iec; rules camper, boat, building
 

@@ -1,6 +1,7 @@
 // Every page of the reference, made from what the rooms say of themselves: rules, errors in a text, kinds of things.
 import { findUnit, formatNumber, unitsOf } from "../../base/quantity.ts";
 import type { AttributeSpec, Kind } from "../../kinds/kind.ts";
+import { tellMeterTest } from "../../rules/meter-test.ts";
 import type { Rule } from "../../rules/rule.ts";
 import { hasSlot, isUsual, tellAnatomy } from "./anatomy.ts";
 import type { Page } from "./page.ts";
@@ -39,7 +40,7 @@ function pageOfRule(rule: Rule): Page {
 		slots: [
 			{ word: "if left", text: rule.why },
 			{ word: "to do", text: rule.help },
-			{ word: "meter", text: rule.meter },
+			...rule.meter.map((test, index) => ({ word: index === 0 ? "meter" : "", text: tellMeterTest(test) })),
 			{ word: "by", text: rule.basis },
 			{ word: "applies", text: `regions ${rule.applies.regions.join(", ")}; rules ${rule.applies.rules.join(", ")}` },
 		],
