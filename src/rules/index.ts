@@ -1,4 +1,4 @@
-// Every rule, in the order an inspector would look: protection, polarity, neutral, ground, ground-fault, loads, workmanship.
+// Every rule in its group, groups and rules in the order in which they are told: what opens a fault first, workmanship last.
 import { backFeedUnfastened } from "./back-feed-unfastened.ts";
 import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
@@ -59,8 +59,7 @@ import { terminalMetalWrong } from "./terminal-metal-wrong.ts";
 import { terminalOverfilled } from "./terminal-overfilled.ts";
 import { voltagesMixed } from "./voltages-mixed.ts";
 
-export const rules: readonly Rule[] = [
-	// protection
+const protection: readonly Rule[] = [
 	protectionMissing,
 	protectionTooLarge,
 	protectionTooFar,
@@ -69,48 +68,47 @@ export const rules: readonly Rule[] = [
 	stringsUnfused,
 	protectionOutOfOrder,
 	mainBypassed,
-	backFeedUnfastened,
 	circuitMislabelled,
 	circuitsJoined,
-	// polarity
+];
+const polarity: readonly Rule[] = [
 	polesJoined,
 	polarityReversed,
 	polarityDcReversed,
-	voltagesMixed,
-	chargingReversed,
-	seriesTapped,
 	negativeFused,
 	switchInNeutral,
 	switchWithoutEffect,
 	legLeftLive,
 	onePoleOpened,
-	inletLive,
 	systemsMixed,
-	// neutral
+];
+const neutral: readonly Rule[] = [
 	neutralNotIsolated,
 	neutralGroundExchanged,
 	neutralBorrowed,
 	bondMissing,
 	bondDoubled,
-	// ground
-	groundBroken,
-	enclosureUnbonded,
-	conductorsTooFew,
-	cableUnsuited,
-	groundUndersized,
-	// ground-fault
-	lineLoadReversed,
-	groundFaultMissing,
-	earthFaultUnopened,
-	// loads
+];
+const ground: readonly Rule[] = [groundBroken, enclosureUnbonded, conductorsTooFew, cableUnsuited, groundUndersized];
+const groundFault: readonly Rule[] = [lineLoadReversed, groundFaultMissing, earthFaultUnopened];
+const sources: readonly Rule[] = [
+	inletLive,
+	voltagesMixed,
+	chargingReversed,
+	seriesTapped,
+	backFeedUnfastened,
+	legMissing,
+	supplyMissing,
+];
+const loads: readonly Rule[] = [
 	circuitOverloaded,
 	loadVoltageWrong,
-	legMissing,
 	deviceUndersized,
 	receptacleRatingWrong,
 	receptacleDimmed,
 	dedicatedCircuitShared,
-	// workmanship
+];
+const workmanship: readonly Rule[] = [
 	colourMisleading,
 	endLoose,
 	cappedEndLive,
@@ -120,9 +118,22 @@ export const rules: readonly Rule[] = [
 	jointUnboxed,
 	gangsTooFew,
 	coverWrong,
-	supplyMissing,
 	terminalOverfilled,
 	terminalMetalWrong,
 	strandsUnterminated,
 	endContradicted,
 ];
+
+/** The rules by what is wrong, each group under its name. */
+export const ruleGroups: readonly { readonly name: string; readonly rules: readonly Rule[] }[] = [
+	{ name: "protection", rules: protection },
+	{ name: "polarity", rules: polarity },
+	{ name: "neutral", rules: neutral },
+	{ name: "ground", rules: ground },
+	{ name: "ground-fault", rules: groundFault },
+	{ name: "sources", rules: sources },
+	{ name: "loads", rules: loads },
+	{ name: "workmanship", rules: workmanship },
+];
+
+export const rules: readonly Rule[] = ruleGroups.flatMap((group) => group.rules);
