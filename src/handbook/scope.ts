@@ -1,7 +1,13 @@
 // What a row of the handbook holds for: the region's conventions, and the kind of place that is wired.
 
+/** Both regions. */
+export const regions = ["us", "iec"] as const;
+
 /** North American (`us`) or IEC conventions. */
-export type Region = "us" | "iec";
+export type Region = (typeof regions)[number];
+
+/** The kinds of places. */
+export const ruleSets = ["camper", "boat", "building"] as const;
 
 /** Whose rules govern the place. */
-export type RuleSet = "camper" | "boat" | "building";
+export type RuleSet = (typeof ruleSets)[number];

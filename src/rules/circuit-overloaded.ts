@@ -32,7 +32,11 @@ export const circuitOverloaded: Rule = {
 			"more than the breaker's rating, or for hours more than 80 % of it",
 		),
 	],
-	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	applies: {
+		regions: ["us", "iec"],
+		rules: ["camper", "boat", "building"],
+		differs: "Loads of three hours and more count 125 % in the United States; in IEC countries the sum alone counts.",
+	},
 	wrong: [
 		`inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft

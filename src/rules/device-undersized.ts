@@ -25,7 +25,11 @@ export const deviceUndersized: Rule = {
 			"more than the rating on the device",
 		),
 	],
-	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	applies: {
+		regions: ["us", "iec"],
+		rules: ["camper", "boat", "building"],
+		differs: "Loads of three hours and more count 125 % in the United States; in IEC countries the sum alone counts.",
+	},
 	wrong: [
 		`inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft

@@ -18,7 +18,7 @@ import type { Rule } from "./rule.ts";
 export const groundFaultMissing: Rule = {
 	code: "ground-fault-missing",
 	level: "error",
-	what: "A receptacle outdoors, in a wet place or near a basin or bath, or a light over a bath, is not behind a ground-fault device; lights over a bath are looked at in campers and under IEC, not in US buildings and boats.",
+	what: "A receptacle outdoors, in a wet place or near a basin or bath, or a light over a bath, is not behind a ground-fault device.",
 	why: "Where people stand wet or on the ground, a leak that no breaker notices can kill.",
 	help: "Use a ground-fault receptacle there, feed it from the LOAD side of one, or take a ground-fault breaker for the circuit.",
 	basis:
@@ -30,7 +30,12 @@ export const groundFaultMissing: Rule = {
 			"a light that stays on",
 		),
 	],
-	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	applies: {
+		regions: ["us", "iec"],
+		rules: ["camper", "boat", "building"],
+		differs:
+			"The places are those of the region and of the rule set. Lights over a bath are looked at in campers and in IEC countries, not in US buildings and boats.",
+	},
 	wrong: [
 		`place porch outdoor
 inlet shore 30 A 120 V

@@ -13,7 +13,12 @@ export const protectionTooFar: Rule = {
 	help: "Move the fuse to where the conductor begins.",
 	basis: `${citation(deviceDistance("anywhere").provenance)}; ${citation(deviceDistance("sheathed, at a battery terminal").provenance)}; ${citation(deviceDistance("low voltage of a vehicle").provenance)}`,
 	meter: [byEye("measure with a tape along the conductor, from the post to the fuse")],
-	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	applies: {
+		regions: ["us", "iec"],
+		rules: ["camper", "boat", "building"],
+		differs:
+			"On boats the distances of 33 CFR 183 and ABYC E-11 hold, longer in a sheath; elsewhere that of low-voltage wiring in vehicles.",
+	},
 	wrong: [
 		`battery house lithium 12.8 V 100 Ah
 feed plus from house.+ by single 6 AWG red

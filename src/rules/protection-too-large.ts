@@ -22,7 +22,12 @@ export const protectionTooLarge: Rule = {
 	help: "Use a smaller breaker, or a thicker cable all the way.",
 	basis: `NFPA 70 240.4 and Table 310.16, recalled in part; ${citation(marineDeviceAllowance.provenance)} on boats; IEC 60364-5-52 in IEC countries, recalled`,
 	meter: [byEye("read the rating on the breaker or fuse, and the size printed on the jacket of every cable behind it")],
-	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	applies: {
+		regions: ["us", "iec"],
+		rules: ["camper", "boat", "building"],
+		differs:
+			"Campers and buildings follow the ampacities and small-conductor limits of NFPA 70 in the United States and the installation methods of IEC 60364-5-52 in IEC countries; boats and everything for direct current follow 33 CFR 183.",
+	},
 	wrong: [
 		`inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft

@@ -25,7 +25,12 @@ export const receptacleRatingWrong: Rule = {
 	basis:
 		"NFPA 70 210.21(B)(1); NFPA 70 Table 210.21(B)(3); in IEC countries the rating marked on the socket-outlet, common practice",
 	meter: [byEye("read the rating on the receptacle's yoke and on the breaker's handle")],
-	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	applies: {
+		regions: ["us", "iec"],
+		rules: ["camper", "boat", "building"],
+		differs:
+			"In the United States the table of receptacle ratings decides; in IEC countries a breaker may not be larger than the socket-outlet is marked.",
+	},
 	wrong: [
 		`inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft

@@ -18,7 +18,12 @@ export interface Rule {
 	readonly basis: string;
 	/** What shows it on the finished wiring, dead tests first: at least one. */
 	readonly meter: readonly MeterTest[];
-	readonly applies: { readonly regions: readonly Region[]; readonly rules: readonly RuleSet[] };
+	readonly applies: {
+		readonly regions: readonly Region[];
+		readonly rules: readonly RuleSet[];
+		/** How it judges differently from one region or place to the next, in a sentence; left out where it does not. */
+		readonly differs?: string;
+	};
 	/** Plans that show the fault: each is a whole plan text in which this rule, and nothing unrelated, reports. */
 	readonly wrong: readonly string[];
 	/** Near misses: whole plan texts in which this rule stays silent. */

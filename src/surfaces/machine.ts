@@ -5,7 +5,7 @@ import facts from "../../package.json" with { type: "json" };
 import { kinds } from "../kinds/index.ts";
 import { checkPlan, drawPlan, showPlan, tidyPlan, writeOutPlan } from "../pipeline.ts";
 import { planCodes } from "../plan/codes.ts";
-import { rules } from "../rules/index.ts";
+import { ruleGroups } from "../rules/index.ts";
 import { syntaxProblems } from "../syntax/codes.ts";
 import type { Stream, World } from "./command/world.ts";
 import { notText, textNotUtf8 } from "./files/codes.ts";
@@ -33,7 +33,7 @@ export function openWorld(stopped: () => boolean): World {
 			};
 		},
 		tidyPlan,
-		pages: () => makePages({ rules, problems: [notText, textNotUtf8, ...syntaxProblems, ...planCodes], kinds }),
+		pages: () => makePages({ ruleGroups, problems: [notText, textNotUtf8, ...syntaxProblems, ...planCodes], kinds }),
 		files: fs,
 		writer,
 		folder: process.cwd(),

@@ -16,17 +16,21 @@ const rule: Rule = {
 	help: "Join the ground in every box.",
 	basis: "common practice",
 	meter: [dead("from the case to the ground bar", "more than 1 ohm"), byEye("look for the green screw")],
-	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"], differs: "Stricter on boats." },
 	wrong: ['plan "Wrong"\n'],
 	right: ['plan "Right"\n', 'plan "Also right"\n'],
 	check: () => [],
 };
-const pages = makePages({ rules: [rule], problems: [...syntaxProblems, ...planCodes], kinds });
+const pages = makePages({
+	ruleGroups: [{ name: "ground", rules: [rule] }],
+	problems: [...syntaxProblems, ...planCodes],
+	kinds,
+});
 const explain = (...words: readonly string[]) => run(makeFolder(), ["explain", ...words], { pages: () => pages });
 
 test("a rule's page tells all that the rule says of itself", async () => {
 	const { output } = await explain("ground-broken");
-	expect(output).toBe(`ground-broken (rule, danger)
+	expect(output).toBe(`ground-broken (ground rule, danger)
 
 A ground does not lead back to where its supply is bonded.
 
@@ -36,8 +40,10 @@ A ground does not lead back to where its supply is bonded.
             fault shows as more than 1 ohm.
             No meter shows it, only the eye and the hand: look for the green
             screw.
-        by  common practice
-   applies  regions us, iec; rules camper, boat, building
+    clause  common practice
+   applies  in region us: camper, boat, building
+            in region iec: camper, boat, building
+            Stricter on boats.
 
 Wrong:
 

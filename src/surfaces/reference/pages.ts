@@ -8,7 +8,7 @@ import type { Page } from "./page.ts";
 
 /** What the rooms say of themselves. */
 export interface Rooms {
-	readonly rules: readonly Rule[];
+	readonly ruleGroups: readonly { readonly name: string; readonly rules: readonly Rule[] }[];
 	/** Entries on errors in a text; where two have one code the first is taken. */
 	readonly problems: readonly Problem[];
 	readonly kinds: readonly Kind[];
@@ -27,30 +27,40 @@ export interface Problem {
 export function makePages(rooms: Rooms): readonly Page[] {
 	const problems = new Map<string, Problem>();
 	for (const problem of rooms.problems) if (!problems.has(problem.code)) problems.set(problem.code, problem);
-	return [...rooms.rules.map(pageOfRule), ...[...problems.values()].map(pageOfProblem), ...rooms.kinds.map(pageOfKind)];
+	return [
+		...rooms.ruleGroups.flatMap(({ name, rules }) => rules.map((rule) => pageOfRule(rule, name))),
+		...[...problems.values()].map(pageOfProblem),
+		...rooms.kinds.map(pageOfKind),
+	];
 }
 
-function pageOfRule(rule: Rule): Page {
+function pageOfRule(rule: Rule, group: string): Page {
+	const { applies, meter, basis } = rule;
 	return {
 		name: rule.code,
 		also: [],
 		group: "rule",
+		rule: { group, clause: basis, applies, meter },
 		level: rule.level,
 		summary: rule.what,
 		slots: [
 			{ word: "if left", text: rule.why },
 			{ word: "to do", text: rule.help },
-			...rule.meter.map((test, index) => ({ word: index === 0 ? "meter" : "", text: tellMeterTest(test) })),
-			{ word: "by", text: rule.basis },
-			{ word: "applies", text: `regions ${rule.applies.regions.join(", ")}; rules ${rule.applies.rules.join(", ")}` },
+			...meter.map((test, index) => ({ word: index === 0 ? "meter" : "", text: tellMeterTest(test) })),
+			{ word: "clause", text: basis },
+			...applies.regions.map((region, index) => ({
+				word: index === 0 ? "applies" : "",
+				text: `in region ${region}: ${applies.rules.join(", ")}`,
+			})),
+			...(applies.differs === undefined ? [] : [{ word: "", text: applies.differs }]),
 		],
-		plans: [...numbered("Wrong", rule.wrong), ...numbered("Right", rule.right)],
+		plans: [...numbered("wrong", "Wrong", rule.wrong), ...numbered("right", "Right", rule.right)],
 	};
 }
 
 /** `Wrong:` for one plan, `Wrong 1:` and `Wrong 2:` for two. */
-function numbered(word: string, texts: readonly string[]): Page["plans"] {
-	return texts.map((text, index) => ({ word: texts.length === 1 ? word : `${word} ${index + 1}`, text }));
+function numbered(sort: "wrong" | "right", word: string, texts: readonly string[]): Page["plans"] {
+	return texts.map((text, index) => ({ sort, word: texts.length === 1 ? word : `${word} ${index + 1}`, text }));
 }
 
 function pageOfProblem(problem: Problem): Page {
@@ -85,7 +95,7 @@ function pageOfKind(kind: Kind): Page {
 			...(kind.stands.includes("hop") ? [{ word: "anything", text: shared }] : []),
 			...tellAnatomy(kind),
 		],
-		plans: [{ word: "Example", text: kind.example }],
+		plans: [{ sort: "example", word: "Example", text: kind.example }],
 	};
 }
 

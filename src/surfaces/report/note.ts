@@ -109,7 +109,8 @@ function tellPlace(span: Span): string {
 	return `${span.file}:${span.line}:${span.column}`;
 }
 
-function tellFigure(figure: Figure): string {
+/** `protection 20 A, limit 15 A (NFPA 70 240.4(D))`. */
+export function tellFigure(figure: Figure): string {
 	const unit = figure.unit === "" ? "" : ` ${figure.unit}`;
 	const source = figure.source === "" ? "" : ` (${figure.source})`;
 	return `${figure.name} ${formatNumber(figure.found)}${unit}, limit ${formatNumber(figure.limit)}${unit}${source}`;
