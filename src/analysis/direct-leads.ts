@@ -19,6 +19,10 @@ export interface ExposedLead {
 	readonly reaches: readonly string[];
 	/** The device at its farthest end, and metres to it along the conductors; undefined length: one of them is not known. */
 	readonly farthest: { readonly device: Protection; readonly metres: number | undefined } | undefined;
+	/** Whether it begins at the device ahead of it, not at a bus or post behind that. */
+	readonly atDevice: boolean;
+	/** Devices at its ends, each with the point on its other side. */
+	readonly devices: ReadonlyMap<Protection, number>;
 	/** Amperes that the devices at all its ends let through together: each may hold to its own, and the lead still carry more than it may. */
 	readonly together: number;
 	/** A device on its ways that is itself larger than the lead may have. */
@@ -91,14 +95,14 @@ class LeadWalk {
 		const reaches = new Set<string>();
 		let farthest: ExposedLead["farthest"];
 		let overrated: Protection | undefined;
-		const met = new Set<Protection>();
+		const met = new Map<Protection, number>();
 		const waiting: { point: number; metres: number | undefined }[] = [];
 		for (const point of this.beyond(first)) waiting.push({ point, metres: first.length ?? inBox(first) });
 		for (const { point, metres } of waiting) {
 			const use = this.uses.get(point);
 			if (use !== undefined) reaches.add(use);
-			const meet = (device: Protection): void => {
-				met.add(device);
+			const meet = (device: Protection, beyond: number): void => {
+				met.set(device, beyond);
 				if ((device.rating ?? 0) > (limit?.largest ?? Number.POSITIVE_INFINITY)) overrated ??= device;
 				if (farthest === undefined || (metres ?? Number.POSITIVE_INFINITY) > (farthest.metres ?? 0))
 					farthest = { device, metres };
@@ -108,7 +112,7 @@ class LeadWalk {
 				const device = by.kind === "link" ? this.circuit.protections[by.link.protection ?? -1] : undefined;
 				const back = this.exposure.get(point)?.by;
 				const isBack = back?.by.kind === "link" && by.kind === "link" && back.by.link === by.link;
-				if (device !== undefined && !isBack && this.exposure.get(to)?.by?.from !== point) meet(device);
+				if (device !== undefined && !isBack && this.exposure.get(to)?.by?.from !== point) meet(device, to);
 			}
 			for (const next of this.children.get(point) ?? []) {
 				const by = this.exposure.get(next)?.by?.by;
@@ -125,7 +129,7 @@ class LeadWalk {
 					waiting.push({ point: next, metres });
 					continue;
 				}
-				meet(device);
+				meet(device, next);
 			}
 		}
 		const part = start === undefined ? undefined : this.circuit.points[start];
@@ -137,7 +141,9 @@ class LeadWalk {
 			exposure,
 			reaches: [...reaches],
 			farthest,
-			together: [...met].reduce((sum, { rating }) => sum + (rating ?? 0), 0),
+			atDevice: exposure.by?.by.kind === "link" && exposure.by.by.link.protection !== undefined,
+			devices: met,
+			together: [...met.keys()].reduce((sum, { rating }) => sum + (rating ?? 0), 0),
 			overrated,
 			atBattery: source?.sort === "battery",
 		};

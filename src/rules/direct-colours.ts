@@ -24,10 +24,14 @@ export function findMisleadingDirect({ circuit, landings }: Analysis, { direct }
 		return suits ? [] : [{ conductor, carries }];
 	});
 	const root = landings.misplaced[0]?.root;
-	return [...groupBy(found, ({ conductor }) => conductor.cable ?? conductor.name)].flatMap(([tag, group]) => {
+	// Behind one mix-up all that follows is one thing to tell.
+	return [
+		...groupBy(found, ({ conductor }) => (root === undefined ? (conductor.cable ?? conductor.name) : "")),
+	].flatMap(([, group]) => {
 		const [first] = group;
 		if (first === undefined) return [];
 		const { carries } = first;
+		const tag = first.conductor.cable ?? first.conductor.name;
 		const usual = coloursOf(region, carries, rules);
 		return [
 			finding({

@@ -3,36 +3,58 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type ExposedLead, findExposedLeads } from "../analysis/direct-leads.ts";
 import { directLimit } from "../analysis/direct-limit.ts";
 import { tellWay } from "../analysis/network.ts";
+import { batteryWithin } from "../analysis/own-fuses.ts";
 import { traceExposure } from "../analysis/protection.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames, startSentence } from "../base/wording.ts";
-import type { Circuit } from "../circuit/circuit.ts";
+import type { Circuit, Protection, Source } from "../circuit/circuit.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
 import { type DeviceDistance, deviceDistance } from "../handbook/dc-protection.ts";
 import { citation, type Provenance } from "../handbook/provenance.ts";
 import { findOverModes } from "./over-modes.ts";
 
-/** Leads with nothing that opens before what they feed. */
+/** Leads with nothing that opens before what they feed, and batteries with no device but that of another one. */
 export function findUnprotected(analysis: Analysis, code: string): Finding[] {
 	return findOverModes(analysis, (state) =>
-		leadsOf(analysis, state)
-			.filter(({ exposure, farthest, reaches }) => exposure.device === undefined && (reaches.length > 0 || !farthest))
-			.map((lead) => {
-				const what = lead.reaches.length === 0 ? "" : ` before ${listNames(lead.reaches)}`;
-				const { limit } = lead;
-				return finding({
+		leadsOf(analysis, state).flatMap((lead) => {
+			const { exposure, farthest, reaches, limit } = lead;
+			const other = reaches.length > 0 ? undefined : findOtherOwner(analysis.circuit, state, lead);
+			const isBare = exposure.device === undefined && (reaches.length > 0 || farthest === undefined);
+			if (!isBare && other === undefined) return [];
+			const what = other === undefined ? (reaches.length === 0 ? "" : ` before ${listNames(reaches)}`) : "";
+			const only = other === undefined ? "" : `: ${other.device.part} is the fuse of ${other.battery.name}`;
+			return [
+				finding({
 					...placeOf(analysis.circuit, state, lead, code),
 					level: "danger",
-					title: `No fuse or breaker protects ${tellLead(lead)} from ${lead.exposure.source}${what}`,
+					title: `No fuse or breaker protects ${tellLead(lead)} from ${exposure.source}${what}${only}`,
 					label: "nothing opens before it",
-					why: `A short circuit anywhere on it draws all that ${lead.exposure.source} can give, and it burns from end to end.`,
-					help: `Put a fuse${limit === undefined ? "" : ` of ${formatNumber(limit.largest, 1)} A or less`} at ${lead.exposure.source}, ${tellNear(analysis.circuit)}.`,
+					also: other === undefined ? [] : [{ span: other.device.span, label: `at ${other.battery.name}` }],
+					why: `A short circuit anywhere on it draws all that ${exposure.source} can give, and it burns from end to end.`,
+					help: `Put a fuse${limit === undefined ? "" : ` of ${formatNumber(limit.largest, 1)} A or less`} at ${exposure.source}, ${tellNear(analysis.circuit)}.`,
 					basis: citation(dcClause("device at the source").provenance),
-				});
-			}),
+				}),
+			];
+		}),
 	);
+}
+
+/** The battery whose own fuse is all that stands at the end of a lead from another battery. */
+function findOtherOwner(
+	circuit: Circuit,
+	{ direct }: ModeState,
+	lead: ExposedLead,
+): { readonly device: Protection; readonly battery: Source } | undefined {
+	if (direct === undefined || lead.exposure.device !== undefined || !lead.atBattery || !isTooLong(circuit, lead))
+		return undefined;
+	const { near } = distancesOf(circuit, true);
+	for (const [device, beyond] of lead.devices) {
+		const battery = batteryWithin(direct.network, beyond, near.metres + hair);
+		if (battery !== undefined) return { device, battery };
+	}
+	return undefined;
 }
 
 /** Leads behind a device that is larger than they may have, before something they feed. */
@@ -45,7 +67,11 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 			// What is behind the device tells of it, where that is as thin.
 			const isOverrated = overrated !== undefined && !blamed.has(overrated);
 			const isBehind =
-				exposure.device !== undefined && (reaches.length > 0 || farthest === undefined || isOverdrawn(lead));
+				exposure.device !== undefined &&
+				(reaches.length > 0 ||
+					farthest === undefined ||
+					isOverdrawn(lead) ||
+					isLongBehindDevice(analysis.circuit, lead));
 			const device = isBehind ? exposure.device : isOverrated ? overrated : undefined;
 			const amperes = isBehind ? exposure.amperes : (overrated?.rating ?? 0);
 			if (device === undefined || limit === undefined) return [];
@@ -121,6 +147,9 @@ export function findTooFar(analysis: Analysis, code: string): Finding[] {
 		leadsOf(analysis, state).flatMap((lead) => {
 			const { farthest, reaches } = lead;
 			if (reaches.length > 0 || farthest === undefined || isOverdrawn(lead)) return [];
+			// What is too thin for the device it begins at, or has none of its own at all, is told as that.
+			if (isLongBehindDevice(analysis.circuit, lead)) return [];
+			if (findOtherOwner(analysis.circuit, state, lead) !== undefined) return [];
 			const { near, sheathed } = distancesOf(analysis.circuit, lead.atBattery);
 			const { metres, device } = farthest;
 			const isLong = metres !== undefined && metres > near.metres + hair;
@@ -157,6 +186,16 @@ export function findTooFar(analysis: Analysis, code: string): Finding[] {
 /** Whether the devices at the ends of a lead behind a device let more through together than it may have. */
 function isOverdrawn({ exposure, limit, together }: ExposedLead): boolean {
 	return exposure.device !== undefined && limit !== undefined && together > limit.largest;
+}
+
+/** Whether a lead begins at a device that is too large for it, and runs on further than it may before the next. */
+function isLongBehindDevice(circuit: Circuit, lead: ExposedLead): boolean {
+	return lead.atDevice && lead.exposure.device !== undefined && isTooLong(circuit, lead);
+}
+
+function isTooLong(circuit: Circuit, { farthest, atBattery }: ExposedLead): boolean {
+	const metres = farthest?.metres;
+	return metres !== undefined && metres > distancesOf(circuit, atBattery).near.metres + hair;
 }
 
 /** Lengths are read to the tenth of an inch. */

@@ -7,6 +7,7 @@ import { sortOfRole } from "../analysis/poles.ts";
 import { type Finding, finding, type Level } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import type { Conductor } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
 import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
 import { keyOfShortPanel } from "./leg-missing.ts";
 import { keyOfLoad } from "./load-voltage-wrong.ts";
@@ -145,6 +146,8 @@ function tellLoose(state: ModeState, conductor: Conductor, which: 0 | 1): Findin
 	const end = conductor.ends[which];
 	const box = end.enclosure.name;
 	const isLive = isLiveLoose(state, conductor, which);
+	const isDirect = systemOfRole(conductor.role) === "dc";
+	const { poles } = isDirect ? (state.direct ?? state) : state;
 	const other = conductor.ends[which === 0 ? 1 : 0].point;
 	return finding({
 		code: endLoose.code,
@@ -153,9 +156,11 @@ function tellLoose(state: ModeState, conductor: Conductor, which: 0 | 1): Findin
 		span: end.span,
 		label: isLive ? "live and on nothing" : "on nothing",
 		marks: [conductor.name],
-		path: isLive && other !== undefined ? (state.poles.reachOf(other, "hot")?.pathTo(other) ?? []) : [],
+		path: isLive && other !== undefined ? (poles.reachOf(other, "hot")?.pathTo(other) ?? []) : [],
 		why: isLive
-			? endLoose.why
+			? isDirect
+				? "A loose positive that touches the chassis or a negative makes a short circuit, and what it touches burns."
+				: endLoose.why
 			: "An end that nothing holds can touch something live, and nobody knows what it was meant for.",
 		help: `In ${box}, land ${conductor.name}, or cap it: \`${conductor.name} capped\`.`,
 		basis: endLoose.basis,
@@ -164,10 +169,12 @@ function tellLoose(state: ModeState, conductor: Conductor, which: 0 | 1): Findin
 }
 
 /** Whether a hot reaches the conductor from its other end. */
-function isLiveLoose({ poles }: ModeState, conductor: Conductor, which: 0 | 1): boolean {
+function isLiveLoose(state: ModeState, conductor: Conductor, which: 0 | 1): boolean {
 	const end = conductor.ends[which];
 	const other = conductor.ends[which === 0 ? 1 : 0].point;
-	return end.state === "loose" && other !== undefined && poles.sortsAt(other).has("hot");
+	if (end.state !== "loose" || other === undefined) return false;
+	const { poles } = systemOfRole(conductor.role) === "dc" ? (state.direct ?? state) : state;
+	return poles.sortsAt(other).has("hot");
 }
 
 function tellWay({ poles, network: { circuit } }: ModeState, { victims }: Break): Finding["path"] {

@@ -11,7 +11,7 @@ feed a1 from A1.+ by single 2/0 red
   2 ft to plus: bus 400 A
 feed a2 from A2.+ by single 2/0 red
   2 ft to plus
-//        ^^^^ protection-too-far "F1 stands 48 in along the conductor from A2; 18 in is the most"
+//        ^^^^ protection-missing "No fuse or breaker protects 2/0 AWG in a1-2 and a2-1 from A2: F1 is the fuse of A1"
 feed b1 from A1.- by single 2/0 black
   2 ft to minus: bus 400 A
 feed b2 from A2.- by single 2/0 black
