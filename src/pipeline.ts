@@ -23,8 +23,21 @@ export interface CheckResult {
 	/** False where there is nothing that could be drawn. */
 	readonly understood: boolean;
 	readonly analysis: Analysis;
+	readonly scope: CheckScope;
 	/** The texts that the plan uses, by the names of their files in findings. */
 	readonly used: ReadonlyMap<string, string>;
+}
+
+/** What was looked at in a check, so that a report without findings does not claim more than was done. */
+export interface CheckScope {
+	/** How many rules were asked: those for its region and place. */
+	readonly rules: number;
+	/** The source modes in which everything was asked. */
+	readonly modes: readonly string[];
+	readonly parts: number;
+	readonly conductors: number;
+	/** Whether lines were left out because they were not understood. */
+	readonly incomplete: boolean;
 }
 
 /** Reads, builds and checks a plan text; `file` is the name it goes by in findings, `find` finds what it uses. */
@@ -37,7 +50,15 @@ export function checkPlan(text: string, file: string, find?: FindSource): CheckR
 	const wiring = applicable.flatMap((rule) => rule.check(analysis));
 	const all = followUnreadFiles([...said, ...built.findings, ...wiring]);
 	const findings = numberFindings(applyAcceptances(all, plan, ruleNames));
-	return { file, findings, understood: built.circuit.parts.length > 0, analysis, used };
+	const { parts, conductors, modes } = built.circuit;
+	const scope = {
+		rules: applicable.length,
+		modes: modes.map((mode) => mode.name),
+		parts: parts.length,
+		conductors: conductors.length,
+		incomplete: plan.incomplete,
+	};
+	return { file, findings, understood: parts.length > 0, analysis, scope, used };
 }
 
 /** What the texts say. A step of its own, so that their trees are let go before the circuit is built. */

@@ -61,6 +61,8 @@ export interface Finding {
 	readonly key: string;
 	/** The key of the finding that this one follows from. */
 	readonly consequenceOf?: string;
+	/** Set where it tells that something was not checked because a fact is missing. */
+	readonly unchecked?: true;
 	/** The builder's reason, where an `accept` line stands behind it. */
 	readonly accepted?: string;
 }

@@ -166,6 +166,7 @@ function tellUnknown(analysis: Analysis, overload: Overload): Finding {
 	return finding({
 		...sharedSlots(analysis, overload),
 		level: "note",
+		unchecked: true,
 		title: `Load of ${demand.device.part} not checked: the power of ${listNames(names)} is missing`,
 		also: placesOfLoads(analysis, names),
 		marks: [demand.device.part, ...names],

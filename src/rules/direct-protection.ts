@@ -162,6 +162,7 @@ export function findTooFar(analysis: Analysis, code: string): Finding[] {
 				finding({
 					...placeOf(analysis.circuit, state, lead, code),
 					level: metres === undefined || isSheathed ? "note" : "error",
+					...(metres === undefined ? { unchecked: true as const } : {}),
 					title:
 						metres === undefined
 							? `How far ${device.part} stands from ${startOf(lead)} is not checked: a length is missing`

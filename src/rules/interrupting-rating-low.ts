@@ -111,6 +111,7 @@ function judge({ circuit }: Analysis, device: Protection, batteries: readonly So
 		finding({
 			...slots,
 			level: "note",
+			unchecked: true,
 			title: `Whether ${device.part} can open a short circuit is not checked: ${lacking.join(" and ")} ${lacking.length === 1 ? "is" : "are"} not said`,
 			help: "Write `fault` and `interrupting` with what the makers' papers say.",
 		}),

@@ -133,6 +133,7 @@ function tellNotKnown(analysis: Analysis, group: ExposedGroup): Finding {
 		basis: first.limit?.source ?? protectionTooLarge.basis,
 		...placeOf(analysis, protectionTooLarge.code, group),
 		level: "note",
+		unchecked: true,
 		title: `Protection of ${tellConductors(group)} not checked: ${missing} is missing`,
 		why: limit === undefined ? "Whether the device opens in time cannot be told." : `${startSentence(limit.because)}.`,
 		help:

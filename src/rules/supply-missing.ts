@@ -80,6 +80,7 @@ function tell(parts: readonly Part[]): Finding[] {
 		finding({
 			code: supplyMissing.code,
 			level: "warning",
+			unchecked: true,
 			title: `Nothing feeds ${listNames(owners)} in any mode, so nothing about ${owners.length === 1 ? "it" : "them"} is checked`,
 			span: first.span,
 			label: "fed by nothing",

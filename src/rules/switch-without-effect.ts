@@ -207,6 +207,7 @@ function tellUntried({ circuit }: Analysis, switches: readonly string[]): Findin
 	return finding({
 		code: switchWithoutEffect.code,
 		level: "note",
+		unchecked: true,
 		title: `Positions of ${listNames(switches)} not checked one by one: there are too many`,
 		span: certain(first, "a switch").span,
 		label: "all of their ways count as on at once",

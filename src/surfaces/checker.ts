@@ -2,7 +2,7 @@
 
 import type { NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
-import type { TidiedPlan, TidyWish } from "../pipeline.ts";
+import type { CheckScope, TidiedPlan, TidyWish } from "../pipeline.ts";
 import type { FindSource } from "../syntax/sources.ts";
 
 /** A checked plan: what was found, and what can be made of it. */
@@ -12,6 +12,7 @@ export interface CheckedPlan {
 	readonly understood: boolean;
 	/** The texts that the plan uses, by the names of their files in findings. */
 	readonly used: ReadonlyMap<string, string>;
+	readonly scope: CheckScope;
 	readonly draw: (sheets: SheetChoice) => Promise<readonly Sheet[]>;
 	readonly show: () => Shown;
 	/** The text of the plan with everything said that was inferred. */
@@ -26,7 +27,7 @@ export type TidyPlan = (text: string, file: string, wish: TidyWish) => Promise<T
 
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
 export const sheetChoices = ["all", "wiring", "direct-current", "one-line"] as const satisfies readonly SheetChoice[];
-export type { SheetChoice, TidiedPlan };
+export type { CheckScope, SheetChoice, TidiedPlan };
 
 /** A drawn sheet. The name tells it from the others of its plan: `wiring`, `direct-current`, `one-line`. */
 export interface Sheet {

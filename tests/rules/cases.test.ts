@@ -66,6 +66,7 @@ describe.each(rules)("$code", (rule) => {
 				expect(finding.marks.length).toBeGreaterThan(0);
 				expect(finding.marks.filter((mark) => !names.has(mark))).toEqual([]);
 				expect(finding.title).not.toMatch(/[.]$|undefined/);
+				expect(finding.unchecked ?? false).toBe(/ (not|is|are) checked|nothing about .* checked/.test(finding.title));
 				expect(finding.help).not.toMatch(/undefined/);
 				expect(finding.path.filter((step) => !names.has(step.point))).toEqual([]);
 				expect(

@@ -37,6 +37,7 @@ const findings: fc.Arbitrary<NumberedFinding> = fc
 		modes: fc.array(words),
 		accepted: words,
 		consequenceOf: words,
+		unchecked: fc.constant(true as const),
 	})
 	.map((slots) => ({ ...finding({ code: "ground-broken", why: "w", help: "h", basis: "b", ...slots }), number: 1 }));
 
@@ -59,8 +60,18 @@ test("the report of the command fits it too, and holds what was found", async ()
 	expect(fits(report), JSON.stringify(fits.errors)).toBe(true);
 	expect(messages).toBe("");
 	expect(report.plans).toEqual([
-		{ file: "a.ferrule", understood: true, counts: { danger: 0, error: 1, warning: 0, note: 0, accepted: 1 } },
-		{ file: "b.ferrule", understood: false, counts: { danger: 0, error: 0, warning: 0, note: 0, accepted: 0 } },
+		{
+			file: "a.ferrule",
+			understood: true,
+			counts: { danger: 0, error: 1, warning: 0, note: 0, accepted: 1, acceptedDangers: 0 },
+			checked: { rules: 3, modes: ["shore"], parts: 2, conductors: 3, incomplete: false },
+		},
+		{
+			file: "b.ferrule",
+			understood: false,
+			counts: { danger: 0, error: 0, warning: 0, note: 0, accepted: 0, acceptedDangers: 0 },
+			checked: { rules: 3, modes: ["shore"], parts: 2, conductors: 2, incomplete: true },
+		},
 	]);
 	expect(report.findings[0]).toEqual({
 		number: 1,
@@ -81,6 +92,7 @@ test("the report of the command fits it too, and holds what was found", async ()
 		modes: [],
 		marks: [],
 		also: [],
+		unchecked: false,
 		consequenceOf: null,
 		accepted: null,
 	});

@@ -76,6 +76,7 @@ export const findWords: CheckPlan = (text, file) => {
 		findings: findings.map((each, index) => ({ ...each, number: index + 1 })),
 		understood,
 		used: new Map(),
+		scope: { rules: 3, modes: ["shore"], parts: 2, conductors: text.split("\n").length, incomplete: !understood },
 		draw: async (choice) =>
 			["wiring", "one-line"]
 				.filter((name) => choice === "all" || choice === name)

@@ -35,6 +35,42 @@ const numbered = (number: number, slots: Partial<FindingSlots>): NumberedFinding
 const write = (findings: readonly NumberedFinding[], width = 80, colours = false, text = plan) =>
 	writeText([{ file: "van.ferrule", text, findings }], { width, paint: choosePaint(colours) });
 
+describe("what was checked", () => {
+	const scope = { rules: 57, modes: ["shore", "inv"], parts: 9, conductors: 1, incomplete: false };
+	const report = (file: string, findings: readonly NumberedFinding[], changes: Partial<typeof scope> = {}) => ({
+		file,
+		text: plan,
+		findings,
+		scope: { ...scope, ...changes },
+	});
+	const gap = (number: number) => numbered(number, { level: "note", unchecked: true });
+	const tell = (...reports: ReturnType<typeof report>[]) =>
+		writeText(reports, { width: 500, paint: choosePaint(false) });
+
+	test("is told of one plan with its modes", () => {
+		expect(tell(report("a", []))).toContain("Checked: 57 rules on 9 parts and 1 conductor, on shore and on inv.\n");
+	});
+
+	test("and what was not, by number and in the line of counts", () => {
+		const text = tell(report("a", [numbered(1, {}), gap(2), gap(3)]));
+		expect(text).toContain("on inv. Not checked for want of facts: see 2 and 3.\n");
+		expect(text).toMatch(/\na: 1 danger, 2 notes; 2 things not checked\n$/);
+	});
+
+	test("of several plans in a sum, what was not checked plan by plan", () => {
+		const text = tell(report("a", [gap(1)]), report("b\u001b", [gap(1), gap(2)]), report("c", []));
+		expect(text).toContain(
+			"Checked: 3 plans with 27 parts and 3 conductors. Not checked for want of facts: see 1 of a, ",
+		);
+		expect(text).toContain("see 1 of a, 1 and 2 of b\\x1b.");
+		expect(text).toMatch(/\n3 plans: 3 notes; 3 things not checked\n$/);
+	});
+
+	test("and that lines were left out", () => {
+		expect(tell(report("a", [], { incomplete: true }))).toContain(" Lines that were not understood are left out");
+	});
+});
+
 const full = numbered(1, {
 	key: "root",
 	label: "no ground arrives here",

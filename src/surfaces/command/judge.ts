@@ -28,6 +28,7 @@ export function judge(input: PlanInput, world: World): Judgement {
 		text: input.text ?? "",
 		used: checked?.used ?? new Map(),
 		findings: [...found, ...read],
+		scope: checked?.scope,
 		understood: checked?.understood ?? false,
 		checked: checked?.understood === true ? checked : undefined,
 		input,

@@ -8,10 +8,15 @@ import { countFindings, type PlanReport } from "./report.ts";
 export function writeJson(plans: readonly (PlanReport & { readonly understood: boolean })[]): string {
 	const report = {
 		schema: 1,
-		plans: plans.map(({ file, understood, findings }) => {
+		plans: plans.map(({ file, understood, scope, findings }) => {
 			const { levels, accepted } = countFindings(findings);
 			const all = Object.values(accepted).reduce((sum, number) => sum + number, 0);
-			return { file, understood, counts: { ...levels, accepted: all } };
+			return {
+				file,
+				understood,
+				counts: { ...levels, accepted: all, acceptedDangers: accepted.danger },
+				checked: scope ?? null,
+			};
 		}),
 		findings: plans.flatMap((plan) => plan.findings.map(toJson)),
 	};
@@ -45,6 +50,7 @@ function toJson(finding: NumberedFinding) {
 			endColumn: place.span.endColumn,
 			label: place.label,
 		})),
+		unchecked: finding.unchecked ?? false,
 		consequenceOf: finding.consequenceOf ?? null,
 		accepted: finding.accepted ?? null,
 	};

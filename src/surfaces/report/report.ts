@@ -2,6 +2,7 @@
 
 import type { NumberedFinding } from "../../base/finding.ts";
 import { type Level, levels } from "../../base/finding.ts";
+import type { CheckScope } from "../checker.ts";
 import { visible } from "./visible.ts";
 
 /** One plan as it was read and judged. */
@@ -12,6 +13,8 @@ export interface PlanReport {
 	/** The texts that it uses, by the names of their files, where it uses any. */
 	readonly used?: ReadonlyMap<string, string>;
 	readonly findings: readonly NumberedFinding[];
+	/** What was looked at; undefined where nothing could be read. */
+	readonly scope?: CheckScope | undefined;
 }
 
 /** How many findings are told one by one; the number of all is told besides. */
@@ -39,7 +42,7 @@ function tellCounts(counts: Counts): string {
 }
 
 /** `1 error`, `2 errors`. */
-function tellNumber(number: number, word: string): string {
+export function tellNumber(number: number, word: string): string {
 	return `${number} ${word}${number === 1 ? "" : "s"}`;
 }
 
@@ -49,7 +52,9 @@ export function summarise(plans: readonly PlanReport[], leftOut: number): string
 	const [only] = plans;
 	const subject = plans.length === 1 && only !== undefined ? visible(only.file) : tellNumber(plans.length, "plan");
 	const rest = leftOut > 0 ? ` (${findings.length} in all, ${leftOut} not listed here)` : "";
-	return `${subject}: ${tellCounts(countFindings(findings))}${rest}`;
+	const unchecked = findings.filter((finding) => finding.unchecked === true).length;
+	const gap = unchecked > 0 ? `; ${tellNumber(unchecked, "thing")} not checked` : "";
+	return `${subject}: ${tellCounts(countFindings(findings))}${rest}${gap}`;
 }
 
 /** Whether a finding of this level or worse stands that the builder has not accepted. */

@@ -2,6 +2,7 @@
 import type { NumberedFinding } from "../../base/finding.ts";
 import { type Setting, writeNote } from "./note.ts";
 import { countFindings, mostPrinted, type PlanReport, summarise } from "./report.ts";
+import { tellScope } from "./scope.ts";
 import { wrap } from "./visible.ts";
 
 /** The report for a person at a terminal; ends with the line of counts. */
@@ -19,7 +20,9 @@ export function writeText(plans: readonly PlanReport[], setting: Setting): strin
 		}
 	}
 	const all = plans.reduce((sum, plan) => sum + plan.findings.length, 0);
-	return [...notes, ...writeCaution(plans, setting.width), summarise(plans, all - told), ""].join("\n");
+	const scope = tellScope(plans);
+	const checked = scope === "" ? [] : wrap(scope, setting.width);
+	return [...notes, ...checked, ...writeCaution(plans, setting.width), summarise(plans, all - told), ""].join("\n");
 }
 
 function linesOf(text: string): readonly string[] {
