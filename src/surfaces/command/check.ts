@@ -1,12 +1,14 @@
-// `ferrule check`: what is miswired in each plan, as text, as one line each, or as JSON.
+// `ferrule check`: what is miswired in each plan, in the form that is asked for.
+import { writeGithub } from "../report/github.ts";
 import { writeJson } from "../report/json.ts";
 import { mostPrinted, summarise } from "../report/report.ts";
+import { writeSarif } from "../report/sarif.ts";
 import { writeShort } from "../report/short.ts";
 import { writeText } from "../report/text.ts";
 import { status } from "../status.ts";
 import { readInputs } from "./inputs.ts";
 import { type Judgement, judgeAll, statusOf } from "./judge.ts";
-import { asOption, colourOption, failOnOption, forms, libraryOption, stdinNameOption } from "./options.ts";
+import { asReportOption, colourOption, failOnOption, libraryOption, reportForms, stdinNameOption } from "./options.ts";
 import { chooseSetting } from "./setting.ts";
 import { type Call, choiceOf, type Verb } from "./verb.ts";
 import type { World } from "./world.ts";
@@ -19,11 +21,12 @@ export const check: Verb = {
 		"Reads each PLAN, traces every conductor, and reports what is wrong: the worst first. A PLAN is a file, a folder (all its *.ferrule), or `-` for standard input.",
 		`At most ${mostPrinted} findings are listed as text; how many there are is always told, and json holds them all.`,
 	],
-	options: [asOption, failOnOption, libraryOption, stdinNameOption, colourOption],
+	options: [asReportOption, failOnOption, libraryOption, stdinNameOption, colourOption],
 	examples: [
 		{ call: "ferrule check van.ferrule", says: "a note on each finding" },
 		{ call: "ferrule check plans --as short", says: "one line each, for all plans of a folder" },
 		{ call: "ferrule check van.ferrule --as json", says: "for programs; see grammar/findings.schema.json" },
+		{ call: "ferrule check plans --as sarif", says: "for programs that gather findings of many tools" },
 		{ call: "ferrule check - --stdin-name van.ferrule < van.ferrule", says: "a text that is not yet saved" },
 		{ call: "ferrule check van.ferrule --fail-on warning", says: "status 1 for warnings too" },
 	],
@@ -38,17 +41,30 @@ export const check: Verb = {
 };
 
 function writeReport(judgements: readonly Judgement[], call: Call, world: World): void {
-	switch (choiceOf(call, asOption.name, forms)) {
+	switch (choiceOf(call, asReportOption.name, reportForms)) {
 		case "text":
 			world.output.write(writeText(judgements, chooseSetting(call, world, world.output)));
 			break;
-		case "short": {
-			const { text, leftOut } = writeShort(judgements);
-			world.output.write(text);
-			world.messages.write(`${summarise(judgements, leftOut)}\n`);
+		case "short":
+			writeLines(writeShort(judgements), judgements, world);
 			break;
-		}
+		case "github":
+			writeLines(writeGithub(judgements), judgements, world);
+			break;
 		case "json":
 			world.output.write(writeJson(judgements));
+			break;
+		case "sarif":
+			world.output.write(writeSarif(judgements, world.pages(), world.version));
 	}
+}
+
+/** A line a finding; how many there are is a message. */
+function writeLines(
+	{ text, leftOut }: { readonly text: string; readonly leftOut: number },
+	judgements: readonly Judgement[],
+	world: World,
+): void {
+	world.output.write(text);
+	world.messages.write(`${summarise(judgements, leftOut)}\n`);
 }

@@ -39,7 +39,7 @@ export interface Inputs {
 /** Reads every plan that the operands of `call` name, each once. */
 export async function readInputs(call: Call, world: World): Promise<Inputs> {
 	const plans: PlanInput[] = [];
-	const name = call.options.get(asOption.name) === "json" ? relativeNameOf : nameOf;
+	const name = formsForPrograms.has(call.options.get(asOption.name) ?? "") ? relativeNameOf : nameOf;
 	let worst: number = status.fine;
 	const fail = (why: string): void => {
 		world.messages.write(`ferrule: ${visible(why)}.\n`);
@@ -77,6 +77,9 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 	}
 	return { plans, status: worst };
 }
+
+/** Forms in which names are relative wherever a plan lies. */
+const formsForPrograms: ReadonlySet<string> = new Set(["json", "sarif", "github"]);
 
 /** The extension of a plan. */
 export const planExtension = ".ferrule";

@@ -4,6 +4,8 @@ import type { Option } from "./verb.ts";
 
 /** The forms a report can take; the first is what is meant where nothing is said. */
 export const forms = ["text", "short", "json"] as const;
+/** The forms that a report of what was found can take besides: for tools that gather findings, and for a code host. */
+export const reportForms = [...forms, "sarif", "github"] as const;
 /** The levels at which a run counts as failed; accepted findings never count. */
 export const failLevels = ["error", "warning", "note", "never"] as const;
 /** When colours are used. */
@@ -13,6 +15,12 @@ export const asOption: Option = {
 	name: "as",
 	value: { word: "FORM", choices: forms },
 	summary: "text to read, short for one line each, json for programs",
+};
+
+export const asReportOption: Option = {
+	name: asOption.name,
+	value: { word: "FORM", choices: reportForms },
+	summary: "text to read, short for one line each, json or sarif for programs, github for remarks on a change",
 };
 
 export const failOnOption: Option = {

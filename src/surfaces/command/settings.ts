@@ -2,7 +2,7 @@
 
 import type { Failure } from "../files/system.ts";
 import { status } from "../status.ts";
-import { asOption, colourOption, failOnOption } from "./options.ts";
+import { asReportOption, colourOption, failOnOption } from "./options.ts";
 import { readOptions } from "./parse-call.ts";
 import type { Call, Option, Verb } from "./verb.ts";
 
@@ -10,7 +10,7 @@ import type { Call, Option, Verb } from "./verb.ts";
 export const settingsVariable = "FERRULE_OPTIONS";
 
 /** What may be set so: how a report looks and when it fails, never what is read or written. */
-export const settable: readonly Option[] = [asOption, colourOption, failOnOption];
+export const settable: readonly Option[] = [asReportOption, colourOption, failOnOption];
 
 /** The call with the settings filled in where the verb takes them and the call is silent. */
 export function addSettings(call: Call, verb: Verb, text: string | undefined): Call | Failure {
