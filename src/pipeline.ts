@@ -8,10 +8,13 @@ import { type CircuitRecord, recordCircuit } from "./documents/circuit-record.ts
 import { findEnergised } from "./documents/energised.ts";
 import { tellSharedNeutrals } from "./documents/neutral-account.ts";
 import type { SheetChoice } from "./drawing/sheet-set.ts";
+import type { JudgedMistake } from "./mistakes/mistake.ts";
 import { buildPlan } from "./plan/build-plan.ts";
 import { followUnreadFiles } from "./plan/files-unread.ts";
+import type { Plan } from "./plan/plan.ts";
 import { applyAcceptances } from "./rules/acceptance.ts";
 import { rules } from "./rules/index.ts";
+import type { Rule } from "./rules/rule.ts";
 import { readText } from "./syntax/read.ts";
 import { type FindSource, readSources } from "./syntax/sources.ts";
 
@@ -45,8 +48,7 @@ export function checkPlan(text: string, file: string, find?: FindSource): CheckR
 	const { plan, used, findings: said } = planOf(text, file, find);
 	const built = buildCircuit(plan);
 	const analysis = analyse(built.circuit);
-	const { region, rules: ruleSet } = plan.settings;
-	const applicable = rules.filter(({ applies }) => applies.regions.includes(region) && applies.rules.includes(ruleSet));
+	const applicable = rulesFor(plan);
 	const wiring = applicable.flatMap((rule) => rule.check(analysis));
 	const all = followUnreadFiles([...said, ...built.findings, ...wiring]);
 	const findings = numberFindings(applyAcceptances(all, plan, ruleNames));
@@ -59,6 +61,13 @@ export function checkPlan(text: string, file: string, find?: FindSource): CheckR
 		incomplete: plan.incomplete,
 	};
 	return { file, findings, understood: parts.length > 0, analysis, scope, used };
+}
+
+/** The rules that hold where a plan is built. */
+function rulesFor({ settings }: Plan): readonly Rule[] {
+	return rules.filter(
+		({ applies }) => applies.regions.includes(settings.region) && applies.rules.includes(settings.rules),
+	);
 }
 
 /** What the texts say. A step of its own, so that their trees are let go before the circuit is built. */
@@ -131,6 +140,19 @@ export async function tidyPlan(
 export async function writeOutPlan({ analysis, file }: CheckResult, text: string): Promise<string> {
 	const { writeOut } = await import("./writing/index.ts");
 	return writeOut({ text, ...readText(text, file) }, analysis.circuit);
+}
+
+/**
+ * Every single mistake that a hand can make in a checked plan, each judged when it is asked for: found by which rule, the same,
+ * harmless, to be found by a meter only, or missed. What makes mistakes is loaded only here.
+ */
+export async function makeMistakes({ analysis: { circuit } }: CheckResult): Promise<Iterable<JudgedMistake>> {
+	const { surveyMistakes } = await import("./mistakes/survey.ts");
+	const applicable = rulesFor(circuit.plan);
+	return surveyMistakes(circuit, (wrong) => {
+		const analysis = analyse(wrong);
+		return applicable.flatMap((rule) => rule.check(analysis));
+	});
 }
 
 const ruleNames = rules.map((rule) => rule.code);

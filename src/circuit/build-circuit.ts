@@ -9,7 +9,7 @@ import type { Circuit } from "./circuit.ts";
 import { type Equipment, placeDevices } from "./devices.ts";
 import { Draft } from "./draft.ts";
 import { tieKnots } from "./knots.ts";
-import { type ModePlan, planModes } from "./modes.ts";
+import { linksByMode, type ModePlan, planModes } from "./modes.ts";
 
 /** The circuit of a plan, and what of its landings could not be taken up. Never throws for a plan of the plan room. */
 export function buildCircuit(plan: Plan): { readonly circuit: Circuit; readonly findings: readonly Finding[] } {
@@ -19,7 +19,16 @@ export function buildCircuit(plan: Plan): { readonly circuit: Circuit; readonly 
 	pullCables(draft);
 	landAsBuilt(draft, findings);
 	tieKnots(draft);
-	const modePlan = planModes(draft, equipment);
+	const modePlan = planModes({
+		plan: draft.plan,
+		conductors: draft.conductors,
+		links: draft.links,
+		sources: equipment.sources,
+		switchovers: equipment.switchovers,
+		get pointByName() {
+			return draft.pointNames.byName;
+		},
+	});
 	const circuit = seal(draft, equipment, modePlan);
 	const [first] = plan.things;
 	if (first === undefined)
@@ -47,11 +56,7 @@ export function buildCircuit(plan: Plan): { readonly circuit: Circuit; readonly 
 	return { circuit, findings };
 }
 
-function seal(draft: Draft, equipment: Equipment, { modes, modesOfLink }: ModePlan): Circuit {
-	const links = draft.links.map((link) => {
-		const only = modesOfLink.get(link.index);
-		return only === undefined ? link : { ...link, modes: only };
-	});
+function seal(draft: Draft, equipment: Equipment, modePlan: ModePlan): Circuit {
 	const names = draft.pointNames;
 	return {
 		plan: draft.plan,
@@ -61,12 +66,13 @@ function seal(draft: Draft, equipment: Equipment, { modes, modesOfLink }: ModePl
 		// What a draft knows beyond a circuit, its knots, is of no use to anyone after this.
 		conductors: draft.conductors,
 		cables: draft.cables,
-		links,
+		links: linksByMode(draft.links, modePlan),
 		loads: equipment.loads,
 		sources: equipment.sources,
 		protections: equipment.protections,
 		groundFaults: equipment.groundFaults,
-		modes,
+		modes: modePlan.modes,
+		switchovers: equipment.switchovers,
 		get pointByName() {
 			return names.byName;
 		},

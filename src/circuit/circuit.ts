@@ -2,8 +2,18 @@
 import type { Gauge } from "../base/gauge.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
-import type { Clamp, GroundFaultPoles, PartFace, Role, Side, SourceSort, System, Termination } from "../kinds/kind.ts";
-import type { BoxFittings, Place, Plan } from "../plan/plan.ts";
+import type {
+	Clamp,
+	GroundFaultPoles,
+	PartFace,
+	Role,
+	Side,
+	SourceSort,
+	System,
+	Termination,
+	When,
+} from "../kinds/kind.ts";
+import type { BoxFittings, Place, Plan, Thing } from "../plan/plan.ts";
 
 /** Everything that is wired, in the order of the plan text. */
 export interface Circuit {
@@ -19,6 +29,8 @@ export interface Circuit {
 	readonly protections: readonly Protection[];
 	readonly groundFaults: readonly GroundFaultDevice[];
 	readonly modes: readonly Mode[];
+	/** What settles which links exist in which mode. */
+	readonly switchovers: Switchovers;
 	/** Names to positions in the lists above. */
 	readonly pointByName: ReadonlyMap<string, number>;
 	readonly conductorByName: ReadonlyMap<string, number>;
@@ -182,6 +194,12 @@ export interface Link {
 	/** Set where the contact is that of a protective device: its position in `protections`. */
 	readonly protection: number | undefined;
 	readonly span: Span;
+}
+/** Links that come and go with the mode, by their positions: on a condition, or as contacts of a transfer switch. */
+export interface Switchovers {
+	readonly conditions: ReadonlyMap<number, { readonly thing: Thing; readonly when: When }>;
+	/** The switch, and the positions in which it closes them. */
+	readonly transfers: ReadonlyMap<number, { readonly thing: Thing; readonly closed: readonly number[] }>;
 }
 export interface Contact {
 	readonly group: string;

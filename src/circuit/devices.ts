@@ -5,7 +5,7 @@ import type { Role } from "../kinds/kind.ts";
 import { foldName } from "../plan/names.ts";
 import type { Thing } from "../plan/plan.ts";
 import { strapBars } from "./bar-straps.ts";
-import type { Enclosure, GroundFaultDevice, Link, Load, Part, Protection, Source } from "./circuit.ts";
+import type { Enclosure, GroundFaultDevice, Link, Load, Part, Protection, Source, Switchovers } from "./circuit.ts";
 import type { Draft } from "./draft.ts";
 import { tieHandles } from "./handle-ties.ts";
 
@@ -15,14 +15,15 @@ export interface Equipment {
 	readonly sources: Source[];
 	readonly protections: Protection[];
 	readonly groundFaults: GroundFaultDevice[];
-	/** Conditions of links on the mode, by link position; resolved when the modes are known. */
-	readonly conditions: Map<
-		number,
-		{ readonly thing: Thing; readonly when: NonNullable<Thing["blueprint"]["links"]>[number]["when"] }
-	>;
-	/** Contacts of transfer switches, by link position: the switch, and the positions in which it closes them. */
-	readonly transfers: Map<number, { readonly thing: Thing; readonly closed: readonly number[] }>;
+	/** Resolved when the modes are known. */
+	readonly switchovers: { readonly conditions: Entries<"conditions">; readonly transfers: Entries<"transfers"> };
 }
+
+/** One of the lists of switchovers while it grows. */
+type Entries<List extends keyof Switchovers> = Map<
+	number,
+	Switchovers[List] extends ReadonlyMap<number, infer Entry> ? Entry : never
+>;
 
 /** Adds every thing of the plan to the draft. */
 export function placeDevices(draft: Draft, findings: Finding[]): Equipment {
@@ -31,8 +32,7 @@ export function placeDevices(draft: Draft, findings: Finding[]): Equipment {
 		sources: [],
 		protections: [],
 		groundFaults: [],
-		conditions: new Map(),
-		transfers: new Map(),
+		switchovers: { conditions: new Map(), transfers: new Map() },
 	};
 	const ties = tieHandles(draft.plan, findings);
 	for (const thing of draft.plan.things) placeDevice(draft, thing, equipment, ties);
@@ -88,8 +88,8 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment, ties: Rea
 		};
 		if (link.protection !== undefined) protecting.push(link.index);
 		if (spec.contact !== undefined && spec.contact.group === blueprint.transfer?.group)
-			equipment.transfers.set(link.index, { thing, closed: spec.contact.closed });
-		if (spec.when !== undefined) equipment.conditions.set(link.index, { thing, when: spec.when });
+			equipment.switchovers.transfers.set(link.index, { thing, closed: spec.contact.closed });
+		if (spec.when !== undefined) equipment.switchovers.conditions.set(link.index, { thing, when: spec.when });
 		draft.links.push(link);
 	}
 	if (blueprint.protection !== undefined)

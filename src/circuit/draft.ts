@@ -10,6 +10,7 @@ import { findLoneRoles } from "./lone-roles.ts";
 import { PointNames } from "./point-names.ts";
 import { findComing } from "./stages.ts";
 import { planLoops, type SwitchLoops } from "./switch-loops.ts";
+import { usualTermination } from "./terminations.ts";
 
 /** An end that can still be moved. */
 export type DraftEnd = { -readonly [Key in keyof End]: End[Key] } & {
@@ -259,7 +260,8 @@ export class Draft {
 		end.point = point;
 		end.state = "landed";
 		end.said = said;
-		end.termination = termination ?? this.usualTermination(conductor.stranded, certain(this.points[point], "a point"));
+		end.termination =
+			termination ?? usualTermination(conductor.stranded, certain(this.points[point], "a point"), this.plan.settings);
 		end.span = span;
 		this.landed[point] = (this.landed[point] ?? 0) + 1;
 	}
@@ -281,19 +283,6 @@ export class Draft {
 		if (here === undefined) this.knots.set(enclosure.name, new Map([[name, knot]]));
 		else here.set(name, knot);
 		return knot;
-	}
-
-	/**
-	 * How a stranded end is made up where nothing is said: fork under a screw, ring on a stud, ferrule in a cage or bar,
-	 * bare in a spring port or under a plate (common practice). The plan's `ends` setting says otherwise.
-	 */
-	private usualTermination(stranded: boolean, point: Point): Termination {
-		if (!stranded) return "solid";
-		if (point.kind === "splice") return "bare";
-		if (point.kind === "body") return "ring";
-		if (point.clamp === "screw") return this.plan.settings.ends ?? "fork";
-		if (point.clamp === "stud") return "ring";
-		return point.clamp === "cage" ? "ferrule" : "bare";
 	}
 
 	private addPoint(point: Point): void {

@@ -1,10 +1,8 @@
 // Which sources are live when: the modes as named by the builder, else one for each outside supply and one without any.
 import type { When } from "../kinds/kind.ts";
 import type { Thing } from "../plan/plan.ts";
-import type { Mode, Source } from "./circuit.ts";
-import type { Equipment } from "./devices.ts";
-import type { Draft } from "./draft.ts";
-import { settleTransfers } from "./transfers.ts";
+import type { Circuit, Link, Mode, Source } from "./circuit.ts";
+import { settleTransfers, type Wired } from "./transfers.ts";
 
 /** The modes of a plan, and for each link that is not always there, the modes in which it is. */
 export interface ModePlan {
@@ -15,25 +13,43 @@ export interface ModePlan {
 }
 
 /** Works out the modes and what each link's condition comes to in them. */
-export function planModes(draft: Draft, equipment: Equipment): ModePlan {
+export function planModes(wired: Wired): ModePlan {
 	const modes: Mode[] = [];
+	const { conditions, transfers } = wired.switchovers;
 	const modesOfLink = new Map<number, Set<string>>(
-		[...equipment.conditions.keys(), ...equipment.transfers.keys()].map((index) => [index, new Set<string>()]),
+		[...conditions.keys(), ...transfers.keys()].map((index) => [index, new Set<string>()]),
 	);
-	const wanted = draft.plan.modes.length > 0 ? draft.plan.modes : deriveModes(equipment.sources);
+	const wanted = wired.plan.modes.length > 0 ? wired.plan.modes : deriveModes(wired.sources);
 	const leftOut = wanted[mostModes]?.name;
 	for (const { name, live, positions } of wanted.slice(0, mostModes)) {
-		const { fed, standing } = settleTransfers(draft, equipment, live, positions);
+		const { fed, standing } = settleTransfers(wired, live, positions);
 		const running = live.filter((source) => !fed.has(source));
 		modes.push({ name, live: running, summary: summarise(running, [...fed], standing) });
-		for (const [index, { thing, when }] of equipment.conditions)
+		for (const [index, { thing, when }] of conditions)
 			if (holds(when, thing, running, fed)) modesOfLink.get(index)?.add(name);
-		for (const [index, { thing, closed }] of equipment.transfers) {
+		for (const [index, { thing, closed }] of transfers) {
 			const position = thing.blueprint.transfer?.positions.indexOf(standing.get(thing.name) ?? "");
 			if (position !== undefined && closed.includes(position)) modesOfLink.get(index)?.add(name);
 		}
 	}
 	return { modes, modesOfLink, ...(leftOut === undefined ? {} : { leftOut }) };
+}
+
+/** The links with the modes they exist in. */
+export function linksByMode(links: readonly Link[], { modesOfLink }: ModePlan): readonly Link[] {
+	return links.map((link) => {
+		const modes = modesOfLink.get(link.index);
+		return modes === undefined ? link : { ...link, modes };
+	});
+}
+
+/** A circuit that was rewired, with its modes settled as it is wired now: what chooses between sources goes by what reaches it. */
+export function settleAnew(circuit: Circuit): Circuit {
+	const depends =
+		circuit.switchovers.transfers.size > 0 || circuit.sources.some(({ sort }) => sort === "inverter-charger");
+	if (!depends) return circuit;
+	const modePlan = planModes(circuit);
+	return { ...circuit, modes: modePlan.modes, links: linksByMode(circuit.links, modePlan) };
 }
 
 /** The whole circuit is judged once for each mode: more sources than this are no small place's. */

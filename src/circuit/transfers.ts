@@ -1,8 +1,9 @@
 // How what chooses between sources stands in one mode: each transfer switch at a position, each inverter-charger passing or not.
 import type { Thing } from "../plan/plan.ts";
-import type { Link, Source } from "./circuit.ts";
-import type { Equipment } from "./devices.ts";
-import type { Draft } from "./draft.ts";
+import type { Circuit, Link, Source } from "./circuit.ts";
+
+/** As much of a circuit, finished or not, as this takes. */
+export type Wired = Pick<Circuit, "plan" | "conductors" | "links" | "sources" | "switchovers" | "pointByName">;
 
 /** Where everything stands in a mode. */
 export interface Settled {
@@ -16,18 +17,14 @@ export interface Settled {
  * Settles one after another, as power gets to it: a switch stands where the builder says, else toward the input that is live,
  * of two live ones toward that of the first source. One that no source reaches stands at its first position.
  */
-export function settleTransfers(
-	draft: Draft,
-	equipment: Equipment,
-	live: readonly string[],
-	said: ReadonlyMap<string, string>,
-): Settled {
+export function settleTransfers(wired: Wired, live: readonly string[], said: ReadonlyMap<string, string>): Settled {
 	const fed = new Set<string>();
 	const standing = new Map<string, string>();
-	const sources = equipment.sources.filter((source) => live.includes(source.name));
+	const { conditions, transfers } = wired.switchovers;
+	const sources = wired.sources.filter((source) => live.includes(source.name));
 	// One that a mode does not name does not invert; what comes in it passes on all the same.
-	const chargers = equipment.sources.filter((source) => source.sort === "inverter-charger");
-	const switches = [...new Set([...equipment.transfers.values()].map(({ thing }) => thing))];
+	const chargers = wired.sources.filter((source) => source.sort === "inverter-charger");
+	const switches = [...new Set([...transfers.values()].map(({ thing }) => thing))];
 	for (const { name, blueprint } of switches) {
 		const position = said.get(name);
 		if (position !== undefined && blueprint.transfer?.positions.includes(position)) standing.set(name, position);
@@ -35,9 +32,9 @@ export function settleTransfers(
 	if (chargers.length === 0 && switches.length === 0) return { fed, standing };
 	const reachedBy = (from: readonly Source[]): ReadonlySet<number> =>
 		reach(
-			draft,
+			wired,
 			from.flatMap((source) => source.hot),
-			(link) => isClosed(link, equipment, fed, standing),
+			(link) => isClosed(link, { conditions, transfers }, fed, standing),
 		);
 	while (settleCharger() || settleSwitch());
 	return { fed, standing: new Map(switches.map(({ name }) => [name, standing.get(name) ?? firstPosition])) };
@@ -47,7 +44,7 @@ export function settleTransfers(
 		const next = chargers.find(
 			({ name, part }) =>
 				// It takes over whichever way round its input is wired.
-				!fed.has(name) && ["hot", "neutral"].some((pole) => isReached(draft, reached, `${part}.in.${pole}`)),
+				!fed.has(name) && ["hot", "neutral"].some((pole) => isReached(wired, reached, `${part}.in.${pole}`)),
 		);
 		if (next !== undefined) fed.add(next.name);
 		return next !== undefined;
@@ -58,12 +55,12 @@ export function settleTransfers(
 		const open = switches.filter(({ name }) => !standing.has(name));
 		if (open.length === 0) return false;
 		const running = live.flatMap((name) => sources.filter((source) => source.name === name && !fed.has(name)));
-		const wanted = equipment.sources.filter(({ name }) => open.some((thing) => said.get(thing.name) === name));
+		const wanted = wired.sources.filter(({ name }) => open.some((thing) => said.get(thing.name) === name));
 		for (const source of [...wanted, ...running]) {
 			const reached = reachedBy([source]);
 			for (const thing of open) {
 				if ((said.get(thing.name) ?? source.name) !== source.name) continue;
-				const input = inputs.find((side) => isInputReached(draft, reached, thing, side));
+				const input = inputs.find((side) => isInputReached(wired, reached, thing, side));
 				if (input === undefined) continue;
 				standing.set(thing.name, input);
 				return true;
@@ -76,45 +73,45 @@ export function settleTransfers(
 const inputs = ["1", "2"] as const;
 const [firstPosition] = inputs;
 
-function isInputReached(draft: Draft, reached: ReadonlySet<number>, { name }: Thing, side: string): boolean {
-	return ["hot", "neutral"].some((pole) => isReached(draft, reached, `${name}.${side}.${pole}`));
+function isInputReached(wired: Wired, reached: ReadonlySet<number>, { name }: Thing, side: string): boolean {
+	return ["hot", "neutral"].some((pole) => isReached(wired, reached, `${name}.${side}.${pole}`));
 }
 
-function isReached({ pointNames }: Draft, reached: ReadonlySet<number>, name: string): boolean {
-	const point = pointNames.byName.get(name);
+function isReached({ pointByName }: Wired, reached: ReadonlySet<number>, name: string): boolean {
+	const point = pointByName.get(name);
 	return point !== undefined && reached.has(point);
 }
 
 function isClosed(
 	link: Link,
-	equipment: Equipment,
+	{ conditions, transfers }: Wired["switchovers"],
 	fed: ReadonlySet<string>,
 	standing: ReadonlyMap<string, string>,
 ): boolean {
 	if (link.nature === "bond") return false;
-	const transfer = equipment.transfers.get(link.index);
+	const transfer = transfers.get(link.index);
 	if (transfer !== undefined) {
 		const { name, blueprint } = transfer.thing;
 		return transfer.closed.includes(blueprint.transfer?.positions.indexOf(standing.get(name) ?? "") ?? -1);
 	}
-	const condition = equipment.conditions.get(link.index);
+	const condition = conditions.get(link.index);
 	return condition === undefined || (condition.when === "input-live" && fed.has(condition.thing.name));
 }
 
-function reach(draft: Draft, starts: readonly number[], allow: (link: Link) => boolean): ReadonlySet<number> {
+function reach(wired: Wired, starts: readonly number[], allow: (link: Link) => boolean): ReadonlySet<number> {
 	const neighbours = new Map<number, number[]>();
 	const join = (one: number, other: number): void => {
 		const here = neighbours.get(one);
 		if (here === undefined) neighbours.set(one, [other]);
 		else here.push(other);
 	};
-	for (const { ends } of draft.conductors) {
+	for (const { ends } of wired.conductors) {
 		const [from, to] = [ends[0].point, ends[1].point];
 		if (from === undefined || to === undefined) continue;
 		join(from, to);
 		join(to, from);
 	}
-	for (const link of draft.links) {
+	for (const link of wired.links) {
 		if (!allow(link)) continue;
 		join(link.between[0], link.between[1]);
 		join(link.between[1], link.between[0]);

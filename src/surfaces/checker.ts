@@ -2,6 +2,8 @@
 
 import type { NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
+import type { JudgedMistake } from "../mistakes/mistake.ts";
+import { Counter, type Tally } from "../mistakes/tally.ts";
 import type { CheckScope, TidiedPlan, TidyWish } from "../pipeline.ts";
 import type { FindSource } from "../syntax/sources.ts";
 
@@ -17,6 +19,8 @@ export interface CheckedPlan {
 	readonly show: () => Shown;
 	/** The text of the plan with everything said that was inferred. */
 	readonly writeOut: () => Promise<string>;
+	/** Every single slip of a hand in it, each judged when it is asked for. */
+	readonly makeMistakes: () => Promise<Iterable<JudgedMistake>>;
 }
 
 /** Checks a text that was read under a name; `find` finds the files that it uses. Never throws, whatever the text. */
@@ -27,7 +31,8 @@ export type TidyPlan = (text: string, file: string, wish: TidyWish) => Promise<T
 
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
 export const sheetChoices = ["all", "wiring", "direct-current", "one-line"] as const satisfies readonly SheetChoice[];
-export type { CheckScope, SheetChoice, TidiedPlan };
+export type { CheckScope, JudgedMistake, SheetChoice, Tally, TidiedPlan };
+export { Counter };
 
 /** A drawn sheet. The name tells it from the others of its plan: `wiring`, `direct-current`, `one-line`. */
 export interface Sheet {

@@ -20,6 +20,7 @@ const doors: Record<string, readonly string[]> = {
 	svg: ["base", "handbook", "symbols", "drawing"],
 	writing: ["base", "syntax", "kinds", "plan", "circuit"],
 	documents: ["base", "handbook", "kinds", "plan", "circuit", "analysis"],
+	mistakes: ["base", "handbook", "kinds", "plan", "circuit", "documents"],
 };
 
 interface Import {

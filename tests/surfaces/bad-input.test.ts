@@ -61,6 +61,7 @@ const check = (input: Uint8Array, form: string) =>
 			...checkPlan(text, file),
 			draw: async () => [],
 			writeOut: async () => "",
+			makeMistakes: async () => [],
 			show: () => ({ text: "", short: "", json: {} }),
 		}),
 		readInput: async (): Promise<Reading> => ({ kind: "bytes", bytes: input, identity: { device: 0n, inode: 0n } }),

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { onTestFinished } from "vitest";
 import type { NumberedFinding } from "../../src/base/finding.ts";
 import { finding } from "../../src/base/finding.ts";
-import type { CheckPlan, TidyPlan } from "../../src/surfaces/checker.ts";
+import type { CheckPlan, JudgedMistake, TidyPlan } from "../../src/surfaces/checker.ts";
 import { runCommand } from "../../src/surfaces/command/run.ts";
 import type { World } from "../../src/surfaces/command/world.ts";
 
@@ -83,8 +83,22 @@ export const findWords: CheckPlan = (text, file) => {
 				.map((name) => ({ name, svg: `<svg class="fe-sheet"><title>${file}</title>${name}</svg>\n` })),
 		show: () => ({ text: `${file} box by box\n`, short: `${file} in short\n`, json: { boxes: text.length } }),
 		writeOut: async () => `${text.trimEnd()} written out\n`,
+		makeMistakes: async () => mistakeWords(text),
 	};
 };
+
+/** Stands in for making mistakes: one of each verdict, with `slip` one that is missed. */
+function mistakeWords(text: string): JudgedMistake[] {
+	const of = { operator: "an end left loose", at: "a.black off b.hot" };
+	return [
+		{ ...of, verdict: "found", by: "end-loose", named: true },
+		{ ...of, verdict: "found", by: "ground-broken", named: false },
+		{ ...of, verdict: "same" },
+		{ ...of, verdict: "harmless", reason: "it is a spare" },
+		{ ...of, verdict: "meter-only", reading: "12 V at b" },
+		...(text.includes("slip") ? [{ ...of, verdict: "missed" as const }] : []),
+	];
+}
 
 /** Stands in for tidying: no line ends in a blank; a line with `nonsense` cannot be read. */
 export const tidyWords: TidyPlan = async (text, _file, { pinTags }) => ({

@@ -9,7 +9,7 @@ import { makeFolder, run } from "./stand-in.ts";
 /** A folder with plans that hold what their names say. */
 function plansFolder(): string {
 	const folder = makeFolder();
-	for (const name of ["danger", "error", "warning", "note", "fine", "nonsense"])
+	for (const name of ["danger", "error", "warning", "note", "fine", "nonsense", "slip"])
 		fs.writeFileSync(join(folder, `${name}.ferrule`), `${name}\n`);
 	fs.writeFileSync(join(folder, "accepted.ferrule"), "error, accept it\n");
 	fs.writeFileSync(join(folder, "ragged.ferrule"), "fine \n");
@@ -46,6 +46,7 @@ const rows: readonly Row[] = [
 	{ says: "drawn", words: ["draw", "fine.ferrule"], status: 0 },
 	{ says: "shown", words: ["show", "fine.ferrule"], status: 0 },
 	{ says: "written out", words: ["show", "fine.ferrule", "--written-out"], status: 0 },
+	{ says: "every single mistake found", words: ["mistakes", "fine.ferrule"], status: 0 },
 	{ says: "tidied", words: ["tidy", "error.ferrule"], status: 0 },
 	{ says: "tidied in place", words: ["tidy", ".", "--write"], status: 1 },
 	{ says: "tidy already", words: ["tidy", "fine.ferrule", "--diff"], status: 0 },
@@ -76,6 +77,10 @@ const rows: readonly Row[] = [
 	{ says: "the same, never to fail", words: ["check", "nonsense.ferrule", "--fail-on", "never"], status: 0 },
 	{ says: "a plan of which nothing can be shown", words: ["show", "nonsense.ferrule"], status: 1 },
 
+	{ says: "a single mistake that is missed", words: ["mistakes", "slip.ferrule"], status: 1 },
+	{ says: "mistakes in a faulty plan", words: ["mistakes", "error.ferrule"], status: 1 },
+	{ says: "mistakes in what could not be understood", words: ["mistakes", "nonsense.ferrule"], status: 1 },
+
 	{ says: "not yet tidy", words: ["tidy", "ragged.ferrule", "--diff"], status: 1 },
 	{ says: "a plan of which a part cannot be tidied", words: ["tidy", "nonsense.ferrule"], status: 1 },
 
@@ -91,6 +96,7 @@ const rows: readonly Row[] = [
 	{ says: "a value left out", words: ["check", "fine.ferrule", "--as"], status: 64 },
 	{ says: "a value where none belongs", words: ["draw", "fine.ferrule", "--force=yes"], status: 64 },
 	{ says: "no plan", words: ["check"], status: 64 },
+	{ says: "mistakes in a form there is not", words: ["mistakes", "fine.ferrule", "--as", "short"], status: 64 },
 	{ says: "two files for a new plan", words: ["new", "a", "b"], status: 64 },
 	{ says: "an unknown starter", words: ["new", "a", "--from", "bneh"], status: 64 },
 	{ says: "a page in a form of reports", words: ["explain", "--as", "sarif"], status: 64 },
@@ -104,6 +110,7 @@ const rows: readonly Row[] = [
 	{ says: "one of several that is not there", words: ["check", "error.ferrule", "none.ferrule"], status: 66 },
 	{ says: "a folder without plans", words: ["check", "empty"], status: 66 },
 	{ says: "standard input that cannot be read", words: ["check", "-"], status: 66 },
+	{ says: "a plan to make mistakes in that is not there", words: ["mistakes", "none.ferrule"], status: 66 },
 	{ says: "a plan to tidy that is not there", words: ["tidy", "none.ferrule"], status: 66 },
 	{ says: "a plan to draw that is not there", words: ["draw", "none.ferrule"], status: 66 },
 	{
@@ -162,6 +169,7 @@ const rows: readonly Row[] = [
 	},
 
 	{ says: "interrupted while checking", words: ["check", "error.ferrule"], status: 130, changes: interrupted },
+	{ says: "interrupted while making mistakes", words: ["mistakes", "fine.ferrule"], status: 130, changes: interrupted },
 	{ says: "interrupted while tidying", words: ["tidy", "ragged.ferrule"], status: 130, changes: interrupted },
 	{ says: "interrupted while drawing", words: ["draw", "error.ferrule"], status: 130, changes: interrupted },
 ];

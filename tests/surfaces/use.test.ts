@@ -18,7 +18,13 @@ const secret = "panel secret main 30 A furry\n";
 
 const reallyCheck: CheckPlan = (text, file, find) => {
 	const result = checkPlan(text, file, find);
-	return { ...result, draw: async () => [], writeOut: async () => "", show: () => showPlan(result) };
+	return {
+		...result,
+		draw: async () => [],
+		writeOut: async () => "",
+		makeMistakes: async () => [],
+		show: () => showPlan(result),
+	};
 };
 
 /** A folder with `plans/van.ferrule` and what else is given, by path. */

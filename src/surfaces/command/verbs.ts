@@ -2,10 +2,11 @@
 import { check } from "./check.ts";
 import { draw } from "./draw.ts";
 import { explain } from "./explain.ts";
+import { mistakes } from "./mistakes.ts";
 import { newPlan } from "./new.ts";
 import { show } from "./show.ts";
 import { tidy } from "./tidy.ts";
 import type { Verb } from "./verb.ts";
 
 /** Every verb there is. */
-export const verbs: readonly Verb[] = [check, draw, show, tidy, explain, newPlan];
+export const verbs: readonly Verb[] = [check, draw, show, mistakes, tidy, explain, newPlan];
