@@ -21,8 +21,8 @@ export function traceBonds({ circuit, mode }: Network, poles: PoleMap): readonly
 	const islands: NeutralIsland[] = [];
 	const taken = new Set<string>();
 	for (const source of live) {
-		const { neutral, ground } = source;
-		if (neutral === undefined || ground === undefined || taken.has(source.name)) continue;
+		const { neutral, system } = source;
+		if (neutral === undefined || system !== "ac" || taken.has(source.name)) continue;
 		const reach = poles.reaches.find((_, index) => {
 			const pole = poles.poles[index];
 			return pole?.source === source.name && pole.points.includes(neutral);

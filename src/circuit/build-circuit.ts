@@ -8,6 +8,7 @@ import { pullCables } from "./cables.ts";
 import type { Circuit } from "./circuit.ts";
 import { type Equipment, placeDevices } from "./devices.ts";
 import { Draft } from "./draft.ts";
+import { groundAtBonds } from "./grounds-at-bonds.ts";
 import { tieKnots } from "./knots.ts";
 import { linksByMode, type ModePlan, planModes } from "./modes.ts";
 
@@ -68,7 +69,7 @@ function seal(draft: Draft, equipment: Equipment, modePlan: ModePlan): Circuit {
 		cables: draft.cables,
 		links: linksByMode(draft.links, modePlan),
 		loads: equipment.loads,
-		sources: equipment.sources,
+		sources: groundAtBonds(draft, equipment.sources),
 		protections: equipment.protections,
 		groundFaults: equipment.groundFaults,
 		modes: modePlan.modes,

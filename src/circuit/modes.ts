@@ -59,7 +59,7 @@ const mostModes = 16;
 function deriveModes(
 	sources: readonly Source[],
 ): { name: string; live: string[]; positions: ReadonlyMap<string, string> }[] {
-	const outside = sources.filter((source) => source.sort === "shore" || source.sort === "generator");
+	const outside = sources.filter(({ sort }) => sort === "shore" || sort === "utility" || sort === "generator");
 	const own = sources
 		.filter((source) => source.sort === "inverter" || source.sort === "inverter-charger")
 		.map((source) => source.name);

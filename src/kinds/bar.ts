@@ -29,11 +29,18 @@ export const neutralBar: Kind = {
 		ports,
 		markedCount,
 		...markings,
-		{ name: "bonded", takes: "flag", summary: "joined to the case" },
+		{
+			name: "bond",
+			takes: "choice",
+			words: ["isolated", "bonded"],
+			summary: "whether it stands on standoffs or is joined to the case",
+		},
 		{ name: "apart", takes: "flag", summary: "not strapped to the panel's other neutral bars" },
 	],
 	build: (said) => {
-		const bonded = said.flag("bonded") === true;
+		const own = said.choice("bond");
+		// What the panel says of its bar holds where the bar says nothing.
+		const bonded = own === undefined ? said.flag("bonded") === true : own === "bonded";
 		return bar(said, "neutral", bonded ? "bonded to the case" : "isolated", bonded ? "bond" : undefined);
 	},
 };

@@ -1,6 +1,6 @@
 // A battery or a bank sold as one: two posts, live whatever else is switched off.
 import { stud } from "./in-line.ts";
-import type { Kind } from "./kind.ts";
+import type { Kind, Said } from "./kind.ts";
 
 export const battery: Kind = {
 	name: "battery",
@@ -22,7 +22,25 @@ feed minus from house.- by single 2/0 black
 			least: 1,
 			most: 120,
 			required: true,
+			instead: "cells",
 			summary: "its nominal voltage",
+		},
+		{
+			name: "cells",
+			takes: "count",
+			word: "cells",
+			least: 1,
+			most: 60,
+			summary: "how many cells it has in series, where that is said in place of its volts",
+		},
+		{
+			name: "resistance",
+			takes: "quantity",
+			dimension: "resistance",
+			word: "resistance",
+			least: 0.00005,
+			most: 1,
+			summary: "its own resistance; what it pushes into a short circuit comes from that where `fault` is not said",
 		},
 		{ name: "capacity", takes: "quantity", dimension: "charge", least: 0.5, most: 5000, summary: "what it holds" },
 		{ name: "chemistry", takes: "choice", words: ["lithium", "agm", "gel", "flooded"], summary: "what it is made of" },
@@ -46,7 +64,7 @@ feed minus from house.- by single 2/0 black
 		},
 	],
 	build: (said) => {
-		const volts = said.quantity("voltage")?.value ?? 12;
+		const volts = said.quantity("voltage")?.value ?? voltsOfCells(said) ?? 12;
 		const capacity = said.quantity("capacity")?.value;
 		return {
 			terminals: [stud(said, "+", "positive", "+"), stud(said, "-", "negative", "-")],
@@ -74,3 +92,11 @@ feed minus from house.- by single 2/0 black
 		};
 	},
 };
+
+/** Cells in series, each with the nominal volts of its chemistry (common practice); undefined where no number of them is said. */
+function voltsOfCells(said: Said): number | undefined {
+	const cells = said.count("cells");
+	return cells === undefined
+		? undefined
+		: Number((cells * (said.choice("chemistry") === "lithium" ? 3.2 : 2)).toFixed(1));
+}

@@ -5,6 +5,7 @@ import { stud } from "./in-line.ts";
 import type { Blueprint, Kind, Said, Trait } from "./kind.ts";
 import { markedMetal } from "./terminal-marking.ts";
 import { deviceScrew, deviceTerminal, secondSide, switchedSide } from "./terminals.ts";
+import { useOfPower } from "./use-of-power.ts";
 
 /** One kind: its word, what it is, its marks, and what the rules take it for. */
 interface Row {
@@ -40,6 +41,14 @@ export const consumers: readonly Kind[] = rows.map((row) => ({
 	attributes: [
 		{ name: "power", takes: "quantity", dimension: "power", least: 0.1, most: 20_000, summary: "what it uses" },
 		{
+			name: "apparent power",
+			takes: "quantity",
+			dimension: "apparent-power",
+			least: 0.1,
+			most: 20_000,
+			summary: "what it draws, times its volts, where that is what its plate says",
+		},
+		{
 			name: "current",
 			takes: "quantity",
 			dimension: "current",
@@ -66,6 +75,7 @@ export const consumers: readonly Kind[] = rows.map((row) => ({
 		markedMetal,
 		{ name: "continuous", takes: "flag", summary: "may run for three hours or more" },
 		{ name: "neutral", takes: "flag", summary: "`no neutral` for one fed by hots alone" },
+		...useOfPower,
 	],
 	build: (said) => {
 		if (said.system === "dc") return onDirectCurrent(said, row);
@@ -75,7 +85,7 @@ export const consumers: readonly Kind[] = rows.map((row) => ({
 			legs?.[1].value ?? said.quantity("voltage")?.value ?? (us ? (said.flag("neutral") === false ? 240 : 120) : 230);
 		const twoHots = us && volts > 200;
 		const amperes = said.quantity("current")?.value;
-		const watts = said.quantity("power")?.value ?? (amperes === undefined ? undefined : amperes * volts);
+		const watts = drawnBy(said, amperes === undefined ? undefined : amperes * volts);
 		// What is fed by one hot cannot do without a neutral, whatever is said.
 		const neutral = !twoHots || legs !== undefined || said.flag("neutral") === true;
 		const screw = (name: string, role: "hot" | "hot2" | "neutral" | "ground", ...also: string[]) =>
@@ -111,6 +121,13 @@ export const consumers: readonly Kind[] = rows.map((row) => ({
 	},
 }));
 
+/** What wires must carry for it, in watts or volt-amperes. */
+function drawnBy(said: Said, byCurrent: number | undefined): number | undefined {
+	const used = said.quantity("power")?.value;
+	const factor = said.quantity("power-factor")?.value ?? 1;
+	return said.quantity("apparent power")?.value ?? (used === undefined ? byCurrent : used / factor);
+}
+
 function onMains({ word }: Row): string {
 	return `inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft
@@ -135,7 +152,7 @@ circuit one from FB.1 by pair 14 AWG
 function onDirectCurrent(said: Said, row: Row): Blueprint {
 	const volts = said.quantity("voltage")?.value ?? usualVolts;
 	const amperes = said.quantity("current")?.value;
-	const watts = said.quantity("power")?.value ?? (amperes === undefined ? undefined : amperes * volts);
+	const watts = drawnBy(said, amperes === undefined ? undefined : amperes * volts);
 	const drawn = watts === undefined ? 0 : watts / volts;
 	const post = (name: "+" | "-", role: "positive" | "negative") =>
 		drawn > mostUnderScrew

@@ -11,6 +11,7 @@ const rows = [
 /** The kinds of this file, in the order of their rows. */
 export const converters: readonly Kind[] = rows.map(({ word, what }) => ({
 	name: word,
+	...(word === "dc-dc" ? { also: ["dc-dc-charger"] } : {}),
 	summary: `A ${what}: takes direct current on \`in\`, gives up to its rating on \`out\`. Both share the negative unless \`isolated\`.`,
 	example: `battery bank lithium 25.6 V 100 Ah
 ${word} step 20 A 24 V / 12 V

@@ -1,4 +1,4 @@
-// Supplies from outside: a shore inlet with the pedestal behind it, and a generator. Their own breaker protects what they feed.
+// Supplies from outside: a shore inlet with the pedestal behind it, a utility service, a generator. Their own breaker protects what they feed.
 
 import type { AttributeSpec, Blueprint, Kind, LinkSpec, Said } from "./kind.ts";
 import { cage } from "./terminals.ts";
@@ -123,9 +123,54 @@ circuit bunks from LC breaker 20 A by 12-2
 	},
 };
 
+export const utility: Kind = {
+	name: "utility",
+	also: ["service"],
+	summary:
+		"The supply of a place that stands still, behind its meter, with a breaker of its rating there. It joins neutral to ground at the meter; with `no ground` it brings none, and the first panel has the bonding screw.",
+	example: `plan "Cabin"
+  rules building
+utility grid 60 A 120/240 V
+panel LC main 60 A 120/240 V from grid by 4-3, 20 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`,
+	stands: ["top"],
+	attributes: [
+		{
+			name: "rating",
+			takes: "quantity",
+			dimension: "current",
+			least: 5,
+			most: 400,
+			required: true,
+			summary: "what the breaker at the meter is rated for",
+		},
+		{
+			name: "voltage",
+			takes: "quantity",
+			dimension: "voltage",
+			least: 100,
+			most: 250,
+			summary: "between hot and neutral; 120 V, or 230 V in IEC countries, if not said",
+		},
+		{
+			name: "legs",
+			takes: "pair",
+			dimension: "voltage",
+			least: 5,
+			most: 600,
+			summary: "`120 V / 240 V` for two hot legs",
+		},
+		{ name: "ground", takes: "flag", summary: "`no ground` where only hots and neutral come in" },
+		earthing,
+	],
+	build: (said) => supply(said, "utility", false, said.quantity("rating")?.value, true),
+};
+
 function supply(
 	said: Said,
-	sort: "shore" | "generator",
+	sort: "shore" | "generator" | "utility",
 	floating: boolean,
 	rating: number | undefined,
 	supplyProtects: boolean,
@@ -134,18 +179,25 @@ function supply(
 	// An adapter from a pedestal with one hot joins both legs of the inlet to it.
 	const isBridged = twoLegs && sort === "shore" && said.quantity("adapter") !== undefined;
 	const volts = voltsOf(said);
-	const arrangement = sort === "shore" ? said.choice("earthing") : undefined;
+	const arrangement = sort === "generator" ? undefined : said.choice("earthing");
+	const groundless = sort === "utility" && said.flag("ground") === false;
 	const plugged = sort === "generator" && said.choice("bonding") === "bonding plug";
-	const more = [...(arrangement === undefined ? [] : [arrangement]), ...(plugged ? ["bonding plug"] : [])];
+	const more = [
+		...(arrangement === undefined ? [] : [arrangement]),
+		...(plugged ? ["bonding plug"] : []),
+		...(groundless ? ["no ground"] : []),
+	];
 	return {
 		terminals: [
 			cage(said.region, "hot", "hot", "hot", { also: ["brass"], screw: "brass" }),
 			...(twoLegs ? [cage(said.region, "hot2", "hot2", "hot2", { screw: "brass" })] : []),
 			cage(said.region, "neutral", "neutral", "neutral", { also: ["silver"], screw: "silver" }),
-			cage(said.region, "ground", "ground", "ground", { also: ["green", "case"], screw: "green" }),
+			...(groundless
+				? []
+				: [cage(said.region, "ground", "ground", "ground", { also: ["green", "case"], screw: "green" })]),
 		],
 		links: [
-			...(floating ? [] : [bondOf(sort)]),
+			...(floating || groundless ? [] : [bondOf(sort)]),
 			...(isBridged ? [{ between: ["hot", "hot2"], nature: "solid" } as const] : []),
 		],
 		source: {
@@ -154,24 +206,32 @@ function supply(
 			volts,
 			hot: twoLegs && !isBridged ? ["hot", "hot2"] : ["hot"],
 			neutral: "neutral",
-			ground: "ground",
+			...(groundless ? { groundAtBond: true } : { ground: "ground" }),
 			...(rating === undefined ? {} : { limit: rating }),
 			bonding: floating ? "floating" : "supply",
 			...(arrangement === "TT" ? { ownEarth: true } : {}),
 			supplyProtects,
 		},
-		sides: [{ name: "out", knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ground: "ground" } }],
+		sides: [
+			{
+				name: "out",
+				knots: { hot: "hot", hot2: "hot2", neutral: "neutral", ...(groundless ? {} : { ground: "ground" }) },
+			},
+		],
 		onward: "out",
 		enclosure: { sort: "equipment", metal: false },
 		face: {
-			text: `${sort === "shore" ? "shore inlet" : "generator"}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs && !isBridged ? `${volts}/${volts * 2}` : volts} V${isBridged ? " on an adapter" : ""}${more.map((word) => ` · ${word}`).join("")}`,
-			wiring: sort === "shore" ? inletFace(said, rating, twoLegs) : "generator-face",
-			oneLine: sort === "shore" ? "shore-inlet" : "generator",
+			text: `${words[sort]}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs && !isBridged ? `${volts}/${volts * 2}` : volts} V${isBridged ? " on an adapter" : ""}${more.map((word) => ` · ${word}`).join("")}`,
+			wiring: sort === "shore" ? inletFace(said, rating, twoLegs) : sort === "generator" ? "generator-face" : "meter-face",
+			oneLine: marks[sort],
 			traits: ["source"],
 			...(rating === undefined ? {} : { rating }),
 		},
 	};
 }
+
+const words = { shore: "shore inlet", generator: "generator", utility: "utility service" } as const;
+const marks = { shore: "shore-inlet", generator: "generator", utility: "ac-source" } as const;
 
 /** As inlets are sold (common practice): round pins in IEC countries; elsewhere straight blades up to 15 A, above that a lock by a turn. */
 function inletFace(said: Said, rating: number | undefined, twoLegs: boolean): string {
@@ -180,8 +240,8 @@ function inletFace(said: Said, rating: number | undefined, twoLegs: boolean): st
 	return rating !== undefined && rating <= 15 ? "shore-inlet-blades-face" : "shore-inlet-face";
 }
 
-/** A pedestal's bond goes with its cord; that in a generator stays where the generator is wired in, be it on or off. */
-function bondOf(sort: "shore" | "generator"): LinkSpec {
+/** A pedestal's bond goes with its cord; that in a generator or at a meter stays where it is wired in, be it on or off. */
+function bondOf(sort: "shore" | "generator" | "utility"): LinkSpec {
 	const bond = { between: ["neutral", "ground"], nature: "bond" } as const;
 	return sort === "shore" ? { ...bond, when: "source-live" } : bond;
 }

@@ -42,6 +42,15 @@ feed minus from house.- by single 10 AWG black
 			most: 200_000,
 			summary: "the fault current it can open",
 		},
+		{
+			name: "voltage",
+			takes: "quantity",
+			dimension: "voltage",
+			least: 6,
+			most: 1500,
+			kept: true,
+			summary: "the most volts it may open",
+		},
 	],
 	build: (said) => {
 		const rating = said.quantity("rating")?.value;

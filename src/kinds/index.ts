@@ -12,10 +12,11 @@ import { consumers } from "./consumer.ts";
 import { converters } from "./converter.ts";
 import { cutEnd } from "./cut-end.ts";
 import { disconnect } from "./disconnect.ts";
-import { generator, inlet } from "./far-supply.ts";
+import { generator, inlet, utility } from "./far-supply.ts";
 import { fuse } from "./fuse.ts";
 import { fuseBlock } from "./fuse-block.ts";
 import { gfci } from "./gfci.ts";
+import { galvanicIsolator } from "./galvanic-isolator.ts";
 import { inverter, inverterCharger } from "./inverter.ts";
 import type { Kind } from "./kind.ts";
 import { panel } from "./panel.ts";
@@ -32,6 +33,7 @@ import { transferSwitch } from "./transfer-switch.ts";
 /** Every kind that has a meaning. */
 export const kinds: readonly Kind[] = [
 	inlet,
+	utility,
 	generator,
 	inverter,
 	inverterCharger,
@@ -49,6 +51,7 @@ export const kinds: readonly Kind[] = [
 	shunt,
 	bus,
 	...earths,
+	galvanicIsolator,
 	receptacle,
 	gfci,
 	wallSwitch,
@@ -67,9 +70,6 @@ export const kinds: readonly Kind[] = [
 	splice,
 	cutEnd,
 ];
-
-/** Words the notation reserves for kinds that are read but have no meaning yet: the direct-current side and what follows. */
-export const kindsWithoutMeaning: ReadonlySet<string> = new Set(["utility", "galvanic-isolator"]);
 
 /** The kind a word stands for, or undefined. */
 export function findKind(word: string): Kind | undefined {

@@ -41,6 +41,16 @@ const shared: readonly AttributeSpec[] = [
 		summary: "battery side and mains side: `12 V / 120 V`",
 	},
 	{
+		name: "cut-off",
+		takes: "quantity",
+		dimension: "voltage",
+		word: "cut-off",
+		least: 5,
+		most: 100,
+		kept: true,
+		summary: "the volts of its battery at which it stops",
+	},
+	{
 		name: "bonding",
 		takes: "phrase",
 		phrases: ["bonds neutral when inverting", "bonds neutral to frame", "bonds neutral never"],

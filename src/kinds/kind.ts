@@ -34,8 +34,9 @@ export interface Kind {
 	readonly build: (said: Said) => Blueprint;
 }
 
-/** One attribute of a kind. */
-export type AttributeSpec =
+/** One attribute of a kind. `kept` is one that no check counts: it is taken in for lists, and the builder is told so. */
+export type AttributeSpec = AttributeShape & { readonly kept?: true };
+type AttributeShape =
 	/** A quantity of a dimension; with `word` it follows that word, without it stands alone. Limits are in base units. */
 	| {
 			readonly name: string;
@@ -45,6 +46,8 @@ export type AttributeSpec =
 			readonly least?: number;
 			readonly most?: number;
 			readonly required?: boolean;
+			/** The attribute it follows from where it is not said: the volts of a battery from its cells. */
+			readonly instead?: string;
 			/** Its figure may stand without its word where only it fits: the `30 mA` of `16 A 30 mA`. */
 			readonly bare?: boolean;
 			readonly summary: string;
@@ -229,7 +232,7 @@ export interface LoadSpec {
 	readonly outlet: boolean;
 }
 /** What sort of source: which of them make power themselves, and which have a supply behind them. */
-export type SourceSort = "shore" | "generator" | "inverter" | "inverter-charger" | "battery" | "solar" | "other";
+export type SourceSort = "shore" | "utility" | "generator" | "inverter" | "inverter-charger" | "battery" | "solar" | "other";
 export interface SourceSpec {
 	readonly sort: SourceSort;
 	readonly system: System;
@@ -239,6 +242,8 @@ export interface SourceSpec {
 	readonly ground?: string;
 	readonly limit?: number;
 	readonly bonding: "supply" | "own" | "floating";
+	/** It brings no ground with it: that begins where its neutral is bonded first, in the panel behind it. */
+	readonly groundAtBond?: boolean;
 	/** Its ground is an electrode of its own (TT): the earth between lets too little through to open a breaker. */
 	readonly ownEarth?: boolean;
 	/** The far supply's own breaker protects what it feeds, at `limit`. */

@@ -38,6 +38,16 @@ circuit bunks from LC.1A by 12-2
 				"what the main is: a breaker in the hots alone, one that opens the neutral too, a residual-current device, a breaker that is one too, or a switch",
 		},
 		...residualAttributes,
+		{
+			name: "interrupting",
+			takes: "quantity",
+			dimension: "current",
+			word: "interrupting",
+			least: 1000,
+			most: 200_000,
+			kept: true,
+			summary: "the fault current that it and its breakers are marked for",
+		},
 		{ name: "lugs", takes: "phrase", phrases: ["lugs only"], summary: "has no main breaker" },
 		{
 			name: "spaces",
@@ -142,7 +152,7 @@ function headOf(
 	const residual = new Map<string, NonNullable<typeof trip> | string | true>([
 		...(trip === undefined ? [] : [["trip", trip] as const]),
 		...(type === undefined ? [] : [["type", type] as const]),
-		...(said.flag("selective") === true ? [["selective", true] as const] : []),
+		...(said.flag("selective") === true || said.quantity("delay") !== undefined ? [["selective", true] as const] : []),
 	]);
 	if (word === "rcd") return { kind: "residual-current-device", opensNeutral: true, values: residual };
 	if (word === "switch") return { kind: "disconnect", opensNeutral: true, values: new Map() };

@@ -62,6 +62,16 @@ circuit bunks from LC breaker 20 A by 12-2
 		markedMetal,
 		{ name: "weatherproof", takes: "flag", summary: "has a cover for wet places" },
 		{ name: "dedicated", takes: "flag", summary: "meant to be alone on its circuit" },
+		{
+			name: "height",
+			takes: "quantity",
+			dimension: "length",
+			word: "height",
+			least: 0.05,
+			most: 5,
+			kept: true,
+			summary: "how high above the floor it is",
+		},
 	],
 	build: (said) => {
 		const us = said.region === "us";

@@ -40,6 +40,7 @@ circuit lights from DB.2 by 3G1.5
 			summary: "what it may carry",
 		},
 		...residualAttributes,
+		{ name: "poles", takes: "phrase", phrases: ["two-pole"], summary: "opens hot and neutral, as every one here does" },
 	],
 	build: (said) => {
 		if (said.slot?.name === "main")

@@ -20,13 +20,22 @@ export const residualAttributes: readonly AttributeSpec[] = [
 		summary: "which currents it sees: alternating alone, pulsed, mixed, or smooth direct current too",
 	},
 	{ name: "selective", takes: "flag", summary: "type S: opens late, so that a device behind it opens first" },
+	{
+		name: "delay",
+		takes: "quantity",
+		dimension: "time",
+		word: "delay",
+		least: 0.001,
+		most: 5,
+		summary: "how late it opens, where that is said in place of `selective`",
+	},
 ];
 
 /** How a device decides, for its ground-fault facts: milliamperes; `usual` where the leak is not said. */
 export function residualOf(said: Said, usual: number): Pick<GroundFaultSpec, "trip" | "selective"> {
 	return {
 		trip: Math.round((said.quantity("trip")?.value ?? usual / 1000) * 1e6) / 1e3,
-		...(said.flag("selective") === true ? { selective: true } : {}),
+		...(said.flag("selective") === true || said.quantity("delay") !== undefined ? { selective: true } : {}),
 	};
 }
 

@@ -21,6 +21,15 @@ feed minus from house.- by single 6 AWG black
 			most: 2000,
 			summary: "the current it is made for",
 		},
+		{
+			name: "drop",
+			takes: "quantity",
+			dimension: "voltage",
+			least: 0.001,
+			most: 1,
+			kept: true,
+			summary: "the volts it shows at that current: `50 mV`",
+		},
 	],
 	build: (said) => {
 		const rating = said.quantity("rating")?.value;

@@ -1,12 +1,14 @@
 // Reads the words behind a thing against what its kind takes; gives what was said, and a finding for each word that says nothing.
+
+import { certain } from "../base/certain.ts";
 import type { Finding } from "../base/finding.ts";
 import { type Gauge, squareMillimetres } from "../base/gauge.ts";
-import { formatQuantity, type Quantity, unitsOf } from "../base/quantity.ts";
+import { findUnit, formatQuantity, type Quantity, quantity, unitsOf } from "../base/quantity.ts";
 import { withArticle } from "../base/wording.ts";
 import type { AttributeSpec, Kind } from "../kinds/kind.ts";
 import type { NameTerm, Term } from "../syntax/tree.ts";
 import { tellQuantities, unknownAttribute } from "./attribute-wording.ts";
-import { planFinding } from "./codes.ts";
+import { keptOnly, planFinding } from "./codes.ts";
 import { fitFigure, isInRange, tellRange } from "./figure-fit.ts";
 import { type SharedAttributes, SharedWords } from "./shared-words.ts";
 
@@ -28,7 +30,13 @@ export function readAttributes(kind: Kind, terms: readonly Term[], at: NameTerm,
 	const reader = new AttributeReader(kind, terms, findings);
 	reader.readAll();
 	for (const spec of kind.attributes)
-		if (spec.takes === "quantity" && spec.required === true && !reader.values.has(spec.name) && !reader.refusedFigure)
+		if (
+			spec.takes === "quantity" &&
+			spec.required === true &&
+			!reader.values.has(spec.name) &&
+			!reader.values.has(spec.instead ?? spec.name) &&
+			!reader.refusedFigure
+		)
 			findings.push(
 				planFinding("quantity-missing", {
 					title: `${at.text} does not say its ${spec.name}`,
@@ -174,7 +182,7 @@ class AttributeReader implements ReadAttributes {
 		for (const spec of this.kind.attributes) {
 			if (spec.takes === "flag" && spec.name === word) return this.set(spec, { sort: "flag", flag: true }, term);
 			if (spec.takes === "choice" && spec.words.includes(word)) return this.set(spec, { sort: "word", word }, term);
-			if (spec.takes === "quantity" && spec.word === word) return this.readWordedQuantity(spec, term);
+			if (spec.takes === "quantity" && spec.word === word) return this.readWordedQuantity(this.measured(spec), term);
 			if (spec.takes === "count" && spec.word === word) return this.readCount(spec, term);
 			if (spec.takes === "name" && spec.word === word) return this.readName(spec, term);
 			if (spec.takes === "gauge" && spec.word === word) return this.readGauge(spec, term);
@@ -205,16 +213,35 @@ class AttributeReader implements ReadAttributes {
 		return undefined;
 	}
 
+	private unitsBehind(word: string | undefined): string[] {
+		return this.kind.attributes.flatMap((spec) =>
+			spec.takes === "quantity" && spec.word === word ? unitsOf(spec.dimension) : [],
+		);
+	}
+
+	/** Of attributes with one word, such as a surge in amperes or in watts, the one that the figure behind it measures. */
+	private measured(first: AttributeSpec & { takes: "quantity" }): AttributeSpec & { takes: "quantity" } {
+		const next = this.peek();
+		if (next?.kind !== "quantity" || next.quantity.dimension === first.dimension) return first;
+		for (const spec of this.kind.attributes)
+			if (spec.takes === "quantity" && spec.word === first.word && spec.dimension === next.quantity.dimension)
+				return spec;
+		return first;
+	}
+
 	private readWordedQuantity(spec: AttributeSpec & { takes: "quantity" }, term: NameTerm): void {
 		const next = this.take();
 		if (next?.kind === "unknown") return this.set(spec, { sort: "unknown" }, term);
+		// A share is written as a part of one as well: `power-factor 0.8`.
+		if (next?.kind === "number" && spec.dimension === "share" && next.value > 0 && next.value <= 1)
+			return this.readQuantity(quantity(next.value * 100, percent), next, spec.word);
 		if (next?.kind === "quantity" && next.quantity.dimension === spec.dimension)
 			return this.readQuantity(next.quantity, next, spec.word);
 		if (next !== undefined && next.kind !== "quantity" && next.kind !== "number") this.position--;
 		this.refusedFigure = true;
 		this.refuse(
 			planFinding("unit-wrong", {
-				title: `\`${term.text}\` needs a figure in ${unitsOf(spec.dimension).join(" or ")}`,
+				title: `\`${term.text}\` needs a figure in ${this.unitsBehind(spec.word).join(" or ")}`,
 				span: next?.span ?? term.span,
 				label: "unit missing",
 				help: `Write \`${term.text}\` and the figure: ${spec.summary}.`,
@@ -317,6 +344,7 @@ class AttributeReader implements ReadAttributes {
 				}),
 			);
 		this.values.set(spec.name, value);
+		if (spec.kept === true) this.refuse(keptOnly(spec.name, term.span));
 	}
 
 	private refuse(problem: Finding): void {
@@ -327,3 +355,5 @@ class AttributeReader implements ReadAttributes {
 function textOf(term: Term | undefined): string {
 	return term?.kind === "name" ? term.text : "";
 }
+
+const percent = certain(findUnit("%"), "per cent");

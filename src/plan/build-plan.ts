@@ -89,11 +89,14 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 	return { plan, findings: withoutRepeats(findings) };
 }
 
-/** A word behind a row of things is read once for each of them; it is reported once. */
+/** A word behind a row of things is read once for each of them; it is reported once. So is what counts for nothing yet, wherever it stands. */
 function withoutRepeats(findings: readonly Finding[]): Finding[] {
 	const seen = new Set<string>();
-	return findings.filter(({ code, span, title }) => {
-		const key = [code, span.file, span.line, span.column, title].join(" ");
+	return findings.filter(({ code, level, span, title }) => {
+		const key =
+			code === "not-understood-yet" && level === "note"
+				? title
+				: [code, span.file, span.line, span.column, title].join(" ");
 		return !seen.has(key) && seen.add(key);
 	});
 }

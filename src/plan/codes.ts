@@ -360,3 +360,14 @@ export function notReckoned(title: string, span: Span): Finding {
 		help: "Check by hand what it asks of the wires, and choose them thicker where it is hot.",
 	});
 }
+
+/** What is said of a thing and kept for lists alone. */
+export function keptOnly(name: string, span: Span): Finding {
+	return planFinding("not-understood-yet", {
+		title: `What is said of the ${name} is kept, and no check counts it yet`,
+		span,
+		level: "note",
+		why: "Nothing is judged by it: neither what a wire must carry nor what a device may be used for.",
+		help: "Leave it in; weigh it by hand where it matters.",
+	});
+}

@@ -3,7 +3,7 @@ import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
-import { findKind, kindsWithoutMeaning } from "../kinds/index.ts";
+import { findKind } from "../kinds/index.ts";
 import type { Kind } from "../kinds/kind.ts";
 import { kindOfPart, type PartTerminal, partSorts } from "../kinds/own-part.ts";
 import type { DefinitionStatement, Setting, Term } from "../syntax/tree.ts";
@@ -30,7 +30,7 @@ export function readOwnParts(statements: readonly DefinitionStatement[], finding
 					also: [{ span: first, label: "first here" }],
 				}),
 			);
-		else if (findKind(text) !== undefined || kindsWithoutMeaning.has(text))
+		else if (findKind(text) !== undefined)
 			findings.push(
 				planFinding("name-twice", {
 					title: `\`${text}\` is a kind of thing already`,

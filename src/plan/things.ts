@@ -2,7 +2,7 @@
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import { withArticle } from "../base/wording.ts";
-import { findKind, kindsWithoutMeaning, kindWords } from "../kinds/index.ts";
+import { findKind, kindWords } from "../kinds/index.ts";
 import type { Brought, Kind, Said, System } from "../kinds/kind.ts";
 import type { Member, NameTerm, Term } from "../syntax/tree.ts";
 import { statementWords } from "../syntax/vocabulary.ts";
@@ -249,17 +249,6 @@ export class ThingRegister {
 		if (kind === undefined && this.parts.has(foldName(type.text))) {
 			// What is wrong with the part has been told where it is described.
 			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
-			return undefined;
-		}
-		if (kind === undefined && kindsWithoutMeaning.has(type.text)) {
-			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
-			this.findings.push(
-				planFinding("not-understood-yet", {
-					title: `${name.text} is ${withArticle(type.text)}, which is read but has no meaning yet`,
-					span: type.span,
-					label: "no meaning yet",
-				}),
-			);
 			return undefined;
 		}
 		if (kind === undefined) {

@@ -105,6 +105,8 @@ function tellCure({ name, sort }: Source): string {
 	switch (sort) {
 		case "generator":
 			return `If ${name} bonds its neutral to its frame, say \`bonds neutral to frame\`; if its manual says it floats, bond it by a plug made for that, at the generator and never in the panel.`;
+		case "utility":
+			return `${name} brings no ground, so the first panel behind it bonds its neutral: say \`bonding screw\` there.`;
 		case "shore":
 			return `The supply behind ${name} bonds neutral to ground; leave out \`floating\` unless it truly does not.`;
 		default:

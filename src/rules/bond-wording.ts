@@ -5,6 +5,7 @@ import type { Circuit, Link } from "../circuit/circuit.ts";
 export function tellBond(circuit: Circuit, bond: Link): string {
 	const source = circuit.sources.find((candidate) => candidate.part === bond.part);
 	if (source === undefined) return `by the bonding screw of ${bond.part}`;
+	if (source.sort === "utility") return `at the meter of ${source.name}`;
 	return source.sort === "shore" ? `at the pedestal of ${source.name}` : `in ${source.name}`;
 }
 

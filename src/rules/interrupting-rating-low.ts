@@ -75,7 +75,10 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 function judge({ circuit }: Analysis, device: Protection, batteries: readonly Source[]): Finding[] {
 	const said = (name: string, word: string): number | undefined =>
 		circuit.plan.thingByName.get(foldName(name))?.said.quantity(word)?.value;
-	const faults = batteries.map(({ part }) => said(part, "fault"));
+	const faults = batteries.map(({ part, volts }) => {
+		const resistance = said(part, "resistance");
+		return said(part, "fault") ?? (resistance === undefined ? undefined : volts / resistance);
+	});
 	const sum = faults.reduce<number>((total, fault) => total + (fault ?? 0), 0);
 	const names = listNames(batteries.map(({ name }) => name));
 	const marked = said(device.part, "interrupting");

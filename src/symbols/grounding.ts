@@ -1,5 +1,5 @@
 // Earth, chassis and bond marks, used on every sheet. Own line work after IEC 60617 convention (from memory).
-import { circle, filled, line, path, rectangle, type SymbolDesign, symbol } from "./symbol.ts";
+import { circle, filled, line, oneLineMark, path, rectangle, type SymbolDesign, symbol, upright } from "./symbol.ts";
 
 /** Earth and bonding. */
 export const grounding: readonly SymbolDesign[] = [
@@ -39,6 +39,20 @@ export const grounding: readonly SymbolDesign[] = [
 			line(34, 20, 27, 34),
 		],
 	}),
+	// Two diodes each way in the ground, as makers draw it on the case (common practice).
+	upright(
+		oneLineMark("galvanic-isolator", "Galvanic isolator", [
+			line(20, 0, 20, 12),
+			rectangle(2, 12, 36, 36, 2),
+			line(12, 12, 12, 48),
+			line(28, 12, 28, 48),
+			filled(path("M6 22H18L12 32Z")),
+			line(6, 33, 18, 33),
+			filled(path("M22 38H34L28 28Z")),
+			line(22, 27, 34, 27),
+			line(20, 48, 20, 60),
+		]),
+	),
 	// No standard form: two ringed posts marked N and earth with a heavy link between.
 	symbol({
 		name: "bond-jumper",

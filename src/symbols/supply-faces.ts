@@ -55,6 +55,32 @@ export const supplyFaces: readonly SymbolDesign[] = [
 		],
 	),
 	face(
+		"meter-face",
+		"Utility service with its meter",
+		[56, 56],
+		[
+			filled(rectangle(-27, -27, 54, 54, 3), "plate"),
+			circle(0, -4, 17),
+			rectangle(-10, -10, 20, 8, 1),
+			line(-10, 4, 10, 4),
+			line(-6, 20, 6, 20),
+		],
+	),
+	face(
+		"galvanic-isolator-face",
+		"Galvanic isolator",
+		[56, 40],
+		[
+			filled(rectangle(-27, -19, 54, 38, 3), "plate"),
+			line(-20, -7, 20, -7),
+			line(-20, 8, 20, 8),
+			filled(path("M-6 -13V-1L5 -7Z")),
+			line(6, -13, 6, -1),
+			filled(path("M6 2V14L-5 8Z")),
+			line(-6, 2, -6, 14),
+		],
+	),
+	face(
 		"generator-face",
 		"Generator",
 		[56, 48],

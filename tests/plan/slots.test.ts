@@ -63,7 +63,7 @@ describe("bars in a panel", () => {
 				.plan.thingByName.get("nb")
 				?.said.flag("bonded");
 		expect(bar(" bonding screw", "")).toBe(true);
-		expect(bar(" bonding screw", " no bonded")).toBe(false);
+		expect(bar(" bonding screw", " isolated")).toBe(false);
 		expect(bar("", "")).toBeUndefined();
 	});
 });

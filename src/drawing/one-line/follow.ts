@@ -15,7 +15,7 @@ export function followPower(whole: Circuit): Chain[] {
 	const walk = new Walk(circuit);
 	const isFar = (name: string): boolean => {
 		const source = circuit.sources.find((candidate) => candidate.name === name);
-		return source?.sort === "shore" || source?.sort === "generator";
+		return source?.sort === "shore" || source?.sort === "utility" || source?.sort === "generator";
 	};
 	const bySource = circuit.sources.map((source) => circuit.partByName.get(source.part)?.enclosure.name ?? "");
 	// Batteries first: their line goes on through an inverter, whose other input is then told by a flag.

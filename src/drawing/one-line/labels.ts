@@ -18,7 +18,7 @@ export function sourceLabel(part: Part, source: Source): Label {
 	if (source.system === "dc") return partLabel(part);
 	const bond = { supply: "N-G bond at the supply", own: "bonds N-G while inverting", floating: "neutral floats" };
 	const limit = source.limit === undefined ? "" : ` · ${Math.round(source.limit)} A`;
-	const what = source.sort === "shore" || source.sort === "generator" ? [] : [part.face.text];
+	const what = ["shore", "utility", "generator"].includes(source.sort) ? [] : [part.face.text];
 	const earthing = source.ownEarth ? "TT: earth electrode of the place" : bond[source.bonding];
 	return { name: part.name, lines: [...ownWords(part), `${voltsText(source)}${limit}`, ...what, earthing] };
 }
