@@ -16,5 +16,5 @@ export function startSentence(text: string): string {
 
 /** A word with its article: `a box`, `an inlet`. */
 export function withArticle(word: string): string {
-	return `${/^[aeiou]/i.test(word) ? "an" : "a"} ${word}`;
+	return `${/^(?:[aeio]|u(?!sb|til))/i.test(word) ? "an" : "a"} ${word}`;
 }

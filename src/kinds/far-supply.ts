@@ -222,7 +222,8 @@ function supply(
 		enclosure: { sort: "equipment", metal: false },
 		face: {
 			text: `${words[sort]}${rating === undefined ? "" : ` ${Math.round(rating)} A`} · ${twoLegs && !isBridged ? `${volts}/${volts * 2}` : volts} V${isBridged ? " on an adapter" : ""}${more.map((word) => ` · ${word}`).join("")}`,
-			wiring: sort === "shore" ? inletFace(said, rating, twoLegs) : sort === "generator" ? "generator-face" : "meter-face",
+			wiring:
+				sort === "shore" ? inletFace(said, rating, twoLegs) : sort === "generator" ? "generator-face" : "meter-face",
 			oneLine: marks[sort],
 			traits: ["source"],
 			...(rating === undefined ? {} : { rating }),

@@ -54,13 +54,19 @@ circuit lamps from AC breaker 15 A by triplex 14 AWG
 };
 
 function groundPost(said: Said, name: "line" | "load"): TerminalSpec {
-	return deviceTerminal(said.region, said.quantity("rating")?.value ?? usualRating, name, "ground", name, { side: name });
+	return deviceTerminal(said.region, said.quantity("rating")?.value ?? usualRating, name, "ground", name, {
+		side: name,
+	});
 }
 
 /** A side at which the ground lands and all else goes past. */
 function inGround(name: "line" | "load"): SideSpec {
 	const { knots } = passSide(name);
-	return { name, knots: { ...knots, ground: name } satisfies Partial<Record<Role, string>>, lone: { knot: name, role: "ground" } };
+	return {
+		name,
+		knots: { ...knots, ground: name } satisfies Partial<Record<Role, string>>,
+		lone: { knot: name, role: "ground" },
+	};
 }
 
 /** That of the usual shore supply, where it is not said. */

@@ -232,7 +232,15 @@ export interface LoadSpec {
 	readonly outlet: boolean;
 }
 /** What sort of source: which of them make power themselves, and which have a supply behind them. */
-export type SourceSort = "shore" | "utility" | "generator" | "inverter" | "inverter-charger" | "battery" | "solar" | "other";
+export type SourceSort =
+	| "shore"
+	| "utility"
+	| "generator"
+	| "inverter"
+	| "inverter-charger"
+	| "battery"
+	| "solar"
+	| "other";
 export interface SourceSpec {
 	readonly sort: SourceSort;
 	readonly system: System;

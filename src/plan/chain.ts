@@ -144,14 +144,24 @@ export class Flattener {
 			this.register.hasStud(to, "arrival") ? undefined : to,
 		].find((end) => end !== undefined);
 		if (bare === undefined) this.fastenings.push({ from, to, span: to.span });
-		else
+		else {
+			const poles = bare === from ? this.register.polesOf(from) : undefined;
 			this.reportOnce(
 				planFinding("stud-missing", {
-					title: `${to.thing} cannot be bolted to ${from.thing}: ${bare.thing} has no stud for it`,
+					title:
+						poles === undefined
+							? `${to.thing} cannot be bolted to ${from.thing}: ${bare.thing} has no stud for it`
+							: `${to.thing} cannot be bolted to both poles of ${from.thing} at once`,
 					span: to.span,
-					label: "no stud",
+					label: poles === undefined ? "no stud" : "on which pole?",
+					...(poles === undefined
+						? {}
+						: {
+								help: `Say both poles where the run begins, the one it is bolted to first: \`from ${poles.join(", ")}\`.`,
+							}),
 				}),
 			);
+		}
 	}
 
 	/** What is carried here: as the thing it comes from says, else the cable. */

@@ -12,7 +12,7 @@ import { foldName, resolveName } from "./names.ts";
 import type { CableMake, HopEnd, Place, Run, Thing } from "./plan.ts";
 import { everyHopSaysBy, hasWords, isRoughedIn } from "./run-words.ts";
 import type { Wiring } from "./said-values.ts";
-import { sideAt } from "./sides.ts";
+import { postsAt, sideAt, sideOfTerminal, tellSides } from "./sides.ts";
 import type { ThingRegister } from "./things.ts";
 
 /** Takes in runs and keeps them, in the order of the text. */
@@ -133,6 +133,11 @@ export class RunRegister {
 		return thing !== undefined && sideAt(thing, end, way)?.lone !== undefined;
 	}
 
+	/** The names of the two posts of a side for a pair. */
+	polesOf(end: HopEnd): readonly string[] | undefined {
+		return postsAt(this.register.byName.get(foldName(end.thing)), end);
+	}
+
 	/** The thing and side a name leads to; undefined, with a finding, when it leads to nothing. */
 	resolveEnd(name: NameTerm | undefined, direction: "from" | "to"): HopEnd | undefined {
 		if (name === undefined) return undefined;
@@ -147,7 +152,8 @@ export class RunRegister {
 		// Which of its inputs a cable comes to is for the builder to say.
 		const isOpen = direction === "to" && resolved.thing.blueprint.transfer !== undefined;
 		if (side === undefined && !isOpen) return { thing: resolved.thing.name, span: name.span };
-		if (side !== undefined && sides.includes(side)) return { thing: resolved.thing.name, side, span: name.span };
+		const own = side === undefined || sides.includes(side) ? side : sideOfTerminal(resolved.thing, side)?.name;
+		if (own !== undefined) return { thing: resolved.thing.name, side: own, span: name.span };
 		this.findings.push(
 			planFinding("side-unknown", {
 				title:
@@ -155,7 +161,7 @@ export class RunRegister {
 						? `It is not said to which input of ${resolved.thing.name} the cable goes`
 						: `${resolved.thing.name} has no side \`${side}\` to go ${direction}`,
 				span: name.span,
-				help: `${side === undefined ? "" : didYouMean(side, sides)} A ${resolved.thing.kind.name} has: ${sides.join(", ")}.`.trim(),
+				help: tellSides(resolved.thing, side),
 			}),
 		);
 		return undefined;
@@ -212,7 +218,7 @@ export class RunRegister {
 						title: `${name.text} is new here, and it is not said what it is`,
 						span: name.span,
 						label: "no kind",
-						help: `${didYouMean(name.text, this.knownNames())} Or say what it is: \`to ${name.text}: receptacle\`.`.trim(),
+						help: `${didYouMean(name.text, this.register.names)} Or say what it is: \`to ${name.text}: receptacle\`.`.trim(),
 					}),
 				);
 				return undefined;
@@ -270,10 +276,6 @@ export class RunRegister {
 		);
 	}
 
-	private knownNames(): string[] {
-		return this.register.things.map((thing) => thing.name);
-	}
-
 	private reportUnknown(name: NameTerm): void {
 		this.incomplete = true;
 		const kind = this.register.notUnderstood.get(foldName(name.head));
@@ -286,7 +288,7 @@ export class RunRegister {
 				label: "not declared",
 				help: this.runs.some((run) => foldName(run.name) === foldName(name.text))
 					? `${name.text} is a run: name the thing on it to go on from.`
-					: `${didYouMean(name.text, this.knownNames())} Declare it, or correct the name.`.trim(),
+					: `${didYouMean(name.text, this.register.names)} Declare it, or correct the name.`.trim(),
 			}),
 		);
 	}

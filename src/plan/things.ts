@@ -128,6 +128,11 @@ export class ThingRegister {
 		});
 	}
 
+	/** The names of all things. */
+	get names(): string[] {
+		return this.things.map((thing) => thing.name);
+	}
+
 	/** Whose colours and usual devices hold. */
 	get region(): Said["region"] {
 		return this.settings.region;
@@ -267,10 +272,10 @@ export class ThingRegister {
 		}
 		if (!kind.stands.includes(declaration.stands)) {
 			this.notUnderstood.set(foldName(declaration.fullName ?? name.text), type.text);
-			const fitting = kind.stands.map((place) => rightWords[place](kind.name));
+			const fitting = kind.stands.map((place) => rightWords[place](type.text));
 			this.misplaced(
 				type,
-				`${withArticle(kind.name)} cannot stand ${standsWords[declaration.stands]}`,
+				`${withArticle(type.text)} cannot stand ${standsWords[declaration.stands]}`,
 				`It stands ${fitting.join(", or ")}.`,
 			);
 			return undefined;

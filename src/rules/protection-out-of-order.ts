@@ -70,7 +70,8 @@ function inversionsIn({
 		if (smaller?.rating === undefined || larger.rating === undefined || smaller.rating >= larger.rating) continue;
 		const supply = network.circuit.sources.find((source) => source.name === smaller.source);
 		if (supply === undefined) found.push({ smaller, larger });
-		else if (supply.sort === "shore" || supply.sort === "utility" || supply.sort === "generator") found.push({ smaller, larger, supply });
+		else if (supply.sort === "shore" || supply.sort === "utility" || supply.sort === "generator")
+			found.push({ smaller, larger, supply });
 	}
 	return found;
 }

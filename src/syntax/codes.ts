@@ -60,6 +60,12 @@ export const syntaxProblems = [
 		help: "Close the direction in the text, or delete the hidden character.",
 	},
 	{
+		code: "end-second",
+		meaning: "A hop names two ends, such as the plus and the minus of a thing. One cable goes to one thing.",
+		why: "Where each conductor of the cable lands would be anyone's guess.",
+		help: "Lead a pair to the plus, `to ch.+`: its minus goes to the minus beside it. Write a hop of its own for another cable.",
+	},
+	{
 		code: "figures-unlike",
 		meaning:
 			"Two figures with a slash between them are two ratings of one sort, such as `12 V / 120 V`. Here they measure different things, or one of them has no figure.",

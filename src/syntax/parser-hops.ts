@@ -163,6 +163,12 @@ export class HopParser extends TermParser {
 			},
 		});
 		return this.ACTION((): HopStatement & { members: Member[] } => {
+			// A second end behind a comma is no kind.
+			if (thing && !colon && thing.type.steps.length > 0) {
+				this.#tellSecondEnd(name.first, thing.type);
+				const cableSide = left.resolve(wordOf(manner), this.line.spanOf(manner));
+				return { kind: "hop", ...cableSide, name, attributes: [], members: [], span: this.line.whole };
+			}
 			this.#checkColon(name.span, colon, thing?.type);
 			if (thing) this.checkNew(name);
 			const cableSide = left.resolve(wordOf(manner), this.line.spanOf(manner));
@@ -193,6 +199,16 @@ export class HopParser extends TermParser {
 					help: `Units that fit here: ${unitsOf("length").join(", ")}. What describes the thing stands right of its kind.`,
 				}),
 			);
+	}
+
+	#tellSecondEnd(first: NameTerm, second: NameTerm): void {
+		this.line.report(
+			problem("end-second", second.span, {
+				title: `A hop goes to one thing, and ${quoted(second.text)} is a second behind ${quoted(first.text)}`,
+				label: "a second end",
+				help: "Lead a pair to the plus: its minus goes to the minus beside it. A cable to something else is a hop of its own.",
+			}),
+		);
 	}
 
 	/** A kind needs its colon, and a colon its kind. */

@@ -87,9 +87,9 @@ describe("names that nothing has", () => {
 		expect(told).toEqual(["5:b9 name-unknown"]);
 	});
 
-	test("what hangs on a thing without meaning is told once, at that thing", () => {
-		expect(readPlan("galvanic-isolator iso 30 A\nfeed one from iso by 10-2\n  4 ft to j1: box\n").told).toEqual([
-			"1:galvanic-isolator not-understood-yet",
+	test("what hangs on a thing of no known kind is told once, at that thing", () => {
+		expect(readPlan("galvanic-insulator iso 30 A\nfeed one from iso by 10-2\n  4 ft to j1: box\n").told).toEqual([
+			"1:galvanic-insulator kind-unknown",
 		]);
 	});
 });

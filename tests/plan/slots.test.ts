@@ -59,12 +59,11 @@ describe("bars in a panel", () => {
 		const bar = (panel: string, said: string) =>
 			readPlan(
 				`inlet shore 30 A 120 V\npanel LC main 30 A${panel} from shore by 10-2, 12 ft\n  NB: neutral-bar 8${said}\n`,
-			)
-				.plan.thingByName.get("nb")
-				?.said.flag("bonded");
-		expect(bar(" bonding screw", "")).toBe(true);
-		expect(bar(" bonding screw", " isolated")).toBe(false);
-		expect(bar("", "")).toBeUndefined();
+			).plan.thingByName.get("nb")?.blueprint.face.text;
+		expect(bar(" bonding screw", "")).toBe("neutral bar, bonded to the case");
+		expect(bar(" bonding screw", " isolated")).toBe("neutral bar, isolated");
+		expect(bar("", " bonded")).toBe("neutral bar, bonded to the case");
+		expect(bar("", "")).toBe("neutral bar, isolated");
 	});
 });
 

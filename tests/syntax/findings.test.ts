@@ -33,6 +33,7 @@ const cases: Record<Exclude<SyntaxCode, "text-too-long" | FileCode>, readonly st
 		"light l1 \ud83d\ude00\n         ^^ character-unknown",
 		"light l1 \ud800\n         ^ character-unknown",
 	],
+	"end-second": [`${chain}  9 ft to ch.+, ch.-\n                ^^^^ end-second`],
 	"colon-missing": [
 		`${chain}  9 ft to b1 receptacle\n             ^^^^^^^^^^ colon-missing`,
 		"mode m a\n       ^ colon-missing",
