@@ -63,10 +63,13 @@ describe("plans", () => {
 	test("every kind that has a part, and every attribute of it, is said somewhere, but those whose reason is written down", () => {
 		const said = new Set<string>();
 		for (let seed = 0; seed < 1500; seed++) for (const word of generatePlan(seed).said) said.add(word);
-		// A kind without a part, as those of direct current, has no place in generated plans yet.
+		// A kind without a part, as those of direct current, has no place in generated plans yet; what is kept for lists alone is no wiring.
 		const sayable = kinds
 			.filter((kind) => partOf(kind) !== undefined)
-			.flatMap(({ name, attributes }) => [name, ...attributes.map((attribute) => `${name}: ${attribute.name}`)]);
+			.flatMap(({ name, attributes }) => [
+				name,
+				...attributes.flatMap((one) => (one.kept === true ? [] : `${name}: ${one.name}`)),
+			]);
 		expect(sayable.filter((word) => !said.has(word)).toSorted()).toEqual([...unsaid.keys()].toSorted());
 	});
 });
