@@ -60,16 +60,39 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	};
 	for (const { between, root } of state.crossings.bridges) if (!between.some((pole) => isHot(pole.role))) add(root, []);
 	for (const stray of state.crossings.strays) if (stray.effect === "bridged") add(stray.root, [stray.point]);
-	return [...roots.values()].map(({ root, points }) =>
-		finding({
+	return [...roots.values()].map(({ root, points }) => {
+		const source = bondedThere(analysis, root);
+		return finding({
 			code: neutralNotIsolated.code,
-			level: "danger",
+			level: source === undefined ? "danger" : "error",
 			title: `Neutral and ground are joined in ${root.enclosure}: ${tellRoot(analysis, root)}`,
 			label: "joins neutral and ground",
 			...placeMistake(analysis, state, root, points),
-			why: neutralNotIsolated.why,
+			why:
+				source === undefined
+					? neutralNotIsolated.why
+					: `${source} joins them at these very terminals itself, so nothing changes today; without its own bond, or with another supply in its place, they stay joined.`,
 			basis: neutralNotIsolated.basis,
 			...followsWorse(state.crossings, root, "bridged"),
+		});
+	});
+}
+
+/** The machine on board that bonds its neutral always, at the terminals that are joined once more; undefined elsewhere. */
+function bondedThere({ circuit }: Analysis, { halves }: Root): string | undefined {
+	const parts = new Set(
+		halves.map(({ point }) => {
+			const found = circuit.points[point];
+			return found?.kind === "terminal" ? found.part : undefined;
 		}),
 	);
+	const [part] = parts;
+	// The bond of a shore supply is at its pedestal, at the other end of the cord.
+	const source = circuit.sources.find((candidate) => candidate.part === part && candidate.sort !== "shore");
+	if (parts.size !== 1 || source === undefined) return undefined;
+	const isBonded = circuit.links.some(
+		({ nature, modes, part: owner }) =>
+			nature === "bond" && owner === part && (modes === undefined || modes.size === circuit.modes.length),
+	);
+	return isBonded ? source.name : undefined;
 }

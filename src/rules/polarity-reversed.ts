@@ -3,8 +3,9 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Stray } from "../analysis/crossings.ts";
 import type { Root } from "../analysis/roots.ts";
 import { type Finding, finding } from "../base/finding.ts";
+import { systemOfRole } from "../circuit/systems.ts";
 import { dead, live } from "./meter-test.ts";
-import { followsWorse, groupStrays, placeMistake, tellRoot, tellVictims } from "./mistake-wording.ts";
+import { followsWorse, groupStrays, placeMistake, tellRoot, tellVictims, victimsOf } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
@@ -65,7 +66,11 @@ at s1
 
 function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	const { strays } = state.crossings;
-	const reversed = strays.filter((stray) => stray.effect === "reversed");
+	const { points } = analysis.circuit;
+	// A post of the battery side has no hot: what joins it to the mains is told by `systems-mixed`.
+	const reversed = strays.filter(
+		({ effect, point }) => effect === "reversed" && systemOfRole(points[point]?.role ?? "hot") !== "dc",
+	);
 	return groupStrays(reversed).map(({ root, strays: victims }) => tell(analysis, state, root, victims));
 }
 
@@ -75,16 +80,20 @@ function tell(analysis: Analysis, state: ModeState, root: Root, strays: readonly
 	const shown = live.length > 0 ? live : strays;
 	const victims = shown.map(({ point }) => point);
 	const names = tellVictims(circuit, victims);
+	// A ground where the hot belongs makes nothing live: what stands there gets no power.
+	const isDead = shown.every(({ by }) => by === "ground");
 	return finding({
 		code: polarityReversed.code,
-		level: "danger",
+		level: isDead ? "error" : "danger",
 		title: `${tellWhat(analysis, shown)} ${names}: ${tellRoot(analysis, root)}`,
 		label: live.length > 0 ? "makes the ground live" : "the wrong pole",
 		...placeMistake(analysis, state, root, victims),
 		why:
 			live.length > 0
 				? `Whoever touches the case of ${names}, or of anything plugged in there, touches the hot.`
-				: `At ${names} a switch or breaker then opens the wrong wire: what looks switched off stays live.`,
+				: isDead
+					? `${names} ${victimsOf(circuit, victims).length === 1 ? "gets" : "get"} no power, and what the ground is for hangs on a terminal that a switch or breaker opens.`
+					: `At ${names} a switch or breaker then opens the wrong wire: what looks switched off stays live.`,
 		basis: polarityReversed.basis,
 		...followsWorse(state.crossings, root, "reversed"),
 	});

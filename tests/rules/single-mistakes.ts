@@ -82,7 +82,7 @@ export function singleMistakes(text: string): readonly Mistake[] {
 }
 
 /** A wire's end in a box: a core's, or that of a pigtail whose other end is on `terminal`. */
-interface WireEnd {
+export interface WireEnd {
 	readonly name: string;
 	/** The point it is on; undefined for one that is capped or loose. */
 	readonly at: number | undefined;
@@ -90,7 +90,7 @@ interface WireEnd {
 	readonly isLoose: boolean;
 }
 
-function endsIn(circuit: Circuit, box: string): readonly WireEnd[] {
+export function endsIn(circuit: Circuit, box: string): readonly WireEnd[] {
 	return circuit.conductors.flatMap((conductor): WireEnd[] => {
 		if (conductor.sort === "core")
 			return conductor.ends
@@ -105,7 +105,7 @@ function endsIn(circuit: Circuit, box: string): readonly WireEnd[] {
 }
 
 /** Points of a box on which an end can be put: of a bar the first free port. */
-function spotsIn(circuit: Circuit, box: string): readonly number[] {
+export function spotsIn(circuit: Circuit, box: string): readonly number[] {
 	const taken = new Set(circuit.conductors.flatMap(({ ends }) => ends.map((end) => end.point)));
 	return circuit.points
 		.filter(({ enclosure }) => enclosure.name === box)
@@ -120,7 +120,7 @@ function spotsIn(circuit: Circuit, box: string): readonly number[] {
 }
 
 /** The wiring of a box as an `at` block. */
-function tellBox(circuit: Circuit, ends: readonly WireEnd[], box: string): string {
+export function tellBox(circuit: Circuit, ends: readonly WireEnd[], box: string): string {
 	const lines = ends
 		.filter((end) => end.terminal === undefined && !isSplice(circuit, end.at))
 		.map(
