@@ -6,7 +6,7 @@ import { findCrankingLeads } from "./cranking-leads.ts";
 import type { DirectState } from "./direct.ts";
 import { directLimit } from "./direct-limit.ts";
 import type { Network } from "./network.ts";
-import { type Exposure, traceExposure } from "./protection.ts";
+import type { Exposure } from "./protection.ts";
 
 /** Conductors that hang together behind too large a device, or behind none: the first is the one nearest the source. */
 export interface ExposedLead {
@@ -32,8 +32,7 @@ export interface ExposedLead {
 }
 
 /** Every such lead of a mode. Conductors between a battery and a starter are left out: they have no device by custom and by rule. */
-export function findExposedLeads(circuit: Circuit, { network }: DirectState): readonly ExposedLead[] {
-	const exposure = traceExposure(network);
+export function findExposedLeads(circuit: Circuit, { network, exposure }: DirectState): readonly ExposedLead[] {
 	const walk = new LeadWalk(network, exposure);
 	const leads = new Map<number, Conductor[]>();
 	for (const conductor of circuit.conductors) {

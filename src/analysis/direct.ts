@@ -5,6 +5,7 @@ import { findChoices } from "./choices.ts";
 import { buildNetwork, type Edge, liveSources, type Network } from "./network.ts";
 import { notABond, type PoleMap, tracePoles } from "./poles.ts";
 import { PotentialSets } from "./potentials.ts";
+import { type Exposure, traceExposure } from "./protection.ts";
 
 /** What is known of the direct current of a mode. */
 export interface DirectState {
@@ -13,6 +14,8 @@ export interface DirectState {
 	readonly poles: PoleMap;
 	/** Volts between points, with every contact closed that can be. */
 	readonly potentials: PotentialSets;
+	/** What protective devices let through to each point. */
+	readonly exposure: ReadonlyMap<number, Exposure>;
 	/** Sources whose posts are joined already, by wires or by others, with the volts that are there without them. */
 	readonly contradicted: readonly { readonly source: Source; readonly volts: number }[];
 }
@@ -48,7 +51,17 @@ export function traceDirect(circuit: Circuit, mode: Mode): DirectState {
 	});
 	// Two throws are never on together: they join nothing that sources hold apart, and bring what is behind them its volts.
 	for (const { from, to } of throws) potentials.join(from, to, 0);
-	return { network, poles: tracePoles(network), potentials, contradicted };
+	let exposure: ReadonlyMap<number, Exposure> | undefined;
+	return {
+		network,
+		poles: tracePoles(network),
+		potentials,
+		get exposure() {
+			exposure ??= traceExposure(network);
+			return exposure;
+		},
+		contradicted,
+	};
 }
 
 /** Whether two figures are one nominal voltage: 12.8 V lithium, 13.8 V alternator and 12 V are (common practice). */

@@ -11,6 +11,11 @@ export class PotentialSets {
 		this.rises = new Float64Array(count);
 	}
 
+	/** The set that a point belongs to, by a point of it, and the volts above that one. */
+	at(point: number): { readonly root: number; readonly volts: number } {
+		return this.find(point);
+	}
+
 	/** Volts of the first point above the second; undefined where nothing joins them. */
 	between(one: number, other: number): number | undefined {
 		const [first, second] = [this.find(one), this.find(other)];

@@ -4,7 +4,6 @@ import { type ExposedLead, findExposedLeads } from "../analysis/direct-leads.ts"
 import { directLimit } from "../analysis/direct-limit.ts";
 import { tellWay } from "../analysis/network.ts";
 import { batteryWithin } from "../analysis/own-fuses.ts";
-import { traceExposure } from "../analysis/protection.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
@@ -99,7 +98,7 @@ export function findThinReturns(analysis: Analysis, code: string): Finding[] {
 	return findOverModes(analysis, (state) => {
 		const { direct } = state;
 		if (direct === undefined) return [];
-		const exposure = traceExposure(direct.network);
+		const { exposure } = direct;
 		return circuit.loads.flatMap(({ part, between: [positive, negative] }) => {
 			const comes = exposure.get(positive);
 			const device = comes?.device;

@@ -48,6 +48,7 @@ import { receptacleRatingWrong } from "./receptacle-rating-wrong.ts";
 import type { Rule } from "./rule.ts";
 import { seriesTapped } from "./series-tapped.ts";
 import { slackTooShort } from "./slack-too-short.ts";
+import { sourceUnjoined } from "./source-unjoined.ts";
 import { strandsUnterminated } from "./strands-unterminated.ts";
 import { stringVoltageHigh } from "./string-voltage-high.ts";
 import { stringsUnfused } from "./strings-unfused.ts";
@@ -94,6 +95,7 @@ const groundFault: readonly Rule[] = [lineLoadReversed, groundFaultMissing, eart
 const sources: readonly Rule[] = [
 	inletLive,
 	voltagesMixed,
+	sourceUnjoined,
 	chargingReversed,
 	seriesTapped,
 	backFeedUnfastened,

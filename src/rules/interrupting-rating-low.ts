@@ -1,7 +1,6 @@
 // The first fuse after a battery that cannot open what the battery pushes into a short circuit.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { reachFrom } from "../analysis/network.ts";
-import { traceExposure } from "../analysis/protection.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
@@ -57,7 +56,7 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	const { circuit } = analysis;
 	const { direct } = state;
 	if (direct === undefined) return [];
-	const exposure = traceExposure(direct.network);
+	const { exposure } = direct;
 	return circuit.protections.flatMap((device): Finding[] => {
 		const link = circuit.links[device.links[0] ?? -1];
 		if (link === undefined || circuit.points[link.between[0]]?.role !== "positive") return [];

@@ -29,7 +29,10 @@ export const seriesTapped: Rule = {
 	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
-		`${bank}feed tap from B2.+, B2.- by pair 12 AWG
+		`${bank}feed all from B1.+, B2.- by pair 12 AWG
+  bolted to F2: fuse 15 A
+  3 ft to l2: light 6 W 24 V
+feed tap from B2.+, B2.- by pair 12 AWG
   bolted to F1: fuse 15 A
   3 ft to l1: light 6 W 12 V
 `,

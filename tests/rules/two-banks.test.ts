@@ -2,6 +2,10 @@
 import { expect, test } from "vitest";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
+const lamp = `feed glow from house.+, minus by pair 14 AWG
+  within 7 in to F9: fuse 15 A interrupting 5 kA
+  2 ft to l9: light 6 W
+`;
 const engine = `battery engine flooded 12 V 90 Ah, fault 3 kA
 battery house agm 12 V 200 Ah, fault 4 kA
 feed engine-minus from engine.- by single 2 AWG black
@@ -14,7 +18,7 @@ test("banks of one voltage that share their minus alone do not add up", () => {
 	checkRight(`${engine}feed call from engine.+, minus by pair 14 AWG
   within 7 in to F1: fuse 15 A interrupting 5 kA
   2 ft to l1: light 6 W
-`);
+${lamp}`);
 });
 
 test("banks whose plus is joined add up", () => {
