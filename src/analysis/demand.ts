@@ -1,5 +1,6 @@
 // What each protective device has to carry when every fixed load behind it runs, pole by pole.
 import type { Load, Protection } from "../circuit/circuit.ts";
+import type { DirectState } from "./direct.ts";
 import type { Network } from "./network.ts";
 import type { PoleMap } from "./poles.ts";
 import type { Exposure, Passage } from "./protection.ts";
@@ -36,6 +37,26 @@ export function traceDemand(
 	poles: PoleMap,
 	exposure: ReadonlyMap<number, Exposure>,
 ): ReadonlyMap<string, Demand> {
+	return addUp(network, exposure, (load, hots) => voltsAcross(network, poles, load, hots));
+}
+
+/** The same for direct current, at the volts that lie across each load; the nominal 12 V where none do. */
+export function traceDirectDemand({ network, exposure, potentials }: DirectState): ReadonlyMap<string, Demand> {
+	return addUp(network, exposure, ({ between, volts }) =>
+		Math.max(Math.abs(potentials.between(...between) ?? volts ?? usualVolts), leastVolts),
+	);
+}
+
+/** Of a vehicle's direct-current side, where nothing else is known (common practice). */
+const usualVolts = 12;
+/** No load runs on less; what hangs on one pole twice is told elsewhere. */
+const leastVolts = 3;
+
+function addUp(
+	network: Network,
+	exposure: ReadonlyMap<number, Exposure>,
+	voltsOf: (load: Load, hots: readonly number[]) => number,
+): ReadonlyMap<string, Demand> {
 	const demands = new Map<string, Growing>();
 	const ahead = new Map<string, Passage>();
 	for (const { nearest, by } of exposure.values()) {
@@ -48,7 +69,7 @@ export function traceDemand(
 	}
 	for (const load of network.circuit.loads) {
 		const hots = load.between.filter((point) => exposure.has(point));
-		const amperes = load.watts === undefined ? undefined : load.watts / voltsAcross(network, poles, load, hots);
+		const amperes = load.watts === undefined ? undefined : load.watts / voltsOf(load, hots);
 		for (const hot of hots) {
 			const nearest = exposure.get(hot)?.nearest;
 			if (nearest === undefined) continue;

@@ -2,7 +2,9 @@
 import type { Circuit, Mode, Source } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
 import { findChoices } from "./choices.ts";
+import { type Demand, traceDirectDemand } from "./demand.ts";
 import { buildNetwork, type Edge, liveSources, type Network } from "./network.ts";
+import { type OwnFuses, traceOwnFuses } from "./own-fuses.ts";
 import { notABond, type PoleMap, tracePoles } from "./poles.ts";
 import { PotentialSets } from "./potentials.ts";
 import { type Exposure, traceExposure } from "./protection.ts";
@@ -16,6 +18,10 @@ export interface DirectState {
 	readonly potentials: PotentialSets;
 	/** What protective devices let through to each point. */
 	readonly exposure: ReadonlyMap<number, Exposure>;
+	/** The fuses that stand at batteries. */
+	readonly ownFuses: OwnFuses;
+	/** What each protective device has to carry. */
+	readonly demand: ReadonlyMap<string, Demand>;
 	/** Sources whose posts are joined already, by wires or by others, with the volts that are there without them. */
 	readonly contradicted: readonly { readonly source: Source; readonly volts: number }[];
 }
@@ -52,7 +58,9 @@ export function traceDirect(circuit: Circuit, mode: Mode): DirectState {
 	// Two throws are never on together: they join nothing that sources hold apart, and bring what is behind them its volts.
 	for (const { from, to } of throws) potentials.join(from, to, 0);
 	let exposure: ReadonlyMap<number, Exposure> | undefined;
-	return {
+	let ownFuses: OwnFuses | undefined;
+	let demand: ReadonlyMap<string, Demand> | undefined;
+	const state: DirectState = {
 		network,
 		poles: tracePoles(network),
 		potentials,
@@ -60,8 +68,17 @@ export function traceDirect(circuit: Circuit, mode: Mode): DirectState {
 			exposure ??= traceExposure(network);
 			return exposure;
 		},
+		get ownFuses() {
+			ownFuses ??= traceOwnFuses(network);
+			return ownFuses;
+		},
+		get demand() {
+			demand ??= traceDirectDemand(state);
+			return demand;
+		},
 		contradicted,
 	};
+	return state;
 }
 
 /** Whether two figures are one nominal voltage: 12.8 V lithium, 13.8 V alternator and 12 V are (common practice). */

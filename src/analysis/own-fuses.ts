@@ -1,6 +1,8 @@
-// Whose fuse a device is: the battery at whose post it stands, and which therefore pushes nothing through it to its own lead.
-import type { Source } from "../circuit/circuit.ts";
-import type { Network } from "./network.ts";
+// Whose fuse a device is: the battery at whose post it stands. Devices of batteries in parallel share what is behind them.
+import { groupBy } from "../base/group.ts";
+import type { Protection, Source } from "../circuit/circuit.ts";
+import { type JoinedSets, joinWhere } from "./joined-sets.ts";
+import type { Edge, Network } from "./network.ts";
 
 /** The battery whose plus is within so many metres of a point, with no device between; undefined where none is. */
 export function batteryWithin({ circuit, edges }: Network, start: number, most: number): Source | undefined {
@@ -17,4 +19,43 @@ export function batteryWithin({ circuit, edges }: Network, start: number, most: 
 		}
 	}
 	return undefined;
+}
+
+/** What stands between batteries and what they feed, with every switch closed. */
+export interface OwnFuses {
+	/** Points with no device between them. */
+	readonly sets: JoinedSets;
+	/** The sets in which a battery has its plus, with the batteries. */
+	readonly batteriesIn: ReadonlyMap<number, readonly Source[]>;
+	/** The devices that part a set from a battery's, by that set. */
+	readonly devicesAt: ReadonlyMap<number, readonly Protection[]>;
+}
+
+/** The batteries' own fuses of a network. */
+export function traceOwnFuses(network: Network): OwnFuses {
+	const { circuit } = network;
+	const sets = joinWhere(network, isUnprotected);
+	const batteriesIn = groupBy(
+		circuit.sources.filter(({ sort, hot }) => sort === "battery" && hot.length > 0),
+		({ hot }) => sets.find(hot[0] ?? 0),
+	);
+	const pairs = circuit.protections.flatMap((device) =>
+		device.links.flatMap((index) => {
+			const [one, other] = circuit.links[index]?.between.map((point) => sets.find(point)) ?? [];
+			if (one === undefined || other === undefined || one === other) return [];
+			return [
+				...(batteriesIn.has(one) ? [{ device, set: other }] : []),
+				...(batteriesIn.has(other) ? [{ device, set: one }] : []),
+			];
+		}),
+	);
+	const devicesAt = new Map(
+		[...groupBy(pairs, ({ set }) => set)].map(([set, group]) => [set, group.map(({ device }) => device)] as const),
+	);
+	return { sets, batteriesIn, devicesAt };
+}
+
+/** Lets pass all but what protective devices open. */
+export function isUnprotected({ by }: Edge): boolean {
+	return by.kind === "conductor" || by.link.protection === undefined;
 }

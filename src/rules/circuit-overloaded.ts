@@ -7,12 +7,14 @@ import { listNames, startSentence } from "../base/wording.ts";
 import { continuousLoad } from "../handbook/branch-circuits.ts";
 import { citation } from "../handbook/provenance.ts";
 import type { Region } from "../kinds/kind.ts";
+import { findDirectOverloads } from "./direct-overload.ts";
 import { hotPathTo } from "./hot-path.ts";
 import { live } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
 import { tellOverloadCure, worstLoad } from "./overload-cure.ts";
 import type { Rule } from "./rule.ts";
 
+const direct = "common practice: a fuse carries what hangs on it, for hours four fifths of its rating";
 const bases: Readonly<Record<Region, string>> = {
 	us: citation(continuousLoad.provenance),
 	iec: "IEC 60364-4-43 in IEC countries: the sum alone, recalled",
@@ -24,7 +26,7 @@ export const circuitOverloaded: Rule = {
 	what: "The fixed loads of a circuit draw more than its breaker carries for long; those that run for hours count 125 %.",
 	why: "The breaker opens just when everything runs, or it and its wires run hot for hours.",
 	help: "Move a load to another circuit, or take a smaller one.",
-	basis: `${bases.us}; ${bases.iec}`,
+	basis: `${bases.us}; ${bases.iec}; for direct current ${direct}`,
 	meter: [
 		live(
 			"clamp meter",
@@ -49,6 +51,22 @@ circuit work from LC breaker 15 A by 14-2
   8 ft to p1: pump 1000 W
   4 ft to p2: pump 1000 W
 `,
+		`battery house lithium 12.8 V 100 Ah
+feed small from house.+, house.- by pair 12 AWG
+  within 6 in to F1: fuse 10 A
+  6 ft to p1: pump 100 W
+  3 ft to p2: pump 60 W
+`,
+		`battery house lithium 12.8 V 100 Ah
+battery engine flooded 12 V 80 Ah
+dc-dc step 30 A 12 V / 12 V
+feed up from engine.+, engine.- by pair 8 AWG
+  within 7 in to F1: fuse 50 A
+  6 ft to step.in
+feed over from house.+, house.- by pair 10 AWG
+  within 7 in to F2: fuse 25 A
+  6 ft to step.out
+`,
 	],
 	right: [
 		`inlet shore 30 A 120 V
@@ -56,15 +74,33 @@ panel LC main 30 A from shore by 10-2, 12 ft
 circuit heat from LC breaker 15 A by 14-2
   8 ft to h1: heater 1440 W continuous
 `,
+		`battery house lithium 12.8 V 100 Ah
+fuse-block FB
+  slot 1: fuse 10 A
+  slot 2: fuse 10 A
+  slot 3: fuse 10 A
+feed small from house.+, house.- by pair 12 AWG
+  within 6 in to F1: fuse 20 A
+  2 ft to FB
+circuit a from FB.1 by pair 16 AWG
+  6 ft to p1: pump 100 W
+circuit b from FB.2 by pair 16 AWG
+  6 ft to p2: pump 60 W
+circuit c from FB.3 by pair 16 AWG
+  6 ft to l1: light 60 W
+`,
 	],
 	check: (analysis) => {
 		const overloads = new Map<string, Overload>();
 		for (const state of analysis.states)
 			for (const demand of state.demand.values()) keepWorst(analysis, overloads, demand, state);
 		const all = [...overloads.values()];
-		return all
-			.filter((overload) => !all.some((other) => tellsTheSame(analysis, other, overload)))
-			.flatMap((overload) => tell(analysis, overload));
+		return [
+			...all
+				.filter((overload) => !all.some((other) => tellsTheSame(analysis, other, overload)))
+				.flatMap((overload) => tell(analysis, overload)),
+			...findDirectOverloads(analysis, { code: circuitOverloaded.code, basis: direct }),
+		];
 	},
 };
 
