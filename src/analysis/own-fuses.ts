@@ -29,6 +29,8 @@ export interface OwnFuses {
 	readonly batteriesIn: ReadonlyMap<number, readonly Source[]>;
 	/** The devices that part a set from a battery's, by that set. */
 	readonly devicesAt: ReadonlyMap<number, readonly Protection[]>;
+	/** The same devices by the set of the battery. */
+	readonly devicesOf: ReadonlyMap<number, readonly Protection[]>;
 }
 
 /** The batteries' own fuses of a network. */
@@ -44,15 +46,14 @@ export function traceOwnFuses(network: Network): OwnFuses {
 			const [one, other] = circuit.links[index]?.between.map((point) => sets.find(point)) ?? [];
 			if (one === undefined || other === undefined || one === other) return [];
 			return [
-				...(batteriesIn.has(one) ? [{ device, set: other }] : []),
-				...(batteriesIn.has(other) ? [{ device, set: one }] : []),
+				...(batteriesIn.has(one) ? [{ device, from: one, to: other }] : []),
+				...(batteriesIn.has(other) ? [{ device, from: other, to: one }] : []),
 			];
 		}),
 	);
-	const devicesAt = new Map(
-		[...groupBy(pairs, ({ set }) => set)].map(([set, group]) => [set, group.map(({ device }) => device)] as const),
-	);
-	return { sets, batteriesIn, devicesAt };
+	const by = (setOf: (pair: (typeof pairs)[number]) => number): ReadonlyMap<number, readonly Protection[]> =>
+		new Map([...groupBy(pairs, setOf)].map(([set, group]) => [set, group.map(({ device }) => device)] as const));
+	return { sets, batteriesIn, devicesAt: by(({ to }) => to), devicesOf: by(({ from }) => from) };
 }
 
 /** Lets pass all but what protective devices open. */

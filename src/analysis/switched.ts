@@ -1,6 +1,8 @@
 // What each switch, dimmer and disconnect has to carry: the fixed loads whose hot leads through it, and the device ahead.
-import type { Load, Part, Protection } from "../circuit/circuit.ts";
+import type { Circuit, Load, Part, Protection } from "../circuit/circuit.ts";
 import type { ModeState } from "./analysis.ts";
+import type { DirectState } from "./direct.ts";
+import type { Exposure } from "./protection.ts";
 import { findSwitches } from "./switching.ts";
 import { voltageAcross } from "./voltage.ts";
 
@@ -30,20 +32,35 @@ interface Sum {
 
 /** Every part that switches a hot in a mode. */
 export function traceSwitched(state: ModeState): readonly Switched[] {
-	const { circuit } = state.network;
+	const voltsOf = ({ between }: Load): number | undefined => voltageAcross(state, ...between)?.volts;
+	return trace(state.network.circuit, () => state.exposure, voltsOf);
+}
+
+/** Every part that switches a positive. */
+export function traceDirectSwitched(circuit: Circuit, direct: DirectState): readonly Switched[] {
+	const voltsOf = ({ between }: Load): number => Math.abs(direct.potentials.between(...between) ?? 0);
+	return trace(circuit, () => direct.exposure, voltsOf);
+}
+
+function trace(
+	circuit: Circuit,
+	exposureOf: () => ReadonlyMap<number, Exposure>,
+	voltsOf: (load: Load) => number | undefined,
+): readonly Switched[] {
 	const transfers = circuit.links.filter((link) => link.contact !== undefined && link.modes !== undefined);
 	const parts = new Set([...findSwitches(circuit), ...transfers].map(({ part }) => part));
 	const found = new Map<string, Switched>();
 	if (parts.size === 0) return [];
-	const sums = sumLoads(state);
+	const exposure = exposureOf();
+	const sums = sumLoads(circuit, exposure, voltsOf);
 	for (const [point, sum] of sums) carry(point, sum);
 	return [...found.values()];
 
 	function carry(point: number, { continuous, other, largest, count }: Sum): void {
-		const by = state.exposure.get(point)?.by;
+		const by = exposure.get(point)?.by;
 		if (by?.by.kind !== "link" || by.by.link.contact === undefined || !parts.has(by.by.link.part)) return;
 		const part = circuit.partByName.get(by.by.link.part);
-		const here = state.exposure.get(by.from);
+		const here = exposure.get(by.from);
 		if (part === undefined || here === undefined) return;
 		const known = found.get(part.name);
 		if (known !== undefined && known.continuous + known.other >= continuous + other) return;
@@ -52,19 +69,23 @@ export function traceSwitched(state: ModeState): readonly Switched[] {
 }
 
 /** What leads through each point that a hot reaches. */
-function sumLoads(state: ModeState): ReadonlyMap<number, Sum> {
+function sumLoads(
+	circuit: Circuit,
+	exposure: ReadonlyMap<number, Exposure>,
+	voltsOf: (load: Load) => number | undefined,
+): ReadonlyMap<number, Sum> {
 	const sums = new Map<number, Sum>();
 	const sumAt = (point: number): Sum => {
 		const known = sums.get(point) ?? { continuous: 0, other: 0, largest: undefined, count: 0 };
 		sums.set(point, known);
 		return known;
 	};
-	for (const load of state.network.circuit.loads) {
+	for (const load of circuit.loads) {
 		if (load.watts === undefined) continue;
-		const volts = voltageAcross(state, ...load.between)?.volts;
+		const volts = voltsOf(load);
 		if (volts === undefined || volts === 0) continue;
 		for (const point of load.between) {
-			if (!state.exposure.has(point)) continue;
+			if (!exposure.has(point)) continue;
 			const amperes = load.watts / volts;
 			add(sumAt(point), {
 				continuous: load.continuous ? amperes : 0,
@@ -75,7 +96,7 @@ function sumLoads(state: ModeState): ReadonlyMap<number, Sum> {
 		}
 	}
 	// Points stand behind the point they were reached from: from the last on, each is complete when its turn comes.
-	for (const [point, { by }] of [...state.exposure].reverse()) {
+	for (const [point, { by }] of [...exposure].reverse()) {
 		const sum = sumAt(point);
 		if (by !== undefined) add(sumAt(by.from), sum);
 	}

@@ -1,10 +1,11 @@
-// A switch, dimmer or disconnect that is rated below the fixed loads behind it, or a disconnect below the device ahead of it.
+// A switch, dimmer or disconnect that is rated below the fixed loads behind it; a disconnect, bus or shunt below the device ahead.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Switched, traceSwitched } from "../analysis/switched.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { continuousLoad } from "../handbook/branch-circuits.ts";
 import { nextStandardRating } from "../handbook/standard-ratings.ts";
+import { findDirectUndersized } from "./direct-ratings.ts";
 import { byEye, live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -12,11 +13,11 @@ import type { Rule } from "./rule.ts";
 export const deviceUndersized: Rule = {
 	code: "device-undersized",
 	level: "error",
-	what: "A switch, dimmer or disconnect is rated for less than the fixed loads behind it, or a disconnect for less than the breaker ahead of it.",
-	why: "Its contacts run hot, stick closed, and can set fire to the box.",
+	what: "A switch, dimmer or disconnect is rated for less than the fixed loads behind it, or a disconnect, bus, fuse block or shunt for less than the breaker or fuse ahead of it.",
+	why: "It runs hot, its contacts stick closed, and it can set fire to what it sits in.",
 	help: "Use a device of a larger rating, or put less behind it.",
 	basis:
-		"common practice: a device carries the load behind it, loads of three hours or more at 125 %; NFPA 70 404.14, recalled",
+		"common practice: a device carries the load behind it, loads of three hours or more at 125 %; NFPA 70 404.14, recalled; for direct current a bus carries what the device ahead lets through, common practice",
 	meter: [
 		byEye("read the rating on the device and on the breaker ahead of it"),
 		live(
@@ -43,6 +44,20 @@ circuit warm from LC breaker 20 A by 12-2
   9 ft to hd: disconnect 15 A
   9 ft to h1: heater 1200 W
 `,
+		`battery house lithium 12.8 V 280 Ah
+feed plus from house.+ by single 4/0 red
+  within 7 in to F1: fuse class-T 200 A
+  1 ft to plus: bus 50 A
+`,
+		`battery house lithium 12.8 V 280 Ah
+fuse-block FB 10 A
+  slot 1: fuse 5 A
+feed small from house.+, house.- by pair 8 AWG
+  within 6 in to F1: fuse 40 A
+  3 ft to FB
+circuit lights from FB.1 by pair 16 AWG
+  9 ft to l1: light 6 W
+`,
 	],
 	right: [
 		`inlet shore 30 A 120 V
@@ -57,8 +72,16 @@ circuit warm from LC breaker 20 A by 12-2
   9 ft to hd: disconnect 20 A
   9 ft to h1: heater 1200 W
 `,
+		`battery house lithium 12.8 V 280 Ah
+feed plus from house.+ by single 4/0 red
+  within 7 in to F1: fuse class-T 200 A
+  1 ft to plus: bus 200 A
+`,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => [
+		...findOverModes(analysis, (state) => checkMode(analysis, state)),
+		...findDirectUndersized(analysis, deviceUndersized.code),
+	],
 };
 
 /** A sum of quotients may miss a rating by a hair. */
