@@ -5,7 +5,7 @@ import type { Break } from "./breaks.ts";
 import { type Coverage, traceCoverage } from "./coverage.ts";
 import { type Crossings, traceCrossings, worstEffect } from "./crossings.ts";
 import { type Demand, traceDemand } from "./demand.ts";
-import { type DirectState, hasDirectCurrent, traceDirect } from "./direct.ts";
+import { type DirectState, directKey, hasDirectCurrent, traceDirect } from "./direct.ts";
 import { type Feeder, traceFeeders } from "./feeders.ts";
 import { traceGround } from "./ground.ts";
 import { type Grounding, traceGrounding } from "./grounding.ts";
@@ -73,8 +73,16 @@ class LazyAnalysis implements Analysis {
 		const effectOf: Crossings["effectOf"] = (root) =>
 			worstEffect(this.states.map((state) => state.crossings.effects.get(root)));
 		const isDirect = once(() => hasDirectCurrent(circuit));
+		const sides = new Map<string, DirectState>();
+		const directIn = (mode: Mode): DirectState | undefined => {
+			if (!isDirect()) return undefined;
+			const key = directKey(circuit, mode);
+			const side = sides.get(key) ?? traceDirect(circuit, mode);
+			sides.set(key, side);
+			return side;
+		};
 		this.states = circuit.modes.map(
-			(mode) => new LazyModeState(buildNetwork(circuit, mode, "ac"), this.#landings, effectOf, isDirect),
+			(mode) => new LazyModeState(buildNetwork(circuit, mode, "ac"), this.#landings, effectOf, directIn),
 		);
 	}
 
@@ -99,7 +107,12 @@ class LazyModeState implements ModeState {
 	readonly #demand: () => ReadonlyMap<string, Demand>;
 	readonly #direct: () => DirectState | undefined;
 
-	constructor(network: Network, landings: () => Landings, effectOf: Crossings["effectOf"], isDirect: () => boolean) {
+	constructor(
+		network: Network,
+		landings: () => Landings,
+		effectOf: Crossings["effectOf"],
+		directIn: (mode: Mode) => DirectState | undefined,
+	) {
 		this.network = network;
 		this.#poles = once(() => tracePoles(network));
 		this.#ground = once(() => traceGround(network));
@@ -108,7 +121,7 @@ class LazyModeState implements ModeState {
 		this.#grounding = once(() => traceGrounding(network, landings(), this.poles));
 		this.#openings = once(() => traceOpenings(network, landings(), this.poles));
 		this.#coverage = once(() => traceCoverage(this.crossings.network, this.crossings.poles));
-		this.#direct = once(() => (isDirect() ? traceDirect(network.circuit, network.mode) : undefined));
+		this.#direct = once(() => directIn(network.mode));
 		this.#feeders = once(() => traceFeeders(this.crossings.network, this.crossings.poles));
 		this.#returns = once(() => traceReturns(this.crossings.network, landings(), this.crossings.poles, this.feeders));
 		this.#bonds = once(() => traceBonds(network, this.poles));

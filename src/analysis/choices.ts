@@ -120,10 +120,8 @@ function gatherChoices(network: Network, allow: (edge: Edge) => boolean): Readon
 /** The contacts that `allow` lets pass, by their groups. */
 function contactsOf(network: Network, allow: (edge: Edge) => boolean): ReadonlyMap<string, readonly Link[]> {
 	const contacts = new Map<number, Link>();
-	for (const edges of network.edges)
-		for (const edge of edges)
-			if (edge.by.kind === "link" && edge.by.link.contact !== undefined && allow(edge))
-				contacts.set(edge.by.link.index, edge.by.link);
+	for (const edge of network.contacts)
+		if (edge.by.kind === "link" && allow(edge)) contacts.set(edge.by.link.index, edge.by.link);
 	return groupBy(contacts.values(), (link) => link.contact?.group ?? "");
 }
 

@@ -31,8 +31,21 @@ export interface ExposedLead {
 	readonly atBattery: boolean;
 }
 
-/** Every such lead of a mode. Conductors between a battery and a starter are left out: they have no device by custom and by rule. */
-export function findExposedLeads(circuit: Circuit, { network, exposure }: DirectState): readonly ExposedLead[] {
+/**
+ * Every such lead of a mode; worked out once, since several rules ask. Conductors between a battery and a starter are left out:
+ * they have no device by custom and by rule.
+ */
+export function findExposedLeads(circuit: Circuit, direct: DirectState): readonly ExposedLead[] {
+	const known = leadsOf.get(direct);
+	if (known !== undefined) return known;
+	const leads = gatherLeads(circuit, direct);
+	leadsOf.set(direct, leads);
+	return leads;
+}
+
+const leadsOf = new WeakMap<DirectState, readonly ExposedLead[]>();
+
+function gatherLeads(circuit: Circuit, { network, exposure }: DirectState): readonly ExposedLead[] {
 	const walk = new LeadWalk(network, exposure);
 	const leads = new Map<number, Conductor[]>();
 	for (const conductor of circuit.conductors) {

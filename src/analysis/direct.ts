@@ -81,6 +81,16 @@ export function traceDirect(circuit: Circuit, mode: Mode): DirectState {
 	return state;
 }
 
+/** What of a mode the direct-current side hangs on: modes in which this is the same share one side. */
+export function directKey({ sources, links, points }: Circuit, mode: Mode): string {
+	const live = sources.filter(({ system, name }) => system === "dc" && mode.live.includes(name));
+	const closed = links.filter(
+		({ modes, between: [one] }) =>
+			modes?.has(mode.name) === true && systemOfRole(points[one]?.role ?? "ground") !== "ac",
+	);
+	return JSON.stringify([live.map(({ name }) => name), closed.map(({ index }) => index)]);
+}
+
 /** Whether two figures are one nominal voltage: 12.8 V lithium, 13.8 V alternator and 12 V are (common practice). */
 export function isAlike(one: number, other: number): boolean {
 	return Math.abs(one - other) <= sameNominal * Math.max(Math.abs(one), Math.abs(other));

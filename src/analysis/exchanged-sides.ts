@@ -2,7 +2,7 @@
 import type { Circuit, Load, Source } from "../circuit/circuit.ts";
 import type { DirectState } from "./direct.ts";
 import { isAlike } from "./direct.ts";
-import { joinWhere } from "./joined-sets.ts";
+import { joinAll, joinWhere } from "./joined-sets.ts";
 
 /** How the sides of a thing are exchanged, and what shows it. */
 export interface ExchangedSides {
@@ -17,7 +17,7 @@ export interface ExchangedSides {
 export function findExchangedSides(circuit: Circuit, { network }: DirectState): readonly ExchangedSides[] {
 	const pairs = sidesOf(circuit);
 	if (pairs.length === 0) return [];
-	const joined = joinWhere(network, () => true);
+	const joined = joinAll(network);
 	// What a handle or a coil parts, such as the tie between two banks for a flat engine battery, is meant to.
 	const always = joinWhere(
 		network,

@@ -42,3 +42,14 @@ export function joinWhere({ circuit, edges }: Network, allow: (edge: Edge) => bo
 	for (const here of edges) for (const edge of here) if (allow(edge)) sets.join(edge.from, edge.to);
 	return sets;
 }
+
+/** The points of a network joined by all its edges: what is apart here, no setting of any switch joins. Worked out once. */
+export function joinAll(network: Network): Pick<JoinedSets, "find" | "isJoined"> {
+	const known = all.get(network);
+	if (known !== undefined) return known;
+	const sets = joinWhere(network, () => true);
+	all.set(network, sets);
+	return sets;
+}
+
+const all = new WeakMap<Network, JoinedSets>();

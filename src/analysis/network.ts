@@ -21,6 +21,8 @@ export interface Network {
 	readonly system: System;
 	/** The edges that leave each point, by the point's position. */
 	readonly edges: readonly (readonly Edge[])[];
+	/** Those of them that are a contact with positions: few, and asked for often. */
+	readonly contacts: readonly Edge[];
 }
 
 /** What a search found: which points, and by which edge each was first reached. */
@@ -43,10 +45,9 @@ export interface Reach {
 
 /** The graph of one system of a circuit in one of its modes: conductors and links of the other are left out. */
 export function buildNetwork(circuit: Circuit, mode: Mode, system: System): Network {
-	const edges: Edge[][] = circuit.points.map(() => []);
+	const joined: Edge[] = [];
 	const join = (one: number, other: number, by: Edge["by"], closed: Edge["closed"]): void => {
-		edges[one]?.push({ from: one, to: other, by, closed });
-		edges[other]?.push({ from: other, to: one, by, closed });
+		joined.push({ from: one, to: other, by, closed }, { from: other, to: one, by, closed });
 	};
 	for (const conductor of circuit.conductors) {
 		if (!concerns({ circuit, system }, conductor)) continue;
@@ -61,7 +62,22 @@ export function buildNetwork(circuit: Circuit, mode: Mode, system: System): Netw
 			continue;
 		join(...link.between, { kind: "link", link }, closed);
 	}
-	return { circuit, mode, system, edges };
+	const contacts = joined.filter(({ by }) => by.kind === "link" && by.link.contact !== undefined);
+	return { circuit, mode, system, edges: edgesByPoint(joined, circuit.points.length), contacts };
+}
+
+/** The edges that leave each point. Counted first, so that no list is made longer than it gets. */
+function edgesByPoint(joined: readonly Edge[], points: number): Edge[][] {
+	const counts = new Int32Array(points);
+	for (const { from } of joined) counts[from] = (counts[from] ?? 0) + 1;
+	const edges = Array.from(counts, (count) => new Array<Edge>(count));
+	for (const edge of joined) {
+		const left = (counts[edge.from] ?? 0) - 1;
+		counts[edge.from] = left;
+		const leaving = edges[edge.from];
+		if (leaving !== undefined) leaving[leaving.length - 1 - left] = edge;
+	}
+	return edges;
 }
 
 /** Whether a conductor is part of a network: by what it is for, or because it is landed on something that is. */

@@ -1,7 +1,7 @@
 // Strings of solar modules in parallel that have no fuse of their own, where the others together can drive a current back through one.
 import type { Circuit, Source } from "../circuit/circuit.ts";
 import type { DirectState } from "./direct.ts";
-import { joinWhere } from "./joined-sets.ts";
+import { joinAll, joinWhere } from "./joined-sets.ts";
 
 /** A string without a fuse of its own, by the module at its top, and the strings beside it. */
 export interface UnfusedString {
@@ -15,7 +15,7 @@ export interface UnfusedString {
 export function findUnfusedStrings(circuit: Circuit, { network }: DirectState): readonly UnfusedString[] {
 	const modules = circuit.sources.filter(({ sort }) => sort === "solar");
 	if (modules.length < fewestStrings) return [];
-	const joined = joinWhere(network, () => true);
+	const joined = joinAll(network);
 	const unfused = joinWhere(network, ({ by }) => by.kind === "conductor" || by.link.protection === undefined);
 	const top = ({ hot }: Source): number => hot[0] ?? 0;
 	// Below another module of its string stands what is joined to that one's minus.

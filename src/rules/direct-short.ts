@@ -2,6 +2,7 @@
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { reachPossible } from "../analysis/choices.ts";
 import type { DirectState } from "../analysis/direct.ts";
+import { joinAll } from "../analysis/joined-sets.ts";
 import { tellWay } from "../analysis/network.ts";
 import { sortOfRole } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
@@ -24,7 +25,9 @@ export function findDirectShorts(
 ): Finding[] {
 	if (direct === undefined) return [];
 	const shorts = new Map<number, Short>();
+	const joined = joinAll(direct.network);
 	for (const { part, positive, negative } of pairsOf(circuit)) {
+		if (!joined.isJoined(positive, negative)) continue;
 		const conductor = blame(circuit, direct, positive, negative);
 		if (conductor !== undefined && !shorts.has(conductor.index))
 			shorts.set(conductor.index, { part, positive, negative, conductor });

@@ -1,6 +1,6 @@
 // The first fuse after a battery that cannot open what the battery pushes into a short circuit.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { reachFrom } from "../analysis/network.ts";
+import { joinAll } from "../analysis/joined-sets.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
@@ -57,14 +57,14 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	const { direct } = state;
 	if (direct === undefined) return [];
 	const { exposure } = direct;
+	const joined = joinAll(direct.network);
 	return circuit.protections.flatMap((device): Finding[] => {
 		const link = circuit.links[device.links[0] ?? -1];
 		if (link === undefined || circuit.points[link.between[0]]?.role !== "positive") return [];
 		const line = link.between.find((point) => exposure.get(point)?.device === undefined && exposure.has(point));
 		if (line === undefined) return [];
-		const joined = reachFrom(direct.network, [line], () => true);
 		const batteries = circuit.sources.filter(
-			({ sort, hot: [plus] }) => sort === "battery" && plus !== undefined && joined.has(plus),
+			({ sort, hot: [plus] }) => sort === "battery" && plus !== undefined && joined.isJoined(plus, line),
 		);
 		return judge(analysis, device, batteries);
 	});

@@ -1,6 +1,6 @@
 // Something that hangs on the middle of batteries in series, and so on a part of them alone.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { joinWhere } from "../analysis/joined-sets.ts";
+import { joinAll } from "../analysis/joined-sets.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { live } from "./meter-test.ts";
@@ -50,7 +50,7 @@ function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
 	const batteries = circuit.sources.filter(({ sort }) => sort === "battery");
 	// Where batteries meet the wrong way round, that is the fault to tell.
 	if (direct === undefined || batteries.length < 2 || direct.contradicted.length > 0) return [];
-	const joined = joinWhere(direct.network, () => true);
+	const joined = joinAll(direct.network);
 	const plusAt = new Map(batteries.map((battery) => [joined.find(battery.hot[0] ?? 0), battery]));
 	const middles = new Map(
 		batteries.flatMap(({ neutral, name }) => {

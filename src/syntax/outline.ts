@@ -24,10 +24,10 @@ export interface Frame {
 	/** The line was not understood, so that nothing below it reaches the tree. */
 	readonly isLost: boolean;
 	/** The columns in which the lines below it begin, and in which the first numbers of its hops end. */
-	readonly starts: Set<number>;
-	readonly numberEnds: Set<number>;
+	readonly starts: number[];
+	readonly numberEnds: number[];
 	/** The columns in which those of its hops and branches begin that begin with a word. */
-	readonly wordStarts: Set<number>;
+	readonly wordStarts: number[];
 	/** Something below it was reported as misplaced: the lines that follow need not say so again. */
 	isReported: boolean;
 }
@@ -80,9 +80,9 @@ export class Outline {
 		if (innermost === undefined) return this.#placeOutdentedLink(line);
 		const width = numberWidth(line.words);
 		const end = width < 0 ? -1 : column + width;
-		const beginning = chains.findLast((frame) => frame.starts.has(column));
-		const ending = chains.filter((frame) => frame.numberEnds.has(end));
-		const isFirst = innermost.starts.size === 0;
+		const beginning = chains.findLast((frame) => frame.starts.includes(column));
+		const ending = chains.filter((frame) => frame.numberEnds.includes(end));
+		const isFirst = innermost.starts.length === 0;
 		const only = ending.length === 1 ? ending[0] : undefined;
 		// Left of all hops of the only chain there is, a line can belong to nothing else.
 		const isOutdented = chains.length === 1 && column < Math.min(...innermost.starts);
@@ -90,9 +90,9 @@ export class Outline {
 		if (!isFirst && !beginning && !only && !isOutdented && !isFirstOfItsSort(innermost, column, end))
 			this.#reportUneven(line);
 		while (this.#top !== frame) this.#frames.pop();
-		frame.starts.add(column);
-		if (end >= 0) frame.numberEnds.add(end);
-		else frame.wordStarts.add(column);
+		note(frame.starts, column);
+		if (end >= 0) note(frame.numberEnds, end);
+		else note(frame.wordStarts, column);
 		return frame;
 	}
 
@@ -130,11 +130,11 @@ export class Outline {
 	/** Lines below one line begin in one column. */
 	#settle(frame: Frame, line: Line): void {
 		const isLink = frame.block.takes === "links";
-		if (frame.starts.size > 0 && !frame.starts.has(line.indentation)) {
+		if (frame.starts.length > 0 && !frame.starts.includes(line.indentation)) {
 			this.#reportUneven(line);
-			if (!isLink) frame.starts.clear();
+			if (!isLink) frame.starts.length = 0;
 		}
-		frame.starts.add(line.indentation);
+		note(frame.starts, line.indentation);
 	}
 
 	#reportOnce(frame: Frame, line: Line, title: string): void {
@@ -194,8 +194,13 @@ export class Outline {
 	}
 }
 
+/** Notes a column once: those of one line's neighbours are few, so that a list of them is soon searched. */
+function note(columns: number[], column: number): void {
+	if (!columns.includes(column)) columns.push(column);
+}
+
 function newFrame(column: number, block: Block, isLost: boolean): Frame {
-	return { column, block, isLost, starts: new Set(), numberEnds: new Set(), wordStarts: new Set(), isReported: false };
+	return { column, block, isLost, starts: [], numberEnds: [], wordStarts: [], isReported: false };
 }
 
 /**
@@ -203,9 +208,9 @@ function newFrame(column: number, block: Block, isLost: boolean): Frame {
  * all words: numbers that end in one column begin where the widest of them begins, and so do the words.
  */
 function isFirstOfItsSort({ starts, numberEnds, wordStarts }: Frame, column: number, end: number): boolean {
-	if (end < 0) return wordStarts.size === 0 && column < Math.min(...starts);
+	if (end < 0) return wordStarts.length === 0 && column < Math.min(...starts);
 	const shift = column - Math.max(...starts);
-	return numberEnds.size === 0 && shift > 0 && shift < widestNumber;
+	return numberEnds.length === 0 && shift > 0 && shift < widestNumber;
 }
 
 /** Digits of the longest length that anyone writes, dot included. */

@@ -14,10 +14,14 @@ import { limits, reservedWords } from "./vocabulary.ts";
 /** Rules for the parts of a line. In each, what an `ACTION` does waits until a line is really read. */
 export class TermParser extends EmbeddedActionsParser {
 	#line: Line | undefined;
+	// Made once, since the library would have them made anew for every token.
+	readonly #nameAlternatives = this.#anyOf(nameTypes);
+	readonly #termAlternatives = this.#anyOf(termTypes);
+	readonly #cableAlternatives = this.#anyOf(cableTypes);
 
 	/** A name that must stand here; `what` says of what, for the message. */
 	protected readonly name = this.RULE("name", (what: string) => {
-		const token = this.OR({ DEF: this.#anyOf(nameTypes), ERR_MSG: `name-missing ${what}` });
+		const token = this.OR({ DEF: this.#nameAlternatives, ERR_MSG: `name-missing ${what}` });
 		return this.ACTION(() => this.nameOf(token));
 	});
 
@@ -45,7 +49,7 @@ export class TermParser extends EmbeddedActionsParser {
 	protected readonly terms = this.RULE("terms", () => {
 		const terms: Term[] = [];
 		this.MANY(() => {
-			const token = this.OR(this.#anyOf(termTypes));
+			const token = this.OR(this.#termAlternatives);
 			this.ACTION(() => terms.push(this.termOf(token)));
 		});
 		return terms;
@@ -76,7 +80,7 @@ export class TermParser extends EmbeddedActionsParser {
 		this.MANY({
 			GATE: () => this.LA(2).tokenType !== tokens.Marked,
 			DEF: () => {
-				const token = this.OR(this.#anyOf(cableTypes));
+				const token = this.OR(this.#cableAlternatives);
 				this.ACTION(() => terms.push(this.termOf(token)));
 			},
 		});
