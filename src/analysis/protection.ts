@@ -63,7 +63,9 @@ export function traceExposure(network: Network): ReadonlyMap<number, Exposure> {
 			if (here === undefined || here.amperes !== amperes) continue;
 			for (const edge of network.edges[point] ?? []) {
 				if (!notABond(edge)) continue;
-				offer(edge.to, narrow(here, edge, circuit.protections));
+				const known = exposure.get(edge.to);
+				// What passes the edge is never wider than here.
+				if (known === undefined || isWider(here, known)) offer(edge.to, narrow(here, edge, circuit.protections));
 			}
 		}
 		queues.delete(amperes);

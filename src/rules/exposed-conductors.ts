@@ -90,8 +90,9 @@ function compareExposed(one: ExposedConductor, other: ExposedConductor): number 
 function exposedIn(analysis: Analysis, conductor: Conductor): ExposedConductor | undefined {
 	const { circuit } = analysis;
 	// A lead that comes with a device is its maker's to size.
-	if (conductor.ends.some((end) => isLead(pointAt(analysis, end.point)))) return undefined;
-	if (!analysis.states.some((state) => carriesAny(state, conductor))) return undefined;
+	const [one, other] = conductor.ends;
+	if (isLead(pointAt(analysis, one.point)) || isLead(pointAt(analysis, other.point))) return undefined;
+	if (!carriesAny(analysis, conductor)) return undefined;
 	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
 	const limit = conductorLimit(circuit, conductor);
 	const careful = limit === undefined ? 0 : carefulLimit(limit);
@@ -119,9 +120,13 @@ function exposedIn(analysis: Analysis, conductor: Conductor): ExposedConductor |
 }
 
 /** Whether anything may come to a conductor at all: most grounds are done with here. */
-function carriesAny(state: ModeState, { index, ends }: Conductor): boolean {
-	if (state.waysBack.neutral.has(index)) return true;
-	return ends.some(({ point }) => point !== undefined && state.exposure.has(point));
+function carriesAny({ states }: Analysis, { index, ends: [{ point: one }, { point: other }] }: Conductor): boolean {
+	for (const { exposure, waysBack } of states) {
+		if (one !== undefined && exposure.has(one)) return true;
+		if (other !== undefined && exposure.has(other)) return true;
+		if (waysBack.neutral.has(index)) return true;
+	}
+	return false;
 }
 
 /** The exposure of a conductor that a hot reaches; one that its own pole reaches too is part of a short circuit, told elsewhere. */

@@ -6,6 +6,7 @@ import type { Circuit, Conductor, End, Point } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
 import { citation } from "../handbook/provenance.ts";
+import type { System } from "../kinds/kind.ts";
 import { dead } from "./meter-test.ts";
 import type { Rule } from "./rule.ts";
 
@@ -63,12 +64,10 @@ interface Mixed {
 
 function findMixed(circuit: Circuit): Mixed[] {
 	return circuit.conductors.flatMap((conductor): Mixed[] => {
-		const [alternating, direct] = (["ac", "dc"] as const).map((system) =>
-			conductor.ends.find(({ point }) => {
-				const found = pointAt(circuit, point);
-				return found !== undefined && systemOfRole(found.role) === system;
-			}),
-		);
+		const [one, other] = conductor.ends;
+		const [here, there] = [systemAt(circuit, one), systemAt(circuit, other)];
+		const alternating = here === "ac" ? one : there === "ac" ? other : undefined;
+		const direct = here === "dc" ? one : there === "dc" ? other : undefined;
 		if (alternating === undefined || direct === undefined) return [];
 		const isSaid = alternating.said || direct.said;
 		return [{ conductor, alternating, direct, bundle: isSaid ? conductor.name : (conductor.cable ?? conductor.name) }];
@@ -98,6 +97,11 @@ function tell(circuit: Circuit, group: readonly Mixed[]): Finding[] {
 			basis: systemsMixed.basis,
 		}),
 	];
+}
+
+function systemAt(circuit: Circuit, { point }: End): System | undefined {
+	const found = pointAt(circuit, point);
+	return found === undefined ? undefined : systemOfRole(found.role);
 }
 
 function pointAt({ points }: Circuit, point: number | undefined): Point | undefined {
