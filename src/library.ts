@@ -1,14 +1,14 @@
 // Ferrule as a library: text in, findings and drawings out. Pure, without files or clock; it runs in a browser as well as in Node.
-import type { Finding } from "./base/finding.ts";
+import type { Finding, LineEdit } from "./base/finding.ts";
 import { buildCircuit } from "./circuit/build-circuit.ts";
 import type { Circuit } from "./circuit/circuit.ts";
-import { type CheckResult, checkPlan, type TidiedPlan, tidyPlan } from "./pipeline.ts";
+import { type CheckResult, checkPlan, repairPlan, type TidiedPlan, tidyPlan } from "./pipeline.ts";
 import { buildPlan } from "./plan/build-plan.ts";
 import type { Plan } from "./plan/plan.ts";
 import { type FindSource, findByPath, readSources } from "./syntax/sources.ts";
 import type { Tree } from "./syntax/tree.ts";
 
-export type { Figure, Finding, LabelledSpan, Level, NumberedFinding, PathStep } from "./base/finding.ts";
+export type { Figure, Finding, LabelledSpan, Level, LineEdit, NumberedFinding, PathStep } from "./base/finding.ts";
 export type { Span } from "./base/span.ts";
 export type { Circuit } from "./circuit/circuit.ts";
 export {
@@ -42,6 +42,18 @@ export function tidy(
 	{ pinTags = false, read }: { readonly pinTags?: boolean; readonly read?: ReadFile } = {},
 ): Promise<TidiedPlan> {
 	return tidyPlan(text, file, { pinTags, find: finder(read, file) });
+}
+
+/**
+ * The lines to write that put findings of a checked plan right, by the keys of these, where that is certain: each was tried on
+ * the plan. `text` and `read` are those of the check. They say how it is wired once it is; nobody has moved a wire.
+ */
+export function repairs(
+	result: CheckResult,
+	text: string,
+	read?: ReadFile,
+): Promise<ReadonlyMap<string, readonly LineEdit[]>> {
+	return repairPlan(result, text, finder(read, result.file), { left: 200 });
 }
 
 /** What each line of a text, and of what it uses, says, and what could not be read; never throws unless `read` does. */

@@ -1,6 +1,6 @@
 // The table of contents: every step from a plan text to findings and drawings, in order. Pure; never throws for any text.
 import { type Analysis, analyse } from "./analysis/analysis.ts";
-import { type Finding, levels, type NumberedFinding } from "./base/finding.ts";
+import { type Finding, type LineEdit, levels, type NumberedFinding } from "./base/finding.ts";
 import { compareSpans } from "./base/span.ts";
 import { buildCircuit } from "./circuit/build-circuit.ts";
 import { listBoxes, tellCircuit } from "./documents/circuit-account.ts";
@@ -153,6 +153,35 @@ export async function makeMistakes({ analysis: { circuit } }: CheckResult): Prom
 		const analysis = analyse(wrong);
 		return applicable.flatMap((rule) => rule.check(analysis));
 	});
+}
+
+/** How many changed texts may still be tried for repairs. */
+export interface RepairBudget {
+	left: number;
+}
+
+/**
+ * The lines to write that put a plan's findings right, by the keys of these, where that is certain: each was checked.
+ * `text` and `find` are those of the check. What repairs is loaded only here.
+ */
+export async function repairPlan(
+	{ analysis: { circuit }, findings, file }: CheckResult,
+	text: string,
+	find: FindSource | undefined,
+	budget: RepairBudget,
+): Promise<ReadonlyMap<string, readonly LineEdit[]>> {
+	const { offerRepairs } = await import("./repairs/offer-repairs.ts");
+	return offerRepairs(
+		{ text, tree: readText(text, file).tree, circuit, findings },
+		{
+			check: (changed) => {
+				const result = checkPlan(changed, file, find);
+				return { findings: result.findings, circuit: result.analysis.circuit };
+			},
+			build: (changed) => buildCircuit(planOf(changed, file, find).plan).circuit,
+			budget,
+		},
+	);
 }
 
 const ruleNames = rules.map((rule) => rule.code);

@@ -31,6 +31,13 @@ export interface Figure {
 	readonly source: string;
 }
 
+/** Lines of the plan to write: from `line` on, `instead` lines give way to `lines`; where it is 0 they come in before that line. */
+export interface LineEdit {
+	readonly line: number;
+	readonly instead: number;
+	readonly lines: readonly string[];
+}
+
 /** One reported problem. Every text is in words an electrician's apprentice understands. */
 export interface Finding {
 	/** The rule's name, the fault with its subject first: `ground-broken`. */
@@ -63,6 +70,8 @@ export interface Finding {
 	readonly consequenceOf?: string;
 	/** Set where it tells that something was not checked because a fact is missing. */
 	readonly unchecked?: true;
+	/** Lines to write that put it right, tried out on the plan: then it is gone, and nothing else is found. Only where that is certain. */
+	readonly repair?: readonly LineEdit[];
 	/** The builder's reason, where an `accept` line stands behind it. */
 	readonly accepted?: string;
 }

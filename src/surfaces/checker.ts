@@ -1,10 +1,10 @@
 // What surfaces ask of the pipeline, and nothing more, so that tests can put anything in its place.
 
-import type { NumberedFinding } from "../base/finding.ts";
+import type { LineEdit, NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
 import type { JudgedMistake } from "../mistakes/mistake.ts";
 import { Counter, type Tally } from "../mistakes/tally.ts";
-import type { CheckScope, TidiedPlan, TidyWish } from "../pipeline.ts";
+import type { CheckScope, RepairBudget, TidiedPlan, TidyWish } from "../pipeline.ts";
 import type { FindSource } from "../syntax/sources.ts";
 
 /** A checked plan: what was found, and what can be made of it. */
@@ -17,6 +17,8 @@ export interface CheckedPlan {
 	readonly scope: CheckScope;
 	readonly draw: (sheets: SheetChoice) => Promise<readonly Sheet[]>;
 	readonly show: () => Shown;
+	/** The lines to write that put findings right, by the keys of these, where that is certain. */
+	readonly repairs: (budget: RepairBudget) => Promise<ReadonlyMap<string, readonly LineEdit[]>>;
 	/** The text of the plan with everything said that was inferred. */
 	readonly writeOut: () => Promise<string>;
 	/** Every single slip of a hand in it, each judged when it is asked for. */
@@ -31,7 +33,7 @@ export type TidyPlan = (text: string, file: string, wish: TidyWish) => Promise<T
 
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
 export const sheetChoices = ["all", "wiring", "direct-current", "one-line"] as const satisfies readonly SheetChoice[];
-export type { CheckScope, JudgedMistake, SheetChoice, Tally, TidiedPlan };
+export type { CheckScope, JudgedMistake, RepairBudget, SheetChoice, Tally, TidiedPlan };
 export { Counter };
 
 /** A drawn sheet. The name tells it from the others of its plan: `wiring`, `direct-current`, `one-line`. */

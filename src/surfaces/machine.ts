@@ -3,7 +3,7 @@ import * as fs from "node:fs";
 import { basename } from "node:path";
 import facts from "../../package.json" with { type: "json" };
 import { kinds } from "../kinds/index.ts";
-import { checkPlan, drawPlan, makeMistakes, showPlan, tidyPlan, writeOutPlan } from "../pipeline.ts";
+import { checkPlan, drawPlan, makeMistakes, repairPlan, showPlan, tidyPlan, writeOutPlan } from "../pipeline.ts";
 import { planCodes } from "../plan/codes.ts";
 import { ruleGroups } from "../rules/index.ts";
 import { syntaxProblems } from "../syntax/codes.ts";
@@ -29,6 +29,7 @@ export function openWorld(stopped: () => boolean): World {
 				...result,
 				draw: (sheets) => drawPlan(drawable, sheets),
 				show: () => showPlan(result),
+				repairs: (budget) => repairPlan(result, text, find, budget),
 				writeOut: () => writeOutPlan(result, text),
 				makeMistakes: () => makeMistakes(result),
 			};

@@ -19,6 +19,7 @@ const doors: Record<string, readonly string[]> = {
 	drawing: ["base", "handbook", "symbols", "kinds", "plan", "circuit", "analysis"],
 	svg: ["base", "handbook", "symbols", "drawing"],
 	writing: ["base", "syntax", "kinds", "plan", "circuit"],
+	repairs: ["base", "syntax", "handbook", "plan", "circuit", "writing"],
 	documents: ["base", "handbook", "kinds", "plan", "circuit", "analysis"],
 	mistakes: ["base", "handbook", "kinds", "plan", "circuit", "documents"],
 };

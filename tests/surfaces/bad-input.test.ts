@@ -60,6 +60,7 @@ const check = (input: Uint8Array, form: string) =>
 		checkPlan: (text, file) => ({
 			...checkPlan(text, file),
 			draw: async () => [],
+			repairs: async () => new Map(),
 			writeOut: async () => "",
 			makeMistakes: async () => [],
 			show: () => ({ text: "", short: "", json: {} }),

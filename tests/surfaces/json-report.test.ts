@@ -38,6 +38,10 @@ const findings: fc.Arbitrary<NumberedFinding> = fc
 		accepted: words,
 		consequenceOf: words,
 		unchecked: fc.constant(true as const),
+		repair: fc.array(
+			fc.record({ line: fc.integer({ min: 1 }), instead: fc.nat(), lines: fc.array(fc.string({ unit: "binary" })) }),
+			{ minLength: 1 },
+		),
 	})
 	.map((slots) => ({ ...finding({ code: "ground-broken", why: "w", help: "h", basis: "b", ...slots }), number: 1 }));
 
@@ -93,6 +97,7 @@ test("the report of the command fits it too, and holds what was found", async ()
 		marks: [],
 		also: [],
 		unchecked: false,
+		repair: null,
 		consequenceOf: null,
 		accepted: null,
 	});

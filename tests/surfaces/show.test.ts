@@ -63,6 +63,7 @@ test("names from a plan cannot steer the terminal", async () => {
 			used: new Map(),
 			scope: { rules: 0, modes: [], parts: 0, conductors: 0, incomplete: false },
 			draw: async () => [],
+			repairs: async () => new Map(),
 			writeOut: async () => "",
 			makeMistakes: async () => [],
 			show: () => ({ text: "b1\n\u001b[2J\u202e\n", short: "", json: null }),

@@ -279,3 +279,22 @@ test("wrapping keeps every word and breaks only what is too long", () => {
 	expect(wrap("", 4)).toEqual([""]);
 	expect(wrap("寝台寝", 4)).toEqual(["寝台", "寝"]);
 });
+
+describe("a repair", () => {
+	test("is told with the lines to write and where they go", () => {
+		const repair = [
+			{ line: 3, instead: 1, lines: ["circuit bunks from LC breaker 15 A by 12-2 \u001b"] },
+			{ line: 5, instead: 2, lines: [] },
+			{ line: 9, instead: 0, lines: ["a", "b"] },
+		];
+		const text = write([numbered(1, { repair })]);
+		expect(text).toContain(`     write  once it is wired so, in place of line 3
+         3  circuit bunks from LC breaker 15 A by 12-2 \\x1b
+            and nothing in place of lines 5 to 6
+            and before line 9
+         9  a
+        10  b
+        by  common practice
+`);
+	});
+});

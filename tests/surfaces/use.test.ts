@@ -21,6 +21,7 @@ const reallyCheck: CheckPlan = (text, file, find) => {
 	return {
 		...result,
 		draw: async () => [],
+		repairs: async () => new Map(),
 		writeOut: async () => "",
 		makeMistakes: async () => [],
 		show: () => showPlan(result),

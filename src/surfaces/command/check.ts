@@ -9,6 +9,7 @@ import { status } from "../status.ts";
 import { readInputs } from "./inputs.ts";
 import { type Judgement, judgeAll, statusOf } from "./judge.ts";
 import { asReportOption, colourOption, failOnOption, libraryOption, reportForms, stdinNameOption } from "./options.ts";
+import { addRepairs } from "./repairs.ts";
 import { chooseSetting } from "./setting.ts";
 import { type Call, choiceOf, type Verb } from "./verb.ts";
 import type { World } from "./world.ts";
@@ -35,15 +36,15 @@ export const check: Verb = {
 		if (inputs.status === status.interrupted) return status.interrupted;
 		const judgements = await judgeAll(inputs.plans, world);
 		if (judgements === undefined) return status.interrupted;
-		if (judgements.length > 0) writeReport(judgements, call, world);
+		if (judgements.length > 0) await writeReport(judgements, call, world);
 		return inputs.status === status.fine ? statusOf(judgements, call) : inputs.status;
 	},
 };
 
-function writeReport(judgements: readonly Judgement[], call: Call, world: World): void {
+async function writeReport(judgements: readonly Judgement[], call: Call, world: World): Promise<void> {
 	switch (choiceOf(call, asReportOption.name, reportForms)) {
 		case "text":
-			world.output.write(writeText(judgements, chooseSetting(call, world, world.output)));
+			world.output.write(writeText(await addRepairs(judgements), chooseSetting(call, world, world.output)));
 			break;
 		case "short":
 			writeLines(writeShort(judgements), judgements, world);
@@ -52,10 +53,10 @@ function writeReport(judgements: readonly Judgement[], call: Call, world: World)
 			writeLines(writeGithub(judgements), judgements, world);
 			break;
 		case "json":
-			world.output.write(writeJson(judgements));
+			world.output.write(writeJson(await addRepairs(judgements)));
 			break;
 		case "sarif":
-			world.output.write(writeSarif(judgements, world.pages(), world.version));
+			world.output.write(writeSarif(await addRepairs(judgements), world.pages(), world.version));
 	}
 }
 

@@ -52,6 +52,7 @@ function toJson(finding: NumberedFinding) {
 		})),
 		unchecked: finding.unchecked ?? false,
 		consequenceOf: finding.consequenceOf ?? null,
+		repair: finding.repair ?? null,
 		accepted: finding.accepted ?? null,
 	};
 }

@@ -1,5 +1,5 @@
 // One finding as a note of an inspector: number, verdict, the place, then what was measured, why it matters and what to do.
-import type { Figure, LabelledSpan, NumberedFinding, PathStep } from "../../base/finding.ts";
+import type { Figure, LabelledSpan, LineEdit, NumberedFinding, PathStep } from "../../base/finding.ts";
 import { formatNumber } from "../../base/quantity.ts";
 import { compareSpans, type Span } from "../../base/span.ts";
 import { drawExcerpt } from "./excerpt.ts";
@@ -35,6 +35,7 @@ export function writeNote(subject: NoteSubject, setting: Setting): string[] {
 		...writeWay(finding.path, setting),
 		...writeSlot("if left", finding.why, setting),
 		...writeSlot("to do", finding.help, setting),
+		...(finding.repair ?? []).flatMap((edit, index) => writeEdit(edit, index, setting)),
 		...writeSlot("by", finding.basis, setting),
 		...writeSlot("while on", finding.modes.join(", "), setting),
 		...writeSlot("follows", root === undefined ? "" : `from number ${root.number}: ${root.title}`, setting),
@@ -132,6 +133,17 @@ function shorten(path: readonly PathStep[]): (PathStep | string)[] {
 	const head = path.slice(0, longestWay / 2);
 	const tail = path.slice(-longestWay / 2);
 	return [...head, `(${path.length - longestWay} more)`, ...tail];
+}
+
+/** What to write, with the numbers that the lines then have. */
+function writeEdit({ line, instead, lines }: LineEdit, index: number, setting: Setting): string[] {
+	const place = instead > 1 ? `lines ${line} to ${line + instead - 1}` : `line ${line}`;
+	const how =
+		instead === 0 ? `before ${place}` : lines.length === 0 ? `nothing in place of ${place}` : `in place of ${place}`;
+	return [
+		...writeSlot(index === 0 ? "write" : "", index === 0 ? `once it is wired so, ${how}` : `and ${how}`, setting),
+		...lines.map((words, offset) => `${String(line + offset).padStart(slotWidth - 2)}  ${visible(words)}`),
+	];
 }
 
 /** `word` at the left, the text beside it in as many lines as it takes; no text, no lines. */

@@ -79,7 +79,7 @@ function tellResult(finding: NumberedFinding, ruleIndex: number) {
 
 /** What SARIF has no place for. */
 function tellBesides(finding: NumberedFinding) {
-	const { level, number, modes, figures, basis, consequenceOf, accepted, unchecked } = finding;
+	const { level, number, modes, figures, basis, consequenceOf, accepted, unchecked, repair } = finding;
 	return {
 		level,
 		number,
@@ -89,6 +89,8 @@ function tellBesides(finding: NumberedFinding) {
 		...(consequenceOf === undefined ? {} : { consequenceOf }),
 		...(accepted === undefined ? {} : { accepted }),
 		...(unchecked === undefined ? {} : { unchecked }),
+		// No `fixes`: a tool that applies them changes what a plan says of wires that nobody has moved.
+		...(repair === undefined ? {} : { repair }),
 	};
 }
 
