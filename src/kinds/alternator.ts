@@ -1,5 +1,7 @@
 // An alternator: a source of direct current that gives no more than its rating, whatever hangs on it.
-import { stud } from "./in-line.ts";
+
+import { limitedSource, twoPostSource } from "./direct-source.ts";
+import { directVoltage, rated } from "./figures.ts";
 import type { Kind } from "./kind.ts";
 
 export const alternator: Kind = {
@@ -15,39 +17,13 @@ feed back from engine.- by single 4 AWG black
 `,
 	system: "dc",
 	stands: ["top", "hop"],
-	attributes: [
-		{
-			name: "rating",
-			takes: "quantity",
-			dimension: "current",
-			least: 5,
-			most: 500,
-			required: true,
-			summary: "the most it gives",
-		},
-		{ name: "voltage", takes: "quantity", dimension: "voltage", least: 6, most: 60, summary: "12 V if not said" },
-	],
+	attributes: [rated(5, 500, "the most it gives"), directVoltage("12 V if not said")],
 	build: (said) => {
 		const rating = said.quantity("rating")?.value;
 		const volts = said.quantity("voltage")?.value ?? 12;
 		return {
-			terminals: [stud(said, "+", "positive", "+"), stud(said, "-", "negative", "-")],
-			source: {
-				sort: "other",
-				system: "dc",
-				volts,
-				hot: ["+"],
-				neutral: "-",
-				...(rating === undefined ? {} : { limit: rating }),
-				bonding: "floating",
-				supplyProtects: true,
-			},
-			sides: [
-				{ name: "+", knots: { positive: "+", negative: "-" }, lone: { knot: "+", role: "positive" } },
-				{ name: "-", knots: { negative: "-" }, lone: { knot: "-", role: "negative" } },
-			],
-			onward: "+",
-			enclosure: { sort: "equipment", metal: false },
+			...twoPostSource(said),
+			source: limitedSource(volts, rating),
 			face: {
 				text: `alternator${rating === undefined ? "" : ` ${rating} A`} ${volts} V`,
 				wiring: "alternator-face",

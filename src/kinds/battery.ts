@@ -1,5 +1,5 @@
 // A battery or a bank sold as one: two posts, live whatever else is switched off.
-import { stud } from "./in-line.ts";
+import { twoPostSource } from "./direct-source.ts";
 import type { Kind, Said } from "./kind.ts";
 
 export const battery: Kind = {
@@ -67,7 +67,7 @@ feed minus from house.- by single 2/0 black
 		const volts = said.quantity("voltage")?.value ?? voltsOfCells(said) ?? 12;
 		const capacity = said.quantity("capacity")?.value;
 		return {
-			terminals: [stud(said, "+", "positive", "+"), stud(said, "-", "negative", "-")],
+			...twoPostSource(said),
 			source: {
 				sort: "battery",
 				system: "dc",
@@ -77,12 +77,6 @@ feed minus from house.- by single 2/0 black
 				bonding: "floating",
 				supplyProtects: false,
 			},
-			sides: [
-				{ name: "+", knots: { positive: "+", negative: "-" }, lone: { knot: "+", role: "positive" } },
-				{ name: "-", knots: { negative: "-" }, lone: { knot: "-", role: "negative" } },
-			],
-			onward: "+",
-			enclosure: { sort: "equipment", metal: false },
 			face: {
 				text: `${said.choice("chemistry") ?? ""} battery ${volts} V${capacity === undefined ? "" : ` ${capacity} Ah`}`.trim(),
 				wiring: "battery-face",

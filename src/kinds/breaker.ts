@@ -1,6 +1,7 @@
 // Breakers that plug on to a panel's bus: one pole, two poles, and with ground-fault protection.
 
 import { boardHead } from "./board-head.ts";
+import { rated } from "./figures.ts";
 import { inBlock } from "./in-block.ts";
 import { inLine } from "./in-line.ts";
 import type { AttributeSpec, Blueprint, Kind, Said } from "./kind.ts";
@@ -9,15 +10,7 @@ import { residualAttributes, residualOf, residualText, usualTrip } from "./resid
 import { cage, neutralKnot } from "./terminals.ts";
 
 const shared: readonly AttributeSpec[] = [
-	{
-		name: "rating",
-		takes: "quantity",
-		dimension: "current",
-		least: 1,
-		most: 400,
-		required: true,
-		summary: "the current it is marked with",
-	},
+	rated(1, 400, "the current it is marked with"),
 	{
 		name: "interrupting",
 		takes: "quantity",

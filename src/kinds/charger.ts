@@ -1,4 +1,7 @@
 // A battery charger: takes mains, gives direct current up to its rating.
+
+import { limitedSource } from "./direct-source.ts";
+import { directVoltage, rated } from "./figures.ts";
 import { stud } from "./in-line.ts";
 import type { Kind } from "./kind.ts";
 import { deviceTerminal } from "./terminals.ts";
@@ -20,25 +23,7 @@ feed minus from house.- by single 10 AWG black
 `,
 	system: "both",
 	stands: ["top", "hop"],
-	attributes: [
-		{
-			name: "rating",
-			takes: "quantity",
-			dimension: "current",
-			least: 0.5,
-			most: 300,
-			required: true,
-			summary: "the most it gives to the battery",
-		},
-		{
-			name: "voltage",
-			takes: "quantity",
-			dimension: "voltage",
-			least: 6,
-			most: 60,
-			summary: "of the battery; 12 V if not said",
-		},
-	],
+	attributes: [rated(0.5, 300, "the most it gives to the battery"), directVoltage("of the battery; 12 V if not said")],
 	build: (said) => {
 		const rating = said.quantity("rating")?.value;
 		const volts = said.quantity("voltage")?.value ?? 12;
@@ -63,16 +48,7 @@ feed minus from house.- by single 10 AWG black
 					outlet: false,
 				},
 			],
-			source: {
-				sort: "other",
-				system: "dc",
-				volts,
-				hot: ["+"],
-				neutral: "-",
-				...(rating === undefined ? {} : { limit: rating }),
-				bonding: "floating",
-				supplyProtects: true,
-			},
+			source: limitedSource(volts, rating),
 			sides: [
 				{ name: "in", knots: { hot: "hot", neutral: "neutral", ground: "ground" } },
 				{ name: "+", system: "dc", knots: { positive: "+", negative: "-" }, lone: { knot: "+", role: "positive" } },

@@ -1,6 +1,8 @@
 // What takes direct current at one voltage and gives it at another, or charges one battery from another.
-import { stud } from "./in-line.ts";
-import type { Blueprint, Kind, Said, SideSpec, TerminalSpec } from "./kind.ts";
+
+import { inAndOut, limitedSource } from "./direct-source.ts";
+import { rated } from "./figures.ts";
+import type { Blueprint, Kind, Said } from "./kind.ts";
 
 /** One row a kind: its word and what it is. */
 const rows = [
@@ -24,15 +26,7 @@ feed down from step.out by pair 10 AWG
 	system: "both",
 	stands: ["top", "hop"],
 	attributes: [
-		{
-			name: "rating",
-			takes: "quantity",
-			dimension: "current",
-			least: 0.5,
-			most: 300,
-			required: true,
-			summary: "the most it gives",
-		},
+		rated(0.5, 300, "the most it gives"),
 		{
 			name: "voltages",
 			takes: "pair",
@@ -51,7 +45,7 @@ function build(said: Said, what: string): Blueprint {
 	const [taken, given] = said.pair("voltages") ?? [];
 	const [into, out] = [taken?.value ?? 12, given?.value ?? 12];
 	return {
-		terminals: [...twoPosts(said, "in"), ...twoPosts(said, "out")],
+		...inAndOut(said),
 		links: said.flag("isolated") === true ? [] : [{ between: ["in.-", "out.-"], nature: "solid" }],
 		loads: [
 			{
@@ -62,19 +56,7 @@ function build(said: Said, what: string): Blueprint {
 				outlet: false,
 			},
 		],
-		source: {
-			sort: "other",
-			system: "dc",
-			volts: out,
-			hot: ["out.+"],
-			neutral: "out.-",
-			...(rating === undefined ? {} : { limit: rating }),
-			bonding: "floating",
-			supplyProtects: true,
-		},
-		sides: [pairSide("in"), pairSide("out"), ...loneSides("in"), ...loneSides("out")],
-		onward: "out",
-		enclosure: { sort: "equipment", metal: false },
+		source: limitedSource(out, rating, { posts: ["out.+", "out.-"] }),
 		face: {
 			text: `${what}${rating === undefined ? "" : ` ${rating} A`} ${into} V / ${out} V`,
 			wiring: "dc-dc-face",
@@ -82,33 +64,6 @@ function build(said: Said, what: string): Blueprint {
 			traits: ["source"],
 		},
 	};
-}
-
-/** Positive and negative of one side of a device for direct current. */
-export function twoPosts(said: Said, side: "in" | "out"): TerminalSpec[] {
-	const at = side === "in" ? ("line" as const) : ("load" as const);
-	return [
-		{ ...stud(said, `${side}.+`, "positive", `${side}+`), side: at },
-		{ ...stud(said, `${side}.-`, "negative", `${side}-`), side: at },
-	];
-}
-
-/** Where a pair meets such a side. */
-export function pairSide(side: "in" | "out"): SideSpec {
-	return { name: side, system: "dc", knots: { positive: `${side}+`, negative: `${side}-` } };
-}
-
-/** Where conductors that run by themselves meet it: `in.+`, `in.-`. */
-export function loneSides(side: "in" | "out"): SideSpec[] {
-	return [
-		{
-			name: `${side}.+`,
-			system: "dc",
-			knots: { positive: `${side}+`, negative: `${side}-` },
-			lone: { knot: `${side}+`, role: "positive" },
-		},
-		{ name: `${side}.-`, system: "dc", knots: { negative: `${side}-` }, lone: { knot: `${side}-`, role: "negative" } },
-	];
 }
 
 /** Where it is not said (common practice). */

@@ -1,5 +1,6 @@
 // Supplies from outside: a shore inlet with the pedestal behind it, a utility service, a generator. Their own breaker protects what they feed.
 
+import { legVoltages, mainsVoltage, rated } from "./figures.ts";
 import type { AttributeSpec, Blueprint, Kind, LinkSpec, Said } from "./kind.ts";
 import { cage } from "./terminals.ts";
 
@@ -23,31 +24,9 @@ circuit bunks from LC breaker 20 A by 12-2
 `,
 	stands: ["top"],
 	attributes: [
-		{
-			name: "rating",
-			takes: "quantity",
-			dimension: "current",
-			least: 5,
-			most: 100,
-			required: true,
-			summary: "what the inlet and the pedestal's breaker are rated for",
-		},
-		{
-			name: "voltage",
-			takes: "quantity",
-			dimension: "voltage",
-			least: 100,
-			most: 250,
-			summary: "between hot and neutral; 120 V, or 230 V in IEC countries, if not said",
-		},
-		{
-			name: "legs",
-			takes: "pair",
-			dimension: "voltage",
-			least: 5,
-			most: 600,
-			summary: "`120 V / 240 V` for two hot legs",
-		},
+		rated(5, 100, "what the inlet and the pedestal's breaker are rated for"),
+		mainsVoltage("between hot and neutral; 120 V, or 230 V in IEC countries, if not said"),
+		legVoltages,
 		{
 			name: "adapter",
 			takes: "quantity",
@@ -89,22 +68,8 @@ circuit bunks from LC breaker 20 A by 12-2
 			most: 200,
 			summary: "its breaker; its power over its volts if not said",
 		},
-		{
-			name: "voltage",
-			takes: "quantity",
-			dimension: "voltage",
-			least: 100,
-			most: 250,
-			summary: "between hot and neutral",
-		},
-		{
-			name: "legs",
-			takes: "pair",
-			dimension: "voltage",
-			least: 5,
-			most: 600,
-			summary: "`120 V / 240 V` for two hot legs",
-		},
+		mainsVoltage("between hot and neutral"),
+		legVoltages,
 		{
 			name: "bonding",
 			takes: "phrase",
@@ -137,31 +102,9 @@ circuit bunks from LC breaker 20 A by 12-2
 `,
 	stands: ["top"],
 	attributes: [
-		{
-			name: "rating",
-			takes: "quantity",
-			dimension: "current",
-			least: 5,
-			most: 400,
-			required: true,
-			summary: "what the breaker at the meter is rated for",
-		},
-		{
-			name: "voltage",
-			takes: "quantity",
-			dimension: "voltage",
-			least: 100,
-			most: 250,
-			summary: "between hot and neutral; 120 V, or 230 V in IEC countries, if not said",
-		},
-		{
-			name: "legs",
-			takes: "pair",
-			dimension: "voltage",
-			least: 5,
-			most: 600,
-			summary: "`120 V / 240 V` for two hot legs",
-		},
+		rated(5, 400, "what the breaker at the meter is rated for"),
+		mainsVoltage("between hot and neutral; 120 V, or 230 V in IEC countries, if not said"),
+		legVoltages,
 		{ name: "ground", takes: "flag", summary: "`no ground` where only hots and neutral come in" },
 		earthing,
 	],

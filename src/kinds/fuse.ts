@@ -1,4 +1,5 @@
 // A fuse: in its holder in a conductor, or in a way of a fuse block.
+import { rated } from "./figures.ts";
 import { inBlock } from "./in-block.ts";
 import { inLine } from "./in-line.ts";
 import type { Kind } from "./kind.ts";
@@ -18,15 +19,7 @@ feed minus from house.- by single 10 AWG black
 	system: "dc",
 	stands: ["hop", "panel", "top"],
 	attributes: [
-		{
-			name: "rating",
-			takes: "quantity",
-			dimension: "current",
-			least: 0.1,
-			most: 1000,
-			required: true,
-			summary: "the current it is marked with",
-		},
+		rated(0.1, 1000, "the current it is marked with"),
 		{
 			name: "class",
 			takes: "choice",

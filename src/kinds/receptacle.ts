@@ -1,5 +1,6 @@
 // A receptacle: single, duplex or split. Fed in parallel: hot, neutral and ground come in and go on.
 
+import { mainsVoltage } from "./figures.ts";
 import type { Blueprint, Kind, LoadSpec, Role, Said, SideSpec, TerminalSpec } from "./kind.ts";
 import { markedMetal } from "./terminal-marking.ts";
 import { deviceTerminal, secondSide, switchedSide } from "./terminals.ts";
@@ -25,14 +26,7 @@ circuit bunks from LC breaker 20 A by 12-2
 			most: 63,
 			summary: "what it is rated for; 15 A, or 16 A in IEC countries, if not said",
 		},
-		{
-			name: "voltage",
-			takes: "quantity",
-			dimension: "voltage",
-			least: 100,
-			most: 250,
-			summary: "240 V for one on two hots, without a neutral",
-		},
+		mainsVoltage("240 V for one on two hots, without a neutral"),
 		{
 			name: "legs",
 			takes: "pair",

@@ -1,6 +1,7 @@
 // A residual-current device without a breaker's trip: at the head of a group of breakers in a panel, or in a box on the way.
 
 import { boardHead } from "./board-head.ts";
+import { rated } from "./figures.ts";
 import type { Blueprint, Kind, Said } from "./kind.ts";
 import { neutralLead } from "./neutral-lead.ts";
 import { residualAttributes, residualOf, residualText } from "./residual-current.ts";
@@ -30,15 +31,7 @@ circuit lights from DB.2 by 3G1.5
 `,
 	stands: ["top", "hop", "box", "panel"],
 	attributes: [
-		{
-			name: "rating",
-			takes: "quantity",
-			dimension: "current",
-			least: 5,
-			most: 125,
-			required: true,
-			summary: "what it may carry",
-		},
+		rated(5, 125, "what it may carry"),
 		...residualAttributes,
 		{ name: "poles", takes: "phrase", phrases: ["two-pole"], summary: "opens hot and neutral, as every one here does" },
 	],

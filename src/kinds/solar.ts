@@ -1,6 +1,7 @@
 // Solar modules, and the controller that charges a battery from a string of them.
-import { loneSides, pairSide, twoPosts } from "./converter.ts";
-import { stud } from "./in-line.ts";
+
+import { inAndOut, limitedSource, twoPostSource } from "./direct-source.ts";
+import { directVoltage, rated } from "./figures.ts";
 import type { Kind } from "./kind.ts";
 
 export const solarModule: Kind = {
@@ -84,23 +85,8 @@ feed charge from house.+, house.- by pair 10 AWG
 		const short = said.quantity("short")?.value;
 		const watts = said.quantity("power")?.value;
 		return {
-			terminals: [stud(said, "+", "positive", "+"), stud(said, "-", "negative", "-")],
-			source: {
-				sort: "solar",
-				system: "dc",
-				volts: open,
-				hot: ["+"],
-				neutral: "-",
-				...(short === undefined ? {} : { limit: short }),
-				bonding: "floating",
-				supplyProtects: true,
-			},
-			sides: [
-				{ name: "+", knots: { positive: "+", negative: "-" }, lone: { knot: "+", role: "positive" } },
-				{ name: "-", knots: { negative: "-" }, lone: { knot: "-", role: "negative" } },
-			],
-			onward: "+",
-			enclosure: { sort: "equipment", metal: false },
+			...twoPostSource(said),
+			source: limitedSource(open, short, { sort: "solar" }),
 			face: {
 				text: `solar module${watts === undefined ? "" : ` ${watts} W`}, open ${open} V`,
 				wiring: "solar-array-face",
@@ -118,23 +104,8 @@ export const solarController: Kind = {
 	system: "both",
 	stands: ["top", "hop"],
 	attributes: [
-		{
-			name: "rating",
-			takes: "quantity",
-			dimension: "current",
-			least: 1,
-			most: 200,
-			required: true,
-			summary: "the most it gives to the battery",
-		},
-		{
-			name: "voltage",
-			takes: "quantity",
-			dimension: "voltage",
-			least: 6,
-			most: 60,
-			summary: "of the battery; 12 V if not said",
-		},
+		rated(1, 200, "the most it gives to the battery"),
+		directVoltage("of the battery; 12 V if not said"),
 		{
 			name: "limit",
 			takes: "quantity",
@@ -149,22 +120,10 @@ export const solarController: Kind = {
 		const rating = said.quantity("rating")?.value;
 		const volts = said.quantity("voltage")?.value ?? 12;
 		return {
-			terminals: [...twoPosts(said, "in"), ...twoPosts(said, "out")],
+			...inAndOut(said),
 			links: [{ between: ["in.-", "out.-"], nature: "solid" }],
 			loads: [{ between: ["in.+", "in.-"], continuous: true, outlet: false }],
-			source: {
-				sort: "other",
-				system: "dc",
-				volts,
-				hot: ["out.+"],
-				neutral: "out.-",
-				...(rating === undefined ? {} : { limit: rating }),
-				bonding: "floating",
-				supplyProtects: true,
-			},
-			sides: [pairSide("in"), pairSide("out"), ...loneSides("in"), ...loneSides("out")],
-			onward: "out",
-			enclosure: { sort: "equipment", metal: false },
+			source: limitedSource(volts, rating, { posts: ["out.+", "out.-"] }),
 			face: {
 				text: `solar controller${rating === undefined ? "" : ` ${rating} A`} ${volts} V`,
 				wiring: "solar-controller-face",

@@ -1,4 +1,5 @@
 // A starter motor: what cranks an engine, on the one cable that by custom and rule has no fuse.
+import { directVoltage } from "./figures.ts";
 import { stud } from "./in-line.ts";
 import type { Kind } from "./kind.ts";
 
@@ -23,7 +24,7 @@ feed back from engine.- by single 2/0 black
 			most: 2000,
 			summary: "what it draws while it cranks",
 		},
-		{ name: "voltage", takes: "quantity", dimension: "voltage", least: 6, most: 60, summary: "what it is made for" },
+		directVoltage("what it is made for"),
 	],
 	build: (said) => {
 		const amperes = said.quantity("current")?.value;

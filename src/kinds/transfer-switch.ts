@@ -1,6 +1,7 @@
 // A transfer switch: its output hangs on one of two inputs or, with a centre off, on neither. What it moves: the hots, or the
 // hots and the neutral. Grounds are joined whatever it does.
 
+import { legVoltages, rated } from "./figures.ts";
 import type { Blueprint, Kind, LinkSpec, Said, TerminalSpec } from "./kind.ts";
 import { cage } from "./terminals.ts";
 
@@ -22,15 +23,7 @@ circuit bunks from LC breaker 20 A by 12-2
 `,
 	stands: ["top", "hop"],
 	attributes: [
-		{
-			name: "rating",
-			takes: "quantity",
-			dimension: "current",
-			least: 5,
-			most: 400,
-			required: true,
-			summary: "what its contacts may carry",
-		},
+		rated(5, 400, "what its contacts may carry"),
 		{
 			name: "poles",
 			takes: "choice",
@@ -38,14 +31,7 @@ circuit bunks from LC breaker 20 A by 12-2
 			summary:
 				"how many conductors it moves: on one leg the hot alone or the neutral too, on two legs both hots or the neutral too; all of them if not said",
 		},
-		{
-			name: "legs",
-			takes: "pair",
-			dimension: "voltage",
-			least: 5,
-			most: 600,
-			summary: "`120 V / 240 V` for two hot legs",
-		},
+		legVoltages,
 		{
 			name: "centre",
 			takes: "phrase",

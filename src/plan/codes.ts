@@ -350,6 +350,20 @@ export function planFinding(
 	});
 }
 
+/** Two of one sort share a name: told where the second stands, with the first beside it. */
+export function calledTwice(
+	sort: "cables" | "parts" | "runs" | "modes",
+	name: string,
+	span: Span,
+	first: Span,
+): Finding {
+	return planFinding("name-twice", {
+		title: `Two ${sort} are called ${name}`,
+		span,
+		also: [{ span: first, label: "first here" }],
+	});
+}
+
 /** A fact that is taken in and counts for nothing yet; said, so that nobody relies on it. */
 export function notReckoned(title: string, span: Span): Finding {
 	return planFinding("not-understood-yet", {

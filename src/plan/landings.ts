@@ -4,7 +4,7 @@ import { didYouMean } from "../base/nearest.ts";
 import type { Termination } from "../kinds/kind.ts";
 import type { AcceptStatement, AtStatement, Landing, ModeStatement, NameTerm } from "../syntax/tree.ts";
 import { type CableWords, readCableMake } from "./cable-make.ts";
-import { planFinding } from "./codes.ts";
+import { calledTwice, planFinding } from "./codes.ts";
 import { readJointMake } from "./joint-make.ts";
 import { foldName } from "./names.ts";
 import type { Acceptance, BoxLandings, SaidLanding, SaidMode, Thing } from "./plan.ts";
@@ -111,14 +111,7 @@ export function readModes(
 		const mode = readMode(statement, things, findings);
 		const first = modes.get(foldName(mode.name));
 		if (first === undefined) modes.set(foldName(mode.name), mode);
-		else
-			findings.push(
-				planFinding("name-twice", {
-					title: `Two modes are called ${mode.name}`,
-					span: statement.name.span,
-					also: [{ span: first.span, label: "first here" }],
-				}),
-			);
+		else findings.push(calledTwice("modes", mode.name, statement.name.span, first.span));
 	}
 	return [...modes.values()];
 }

@@ -7,7 +7,7 @@ import { colourWords, findColour } from "../handbook/colours.ts";
 import type { Region, Role } from "../kinds/kind.ts";
 import type { DefinitionStatement, Term } from "../syntax/tree.ts";
 import { isCableWord, readCableMake } from "./cable-make.ts";
-import { planFinding } from "./codes.ts";
+import { calledTwice, planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import type { CableMake, Core } from "./plan.ts";
 import { roleOfTerm, roleWords } from "./role-words.ts";
@@ -26,14 +26,7 @@ export function readOwnCables(
 	for (const statement of statements) {
 		const { text, span } = statement.name;
 		const first = firsts.get(foldName(text));
-		if (first !== undefined)
-			findings.push(
-				planFinding("name-twice", {
-					title: `Two cables are called ${text}`,
-					span,
-					also: [{ span: first, label: "first here" }],
-				}),
-			);
+		if (first !== undefined) findings.push(calledTwice("cables", text, span, first));
 		else if (isCableWord(text))
 			findings.push(
 				planFinding("name-twice", {

@@ -7,7 +7,7 @@ import { findKind } from "../kinds/index.ts";
 import type { Kind } from "../kinds/kind.ts";
 import { kindOfPart, type PartTerminal, partSorts } from "../kinds/own-part.ts";
 import type { DefinitionStatement, Setting, Term } from "../syntax/tree.ts";
-import { notReckoned, planFinding } from "./codes.ts";
+import { calledTwice, notReckoned, planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import { readPartTerminal } from "./part-terminals.ts";
 import { PartWays } from "./part-ways.ts";
@@ -22,14 +22,7 @@ export function readOwnParts(statements: readonly DefinitionStatement[], finding
 	for (const statement of statements) {
 		const { text, span } = statement.name;
 		const first = firsts.get(foldName(text));
-		if (first !== undefined)
-			findings.push(
-				planFinding("name-twice", {
-					title: `Two parts are called ${text}`,
-					span,
-					also: [{ span: first, label: "first here" }],
-				}),
-			);
+		if (first !== undefined) findings.push(calledTwice("parts", text, span, first));
 		else if (findKind(text) !== undefined)
 			findings.push(
 				planFinding("name-twice", {

@@ -6,7 +6,7 @@ import type { System } from "../kinds/kind.ts";
 import type { HopStatement, NameTerm, RunStatement, Term, ThingStatement } from "../syntax/tree.ts";
 import { type CableWords, readCableMake } from "./cable-make.ts";
 import { Flattener } from "./chain.ts";
-import { planFinding } from "./codes.ts";
+import { calledTwice, planFinding } from "./codes.ts";
 import { namesOf } from "./name-rows.ts";
 import { foldName, resolveName } from "./names.ts";
 import type { CableMake, HopEnd, Place, Run, Thing } from "./plan.ts";
@@ -296,14 +296,7 @@ export class RunRegister {
 	private takeName(name: NameTerm): boolean {
 		const first = this.names.get(foldName(name.text));
 		this.names.set(foldName(name.text), first ?? name.span);
-		if (first !== undefined)
-			this.findings.push(
-				planFinding("name-twice", {
-					title: `Two runs are called ${name.text}`,
-					span: name.span,
-					also: [{ span: first, label: "first here" }],
-				}),
-			);
+		if (first !== undefined) this.findings.push(calledTwice("runs", name.text, name.span, first));
 		return first === undefined;
 	}
 
