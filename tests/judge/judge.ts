@@ -1,6 +1,6 @@
 // The judge of the tests: by simulation alone it tells how a circuit can hurt, in any state of its switches and with at most one fault.
 // It knows nothing of rules and analysis.
-import type { Circuit } from "../../src/circuit/circuit.ts";
+import type { Circuit, Part } from "../../src/circuit/circuit.ts";
 import { devicesOf, neutralOpeners, settle } from "./devices.ts";
 import { type Harm, type HarmSort, type Tell, touchLimit, touchVolts } from "./harms.ts";
 import { pastDevice, underLoad } from "./loading.ts";
@@ -79,14 +79,15 @@ function isPulled({ devices }: Frame, { opened }: Wiring): boolean {
 	return opened.sources.size > 0 || [...opened.groups].some((group) => devices.has(group));
 }
 
-/** What is grounded so that it can be touched: frames of what is connected, and the metal of boxes. */
+/** What is grounded so that it can be touched: frames of devices, and the metal of boxes. */
 function casesOf(circuit: Circuit): readonly number[] {
 	const bodies = circuit.enclosures.flatMap(({ body }) => body ?? []);
-	return [...bodies, ...circuit.loads.flatMap(({ part }) => framesOf(circuit, part))];
+	return [...bodies, ...circuit.parts.flatMap((part) => framesOf(circuit, part))];
 }
 
-function framesOf(circuit: Circuit, part: string): readonly number[] {
-	return (circuit.partByName.get(part)?.points ?? []).filter((point) => circuit.points[point]?.role === "ground");
+/** The ground terminals of a device; bars, and what a machine lands its grounds on, are inside. */
+function framesOf({ points }: Circuit, part: Part): readonly number[] {
+	return part.enclosure.sort === "box" ? part.points.filter((point) => points[point]?.role === "ground") : [];
 }
 
 /** With one neutral conductor broken: no case may hang on it. */
@@ -119,8 +120,8 @@ function underFault(frame: Frame, quiet: Wiring, tell: Tell): void {
 		const nameOf = (point: number): string => circuit.points[point]?.name ?? "";
 		tell({ sort: "case", at: nameOf(metal), state, figure, fault: nameOf(live) });
 	};
-	for (const { part, between } of circuit.loads)
-		for (const metal of framesOf(circuit, part)) for (const live of between) fault(live, metal);
+	for (const part of circuit.parts)
+		for (const metal of framesOf(circuit, part)) for (const live of part.points) fault(live, metal);
 	// On an electrode, what comes before the first residual-current device is in a case of plastic or shrouded (common practice).
 	const hasOwnEarth = circuit.sources.some(({ name, ownEarth }) => ownEarth && state.mode.live.includes(name));
 	for (const { body, name, sort } of circuit.enclosures)
