@@ -22,6 +22,8 @@ export interface FuseFamily {
 	/** Typical interrupting rating, amperes, at `interruptingAt` volts. */
 	readonly interrupting: number;
 	readonly interruptingAt: number;
+	/** At more volts less: volts with amperes, in rising order of volts. */
+	readonly interruptingAbove?: readonly (readonly [number, number])[];
 }
 
 const recalled = (source: string, note?: string): Provenance => ({
@@ -35,6 +37,11 @@ const cube: Provenance = {
 	known: "read",
 	note: "10 kA at 14 V read; 5000 A at 32 V, 2000 A at 58 V and the ratings recalled",
 };
+/** Recalled. */
+const cubeAbove = [
+	[32, 5000],
+	[58, 2000],
+] as const;
 const classT: Provenance = {
 	source: "UL 248-15, boating pages on interrupting ratings",
 	known: "read",
@@ -100,9 +107,16 @@ export const fuseFamilies: Table<FuseFamily> = table<FuseFamily>(
 		volts,
 		interrupting,
 		interruptingAt,
+		...(name === "terminal cube" ? { interruptingAbove: cubeAbove } : {}),
 		provenance,
 	})),
 );
+
+/** What is typical of a family at so many volts, amperes; undefined where it is made for fewer. */
+export function interruptingAt(family: FuseFamily, volts: number): number | undefined {
+	if (volts <= family.interruptingAt) return family.interrupting;
+	return family.interruptingAbove?.find(([most]) => volts <= most)?.[1];
+}
 
 /** The body colour of a blade fuse. */
 export interface BladeColour {

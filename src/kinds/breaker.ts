@@ -21,6 +21,14 @@ const shared: readonly AttributeSpec[] = [
 		summary: "the fault current it can open",
 	},
 	{
+		name: "voltage",
+		takes: "quantity",
+		dimension: "voltage",
+		least: 6,
+		most: 1500,
+		summary: "in direct current: the most volts it may open",
+	},
+	{
 		name: "poles",
 		takes: "choice",
 		words: ["single-pole", "two-pole"],

@@ -41,7 +41,6 @@ feed minus from house.- by single 10 AWG black
 			dimension: "voltage",
 			least: 6,
 			most: 1500,
-			kept: true,
 			summary: "the most volts it may open",
 		},
 	],

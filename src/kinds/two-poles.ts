@@ -1,5 +1,4 @@
 // What switches and disconnects with two poles share: two contacts on one handle.
-import { mainsVoltage } from "./figures.ts";
 import type { AttributeSpec, Blueprint, Said } from "./kind.ts";
 import { deviceTerminal } from "./terminals.ts";
 
@@ -34,4 +33,11 @@ export function twoPoles(said: Said, amperes: number): Omit<Blueprint, "face"> {
 }
 
 /** For a device with two poles: what it is for when both are hots. */
-export const voltageOfPoles: AttributeSpec = mainsVoltage("240 V for two poles that open two hots");
+export const voltageOfPoles: AttributeSpec = {
+	name: "voltage",
+	takes: "quantity",
+	dimension: "voltage",
+	least: 6,
+	most: 1500,
+	summary: "240 V for two poles that open two hots; for direct current the most volts it may open",
+};

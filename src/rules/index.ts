@@ -58,6 +58,7 @@ import { switchWithoutEffect } from "./switch-without-effect.ts";
 import { systemsMixed } from "./systems-mixed.ts";
 import { terminalMetalWrong } from "./terminal-metal-wrong.ts";
 import { terminalOverfilled } from "./terminal-overfilled.ts";
+import { voltageRatingLow } from "./voltage-rating-low.ts";
 import { voltagesMixed } from "./voltages-mixed.ts";
 
 const protection: readonly Rule[] = [
@@ -65,6 +66,7 @@ const protection: readonly Rule[] = [
 	protectionTooLarge,
 	protectionTooFar,
 	interruptingRatingLow,
+	voltageRatingLow,
 	stringVoltageHigh,
 	stringsUnfused,
 	protectionOutOfOrder,
