@@ -27,6 +27,7 @@ import { neutralBonds } from "./neutral-bond.ts";
 import { receptacleFaces } from "./receptacle-faces.ts";
 import { cordLoads, receptacleClauses, receptacleRatings, socketOutlets } from "./receptacles.ts";
 import { smallConductors } from "./small-conductors.ts";
+import { coldFactors } from "./solar-cold.ts";
 import { crimpBarrels, jointConnectors, pullTests, screwTorques, spliceClauses } from "./splices.ts";
 import { standardBoxes } from "./standard-boxes.ts";
 import { standardRatings } from "./standard-ratings.ts";
@@ -119,6 +120,7 @@ export const tables: readonly HandbookTable[] = [
 	fuseFamilies,
 	bladeColours,
 	fusePoints,
+	coldFactors,
 	deviceDistances,
 	vehicleDevices,
 	interruptingNeeds,

@@ -56,7 +56,6 @@ feed charge from house.+, house.- by pair 10 AWG
 			word: "coefficient",
 			least: -0.01,
 			most: -0.0005,
-			kept: true,
 			summary: "what its open-circuit voltage changes by a degree: `coefficient -0.29 %`",
 		},
 		{
@@ -66,7 +65,6 @@ feed charge from house.+, house.- by pair 10 AWG
 			word: "coldest",
 			least: -60,
 			most: 30,
-			kept: true,
 			summary: "the coldest day where it stands",
 		},
 		{
@@ -76,7 +74,6 @@ feed charge from house.+, house.- by pair 10 AWG
 			word: "fuse",
 			least: 0.5,
 			most: 100,
-			kept: true,
 			summary: "the largest fuse its maker allows in series with it",
 		},
 	],

@@ -1,10 +1,11 @@
-// A receptacle behind a dimmer: what is plugged in to it is seldom made for a dimmed supply.
+// A receptacle behind a dimmer, or anything for direct current but a light: what hangs there is seldom made for a dimmed supply.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { reachPossible } from "../analysis/choices.ts";
 import { isHot, notABond } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Part } from "../circuit/circuit.ts";
+import { findDimmed } from "./direct-dimmed.ts";
 import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -12,7 +13,7 @@ import type { Rule } from "./rule.ts";
 export const receptacleDimmed: Rule = {
 	code: "receptacle-dimmed",
 	level: "error",
-	what: "The hot of a receptacle leads through a dimmer.",
+	what: "A receptacle, or an outlet, motor or converter for direct current, is fed through a dimmer.",
 	why: "Chargers, motors and tools on a dimmed supply overheat and can burn, and so can the dimmer.",
 	help: "Feed the receptacle from ahead of the dimmer.",
 	basis: "NFPA 70 404.14(E), recalled; common practice",
@@ -33,6 +34,13 @@ circuit lights from LC breaker 15 A by 14-2
   from d1
     4 ft to r1: receptacle
 `,
+		`battery house lithium 12.8 V 100 Ah
+feed small from house.+, house.- by pair 14 AWG
+  within 6 in to F1: fuse 10 A
+  6 ft to d1: dimmer
+  4 ft to l1: light 4 W
+  3 ft to u1: usb-outlet 18 W
+`,
 	],
 	right: [
 		`inlet shore 30 A 120 V
@@ -42,15 +50,28 @@ circuit lights from LC breaker 15 A by 14-2
   4 ft to d1: dimmer
   9 ft to l1: light 5 W
 `,
+		`battery house lithium 12.8 V 100 Ah
+feed small from house.+, house.- by pair 14 AWG
+  within 6 in to F1: fuse 10 A
+  6 ft to u1: usb-outlet 18 W
+  3 ft to d1: dimmer
+  4 ft to l1: light 4 W
+`,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => {
+		const dimmers = new Map(
+			analysis.circuit.parts.filter(({ face }) => face.traits.includes("dimmer")).map((part) => [part.name, part]),
+		);
+		if (dimmers.size === 0) return [];
+		const { code, why, basis } = receptacleDimmed;
+		return findOverModes(analysis, (state) => [
+			...checkMode(analysis, state, dimmers),
+			...findDimmed(analysis, state, dimmers, { code, why, basis }),
+		]);
+	},
 };
 
-function checkMode({ circuit }: Analysis, state: ModeState): Finding[] {
-	const dimmers = new Map(
-		circuit.parts.filter(({ face }) => face.traits.includes("dimmer")).map((part) => [part.name, part]),
-	);
-	if (dimmers.size === 0) return [];
+function checkMode({ circuit }: Analysis, state: ModeState, dimmers: ReadonlyMap<string, Part>): Finding[] {
 	const { network, poles } = state.crossings;
 	const starts = poles.poles.flatMap((pole) => (isHot(pole.role) ? pole.points : []));
 	const undimmed = reachPossible(

@@ -1,7 +1,9 @@
 // A string of solar modules that gives more volts on a cold day than its controller bears.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { coldFactorAt } from "../analysis/cold-strings.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
+import type { Span } from "../base/span.ts";
 import { foldName } from "../plan/names.ts";
 import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
@@ -14,7 +16,7 @@ export const stringVoltageHigh: Rule = {
 	why: "The controller's input breaks down for good, and can burn.",
 	help: "Put fewer modules in series, or use a controller for more volts.",
 	basis:
-		"NFPA 70 690.7(A), recalled: crystalline modules give up to 1.25 times their open-circuit voltage at 40 C below zero",
+		"NFPA 70 690.7(A), recalled: by the module's own coefficient and the coldest day where both are said, else by the table, up to 1.25 at 40 C below zero",
 	meter: [
 		live(
 			"digital voltmeter",
@@ -30,7 +32,8 @@ solar-controller mppt 20 A 12 V, limit 50 V
 feed middle from m1.- by single 10 AWG black
   1 ft to m2.+
 feed sun from m1.+, m2.- by pair 10 AWG
-  12 ft to mppt.in
+  10 ft to D1: disconnect 30 A
+  2 ft to mppt.in
 `,
 	],
 	right: [
@@ -40,14 +43,21 @@ solar-controller mppt 20 A 12 V, limit 75 V
 feed middle from m1.- by single 10 AWG black
   1 ft to m2.+
 feed sun from m1.+, m2.- by pair 10 AWG
-  12 ft to mppt.in
+  10 ft to D1: disconnect 30 A
+  2 ft to mppt.in
+`,
+		`solar m1 200 W, open 22 V, short 11 A, coldest -5 C
+solar m2 200 W, open 22 V, short 11 A, coldest -5 C
+solar-controller mppt 20 A 12 V, limit 50 V
+feed middle from m1.- by single 10 AWG black
+  1 ft to m2.+
+feed sun from m1.+, m2.- by pair 10 AWG
+  10 ft to D1: disconnect 30 A
+  2 ft to mppt.in
 `,
 	],
 	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
 };
-
-/** Of the open-circuit voltage, on the coldest day there is a factor for. */
-const coldFactor = 1.25;
 
 function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
 	if (direct === undefined) return [];
@@ -55,8 +65,12 @@ function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
 		const limit = circuit.plan.thingByName.get(foldName(part));
 		const most = limit?.kind.name === "solar-controller" ? limit.said.quantity("limit")?.value : undefined;
 		const volts = direct.potentials.between(positive, negative);
-		if (limit === undefined || most === undefined || volts === undefined || volts * coldFactor <= most) return [];
-		const cold = Number((volts * coldFactor).toFixed(1));
+		if (limit?.kind.name !== "solar-controller" || volts === undefined || volts <= 0) return [];
+		const factor = coldFactorAt(circuit, direct, positive);
+		if (factor === undefined) return [];
+		const cold = Number((volts * factor).toFixed(1));
+		if (most === undefined) return [tellUnchecked(limit.span, part, cold)];
+		if (cold <= most) return [];
 		return [
 			finding({
 				code: stringVoltageHigh.code,
@@ -71,5 +85,20 @@ function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
 				basis: stringVoltageHigh.basis,
 			}),
 		];
+	});
+}
+
+function tellUnchecked(span: Span, part: string, cold: number): Finding {
+	return finding({
+		code: stringVoltageHigh.code,
+		level: "note",
+		unchecked: true,
+		title: `Whether ${part} bears the ${formatNumber(cold, 1)} V of its string on the coldest day is not checked: its limit is missing`,
+		span,
+		marks: [part],
+		why: stringVoltageHigh.why,
+		help: "Write what its paper says of the input: `limit 100 V`.",
+		basis: stringVoltageHigh.basis,
+		key: `${stringVoltageHigh.code}@${part}/limit`,
 	});
 }

@@ -1,5 +1,6 @@
 // A fuse, breaker or switch for direct current that is made for fewer volts than it has to open.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { coldFactorOf } from "../analysis/cold-strings.ts";
 import { voltsAboveLowest } from "../analysis/direct-volts.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
@@ -56,7 +57,7 @@ function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
 		const point = part.points.find((candidate) => direct.exposure.has(candidate));
 		if (point === undefined) return [];
 		const source = circuit.sources.find(({ name }) => name === direct.exposure.get(point)?.source);
-		const volts = voltsAt(point) * (source?.sort === "solar" ? coldFactor : 1);
+		const volts = voltsAt(point) * (source?.sort === "solar" ? coldFactorOf(circuit, source) : 1);
 		const thing = circuit.plan.thingByName.get(foldName(part.name));
 		const marked = thing?.said.quantity("voltage")?.value;
 		const typical = part.kind === "fuse" && thing !== undefined ? familyOf(thing.said)?.volts : undefined;
@@ -77,8 +78,6 @@ const judged: ReadonlySet<string> = new Set(["fuse", "breaker", "disconnect", "s
 const opens: ReadonlySet<string> = new Set(["fuse", "breaker", "disconnect"]);
 /** 48 V on a battery of 51.2 V, 12 V on one of 12.8 V are one nominal voltage (common practice). */
 const nominal = 1.1;
-/** Of a string's open-circuit voltage, on the coldest day. */
-const coldFactor = 1.25;
 /** What every fuse for vehicles and boats opens at least, with the hair that a nominal voltage may be above it. */
 const usualVolts = Math.min(...fuseFamilies.rows.map(({ volts }) => volts)) * nominal;
 
