@@ -1,6 +1,6 @@
 // Which sources and loads for direct current lie in a loop: what does not can carry no current, whatever is switched on.
 import type { Circuit, Load, Source } from "../circuit/circuit.ts";
-import { JoinedSets } from "./joined-sets.ts";
+import { joinAll } from "./joined-sets.ts";
 import { liveSources, type Network } from "./network.ts";
 
 /** A source or load that no loop leads through. */
@@ -31,16 +31,14 @@ export function findLoopless(network: Network): {
 	readonly loads: readonly Loopless[];
 } {
 	const { circuit } = network;
-	const sets = new JoinedSets(circuit.points.length);
-	for (const here of network.edges) for (const { from, to } of here) sets.join(from, to);
-	const ways = waysOf(circuit, liveSources(network), sets);
+	const ways = waysOf(circuit, liveSources(network), joinAll(network));
 	const search = new BridgeSearch(ways);
 	const loopless = ways.flatMap((way, index) => search.judge(way, index));
 	const isSource = ({ thing }: Loopless): boolean => "hot" in thing;
 	return { sources: loopless.filter(isSource), loads: loopless.filter((one) => !isSource(one)) };
 }
 
-function waysOf({ loads, points }: Circuit, sources: readonly Source[], sets: JoinedSets): Bridge[] {
+function waysOf({ loads, points }: Circuit, sources: readonly Source[], sets: ReturnType<typeof joinAll>): Bridge[] {
 	return [
 		...sources.flatMap((source): Bridge[] => {
 			const [plus] = source.hot;

@@ -1,10 +1,11 @@
 // A converter, dc-dc charger or solar controller whose `in` and `out` are exchanged, or lead to one battery.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
+import type { DirectState } from "../analysis/direct.ts";
 import { type ExchangedSides, findExchangedSides } from "../analysis/exchanged-sides.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { live } from "./meter-test.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 const controller = (battery: string, sun: string): string => `solar roof 200 W, open 22 V, short 11 A
@@ -43,11 +44,10 @@ feed up from bank.+, bank.- by pair 10 AWG
 `,
 	],
 	right: [controller("out", "in")],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
-function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
-	if (direct === undefined) return [];
+function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 	return findExchangedSides(circuit, direct).map((exchanged) => {
 		const part = certain(circuit.partByName.get(exchanged.part), exchanged.part);
 		const { shownBy } = exchanged;

@@ -1,5 +1,5 @@
 // Loads and chargers for direct current that draw or give more than the fuse or breaker on their way carries.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
 import type { Demand } from "../analysis/demand.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { reachFrom } from "../analysis/network.ts";
@@ -9,15 +9,15 @@ import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Load, Protection, Source } from "../circuit/circuit.ts";
 import { continuousLoad } from "../handbook/branch-circuits.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 
 /** What a rule says of all of them. */
 type Slots = Pick<Finding, "code" | "basis">;
 
 /** Every fuse or breaker for direct current that carries less than what is on it, in any mode. */
 export function findDirectOverloads(analysis: Analysis, slots: Slots): Finding[] {
-	return findOverModes(analysis, ({ direct }: ModeState) => {
-		if (direct === undefined || direct.contradicted.length > 0) return [];
+	return findOverDirect(analysis, (direct) => {
+		if (direct.contradicted.length > 0) return [];
 		return [...findLoads(analysis.circuit, direct, slots), ...findChargers(analysis.circuit, direct, slots)];
 	});
 }

@@ -1,5 +1,6 @@
 // Fuses and breakers of the direct-current side: what the rules on protection say of leads that carry more than they may.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
+import type { DirectState } from "../analysis/direct.ts";
 import { type ExposedLead, findExposedLeads } from "../analysis/direct-leads.ts";
 import { directLimit } from "../analysis/direct-limit.ts";
 import { tellWay } from "../analysis/network.ts";
@@ -12,21 +13,21 @@ import type { Circuit, Protection, Source } from "../circuit/circuit.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
 import { type DeviceDistance, deviceDistance } from "../handbook/dc-protection.ts";
 import { citation, type Provenance } from "../handbook/provenance.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 
 /** Leads with nothing that opens before what they feed, and batteries with no device but that of another one. */
 export function findUnprotected(analysis: Analysis, code: string): Finding[] {
-	return findOverModes(analysis, (state) =>
-		leadsOf(analysis, state).flatMap((lead) => {
+	return findOverDirect(analysis, (direct) =>
+		leadsOf(analysis, direct).flatMap((lead) => {
 			const { exposure, farthest, reaches, limit } = lead;
-			const other = reaches.length > 0 ? undefined : findOtherOwner(analysis.circuit, state, lead);
+			const other = reaches.length > 0 ? undefined : findOtherOwner(analysis.circuit, direct, lead);
 			const isBare = exposure.device === undefined && (reaches.length > 0 || farthest === undefined);
 			if (!isBare && other === undefined) return [];
 			const what = other === undefined ? (reaches.length === 0 ? "" : ` before ${listNames(reaches)}`) : "";
 			const only = other === undefined ? "" : `: ${other.device.part} is the fuse of ${other.battery.name}`;
 			return [
 				finding({
-					...placeOf(analysis.circuit, state, lead, code),
+					...placeOf(analysis.circuit, direct, lead, code),
 					level: "danger",
 					title: `No fuse or breaker protects ${tellLead(lead)} from ${exposure.source}${what}${only}`,
 					label: "nothing opens before it",
@@ -43,11 +44,10 @@ export function findUnprotected(analysis: Analysis, code: string): Finding[] {
 /** The battery whose own fuse is all that stands at the end of a lead from another battery. */
 function findOtherOwner(
 	circuit: Circuit,
-	{ direct }: ModeState,
+	direct: DirectState,
 	lead: ExposedLead,
 ): { readonly device: Protection; readonly battery: Source } | undefined {
-	if (direct === undefined || lead.exposure.device !== undefined || !lead.atBattery || !isTooLong(circuit, lead))
-		return undefined;
+	if (lead.exposure.device !== undefined || !lead.atBattery || !isTooLong(circuit, lead)) return undefined;
 	const { near } = distancesOf(circuit, true);
 	for (const [device, beyond] of lead.devices) {
 		const battery = batteryWithin(direct.network, beyond, near.metres + hair);
@@ -58,8 +58,8 @@ function findOtherOwner(
 
 /** Leads behind a device that is larger than they may have, before something they feed. */
 export function findTooLarge(analysis: Analysis, code: string): Finding[] {
-	return findOverModes(analysis, (state) => {
-		const leads = leadsOf(analysis, state);
+	return findOverDirect(analysis, (direct) => {
+		const leads = leadsOf(analysis, direct);
 		const blamed = new Set(leads.map(({ exposure }) => exposure.device));
 		return leads.flatMap((lead) => {
 			const { limit, reaches, farthest, exposure, overrated } = lead;
@@ -77,7 +77,7 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 			const size = formatGauge(lead.first.gauge);
 			return [
 				finding({
-					...placeOf(analysis.circuit, state, lead, code),
+					...placeOf(analysis.circuit, direct, lead, code),
 					level: "danger",
 					title: `The ${formatNumber(amperes, 1)} A ${device.sort} ${device.part} is too large for ${tellLead(lead)}: ${formatNumber(limit.largest, 1)} A at most`,
 					label: `${formatNumber(limit.largest, 1)} A at most`,
@@ -95,9 +95,7 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 /** Negatives thinner than the device ahead of what they lead back from allows. */
 export function findThinReturns(analysis: Analysis, code: string): Finding[] {
 	const { circuit } = analysis;
-	return findOverModes(analysis, (state) => {
-		const { direct } = state;
-		if (direct === undefined) return [];
+	return findOverDirect(analysis, (direct) => {
 		const { exposure } = direct;
 		return circuit.loads.flatMap(({ part, between: [positive, negative] }) => {
 			const comes = exposure.get(positive);
@@ -142,13 +140,13 @@ export function findThinReturns(analysis: Analysis, code: string): Finding[] {
 
 /** Leads on to a device that stands too far from where they begin. */
 export function findTooFar(analysis: Analysis, code: string): Finding[] {
-	return findOverModes(analysis, (state) =>
-		leadsOf(analysis, state).flatMap((lead) => {
+	return findOverDirect(analysis, (direct) =>
+		leadsOf(analysis, direct).flatMap((lead) => {
 			const { farthest, reaches } = lead;
 			if (reaches.length > 0 || farthest === undefined || isOverdrawn(lead)) return [];
 			// What is too thin for the device it begins at, or has none of its own at all, is told as that.
 			if (isLongBehindDevice(analysis.circuit, lead)) return [];
-			if (findOtherOwner(analysis.circuit, state, lead) !== undefined) return [];
+			if (findOtherOwner(analysis.circuit, direct, lead) !== undefined) return [];
 			const { near, sheathed } = distancesOf(analysis.circuit, lead.atBattery);
 			const { metres, device } = farthest;
 			const isLong = metres !== undefined && metres > near.metres + hair;
@@ -159,7 +157,7 @@ export function findTooFar(analysis: Analysis, code: string): Finding[] {
 			const limit = (isSheathed ? near : (sheathed ?? near)).inches;
 			return [
 				finding({
-					...placeOf(analysis.circuit, state, lead, code),
+					...placeOf(analysis.circuit, direct, lead, code),
 					level: metres === undefined || isSheathed ? "note" : "error",
 					...(metres === undefined ? { unchecked: true as const } : {}),
 					title:
@@ -201,8 +199,7 @@ function isTooLong(circuit: Circuit, { farthest, atBattery }: ExposedLead): bool
 /** Lengths are read to the tenth of an inch. */
 const hair = 0.003;
 
-function leadsOf({ circuit }: Analysis, { direct }: ModeState): readonly ExposedLead[] {
-	if (direct === undefined) return [];
+function leadsOf({ circuit }: Analysis, direct: DirectState): readonly ExposedLead[] {
 	return findExposedLeads(circuit, direct).filter(({ first }) => !isBatteryLink(circuit, first.ends));
 }
 
@@ -226,14 +223,14 @@ function startOf({ exposure }: ExposedLead): string {
 
 function placeOf(
 	circuit: Circuit,
-	{ direct }: ModeState,
+	direct: DirectState,
 	{ first, conductors }: ExposedLead,
 	code: string,
 ): Pick<Finding, "code" | "key" | "span" | "marks" | "path"> {
 	const cable = first.cable === undefined ? undefined : circuit.cableByTag.get(first.cable);
 	const names = [...new Set(conductors.map((conductor) => conductor.cable ?? conductor.name))];
 	const point = first.ends[1].point ?? first.ends[0].point;
-	const way = point === undefined ? undefined : direct?.poles.reachOf(point, "hot");
+	const way = point === undefined ? undefined : direct.poles.reachOf(point, "hot");
 	return {
 		code,
 		key: `${code}@${names[0] ?? ""}`,

@@ -1,5 +1,5 @@
 // Buses, fuse blocks, shunts, disconnects and switches for direct current that are made for less than can flow through them.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { joinWhere } from "../analysis/joined-sets.ts";
 import { isUnprotected } from "../analysis/own-fuses.ts";
@@ -12,12 +12,12 @@ import type { Circuit, Part, Protection, Source } from "../circuit/circuit.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
 import { citation } from "../handbook/provenance.ts";
 import { foldName } from "../plan/names.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 
 /** Every such part, in any mode. */
 export function findDirectUndersized(analysis: Analysis, code: string): Finding[] {
-	return findOverModes(analysis, ({ direct }: ModeState) => {
-		if (direct === undefined || direct.contradicted.length > 0) return [];
+	return findOverDirect(analysis, (direct) => {
+		if (direct.contradicted.length > 0) return [];
 		return [...findBehindFuses(analysis.circuit, direct, code), ...findOverSwitched(analysis.circuit, direct, code)];
 	});
 }

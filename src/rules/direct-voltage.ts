@@ -3,8 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
 import { type DirectState, isAlike } from "../analysis/direct.ts";
 import { traceDirectOpenings } from "../analysis/direct-openings.ts";
-import { joinWhere } from "../analysis/joined-sets.ts";
-import { notABond } from "../analysis/poles.ts";
+import { joinAll } from "../analysis/joined-sets.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding, type LabelledSpan } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
@@ -46,7 +45,7 @@ function findWrong(circuit: Circuit, { potentials, poles }: DirectState): Wrong[
 /** Loads that hang on the same two potentials and are made for the same volts have one cause. */
 function groupAlike({ network }: DirectState, wrong: readonly Wrong[]): Wrong[][] {
 	if (wrong.length === 0) return [];
-	const joined = joinWhere(network, notABond);
+	const joined = joinAll(network);
 	return [
 		...groupBy(
 			wrong,

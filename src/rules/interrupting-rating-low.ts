@@ -1,5 +1,6 @@
 // The first fuse after a battery that cannot open what the battery pushes into a short circuit.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
+import type { DirectState } from "../analysis/direct.ts";
 import { voltsAboveLowest } from "../analysis/direct-volts.ts";
 import { joinAll } from "../analysis/joined-sets.ts";
 import { type Finding, finding } from "../base/finding.ts";
@@ -12,7 +13,7 @@ import { citation } from "../handbook/provenance.ts";
 import { foldName } from "../plan/names.ts";
 import { familyOf } from "./fuse-families.ts";
 import { byEye } from "./meter-test.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 export const interruptingRatingLow: Rule = {
@@ -53,11 +54,10 @@ feed plus from house.+ by single 6 AWG red
   2 ft to plus: bus 250 A
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
-function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
-	if (direct === undefined) return [];
+function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 	const { exposure } = direct;
 	const joined = joinAll(direct.network);
 	const voltsAt = voltsAboveLowest(direct);

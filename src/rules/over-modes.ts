@@ -1,5 +1,6 @@
 // Asks a question of every source mode; what is found alike in several is one finding that names them.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { DirectState } from "../analysis/direct.ts";
 import { type Finding, levels } from "../base/finding.ts";
 import { modesOf } from "./mode-names.ts";
 
@@ -16,4 +17,15 @@ export function findOverModes(analysis: Analysis, check: (state: ModeState) => r
 			}
 		}
 	return [...kept.values()].map(({ finding, modes }) => ({ ...finding, modes: modesOf(analysis, modes) }));
+}
+
+/** The same for a question of the direct-current side alone: modes that share it are asked once. */
+export function findOverDirect(analysis: Analysis, check: (direct: DirectState) => readonly Finding[]): Finding[] {
+	const known = new Map<DirectState, readonly Finding[]>();
+	return findOverModes(analysis, ({ direct }) => {
+		if (direct === undefined) return [];
+		const found = known.get(direct) ?? check(direct);
+		known.set(direct, found);
+		return found;
+	});
 }

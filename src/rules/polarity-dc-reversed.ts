@@ -1,12 +1,12 @@
 // A load or a battery for direct current whose positive and negative are exchanged.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { isAlike } from "../analysis/direct.ts";
+import type { Analysis } from "../analysis/analysis.ts";
+import { type DirectState, isAlike } from "../analysis/direct.ts";
 import { tellWay } from "../analysis/network.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
 import { live } from "./meter-test.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 export const polarityDcReversed: Rule = {
@@ -55,12 +55,10 @@ feed bank from A1.+, A2.- by pair 12 AWG
   3 ft to l1: light 6 W 24 V
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
-function checkMode(analysis: Analysis, state: ModeState): Finding[] {
-	const { direct } = state;
-	if (direct === undefined) return [];
+function checkDirect(analysis: Analysis, direct: DirectState): Finding[] {
 	const { circuit } = analysis;
 	const batteries = direct.contradicted
 		.filter(({ source, volts }) => isAlike(-volts, source.volts))

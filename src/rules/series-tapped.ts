@@ -1,10 +1,11 @@
 // Something that hangs on the middle of batteries in series, and so on a part of them alone.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
+import type { DirectState } from "../analysis/direct.ts";
 import { joinAll } from "../analysis/joined-sets.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { live } from "./meter-test.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 const bank = `battery B1 lithium 12.8 V 100 Ah
@@ -43,13 +44,13 @@ feed tap from B2.+, B2.- by pair 12 AWG
   3 ft to l1: light 6 W 24 V
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
-function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
+function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 	const batteries = circuit.sources.filter(({ sort }) => sort === "battery");
 	// Where batteries meet the wrong way round, that is the fault to tell.
-	if (direct === undefined || batteries.length < 2 || direct.contradicted.length > 0) return [];
+	if (batteries.length < 2 || direct.contradicted.length > 0) return [];
 	const joined = joinAll(direct.network);
 	const plusAt = new Map(batteries.map((battery) => [joined.find(battery.hot[0] ?? 0), battery]));
 	const middles = new Map(

@@ -1,11 +1,12 @@
 // A battery, alternator, charger or solar module of which a post leads to nothing, or to nothing that leads back to the other.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
+import type { DirectState } from "../analysis/direct.ts";
 import { findLoopless, type Loopless } from "../analysis/direct-loops.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Circuit, Source } from "../circuit/circuit.ts";
 import { byEye, live } from "./meter-test.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 const bank = `battery house agm 12 V 100 Ah
@@ -64,12 +65,12 @@ bond minus-frame from house.- by single 4 AWG black
   1 ft to frame
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
-function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
+function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 	// Where a battery is shorted or two voltages meet, that is the fault to tell.
-	if (direct === undefined || direct.contradicted.length > 0) return [];
+	if (direct.contradicted.length > 0) return [];
 	const { sources } = findLoopless(direct.network);
 	if (sources.length === 0) return [];
 	const landed = new Set(circuit.conductors.flatMap(({ ends }) => ends.map(({ point }) => point)));

@@ -1,12 +1,13 @@
 // A string of solar modules that gives more volts on a cold day than its controller bears.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
 import { coldFactorAt } from "../analysis/cold-strings.ts";
+import type { DirectState } from "../analysis/direct.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
 import { foldName } from "../plan/names.ts";
 import { live } from "./meter-test.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 export const stringVoltageHigh: Rule = {
@@ -56,11 +57,10 @@ feed sun from m1.+, m2.- by pair 10 AWG
   2 ft to mppt.in
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
-function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
-	if (direct === undefined) return [];
+function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 	return circuit.loads.flatMap(({ part, between: [positive, negative] }) => {
 		const limit = circuit.plan.thingByName.get(foldName(part));
 		const most = limit?.kind.name === "solar-controller" ? limit.said.quantity("limit")?.value : undefined;

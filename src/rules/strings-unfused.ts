@@ -1,11 +1,12 @@
 // Three or more strings of solar modules in parallel, of which one has no fuse of its own.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
+import type { DirectState } from "../analysis/direct.ts";
 import { findUnfusedStrings } from "../analysis/parallel-strings.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
 import { byEye } from "./meter-test.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 const strings = (fuse: string): string =>
@@ -37,11 +38,10 @@ export const stringsUnfused: Rule = {
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [`${strings("")}${rest}`],
 	right: [`${strings("  1 ft to S3: fuse 15 A\n")}${rest}`],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
-function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
-	if (direct === undefined) return [];
+function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 	return findUnfusedStrings(circuit, direct).map(({ module, others, amperes }) =>
 		finding({
 			code: stringsUnfused.code,

@@ -1,6 +1,7 @@
 // A fuse, breaker or switch for direct current that is made for fewer volts than it has to open.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
 import { coldFactorOf } from "../analysis/cold-strings.ts";
+import type { DirectState } from "../analysis/direct.ts";
 import { voltsAboveLowest } from "../analysis/direct-volts.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
@@ -13,7 +14,7 @@ import { citation } from "../handbook/provenance.ts";
 import { foldName } from "../plan/names.ts";
 import { familyOf } from "./fuse-families.ts";
 import { byEye } from "./meter-test.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 const bank = (fuse: string): string => `battery bank lithium 51.2 V 100 Ah
@@ -44,11 +45,11 @@ export const voltageRatingLow: Rule = {
 		bank("strip 100 A 58 V"),
 		bank("class-T 100 A 125 V").replace("51.2 V", "12.8 V"),
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
-function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
-	if (direct === undefined || direct.contradicted.length > 0) return [];
+function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
+	if (direct.contradicted.length > 0) return [];
 	const devices = circuit.parts.filter(({ kind }) => judged.has(kind));
 	if (devices.length === 0) return [];
 	const voltsAt = voltsAboveLowest(direct);

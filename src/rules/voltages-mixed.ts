@@ -1,11 +1,11 @@
 // Two sources of direct current of different voltage joined with one another.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { isAlike } from "../analysis/direct.ts";
+import type { Analysis } from "../analysis/analysis.ts";
+import { type DirectState, isAlike } from "../analysis/direct.ts";
 import { findExchangedSides } from "../analysis/exchanged-sides.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { live } from "./meter-test.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 export const voltagesMixed: Rule = {
@@ -53,11 +53,11 @@ feed bank-minus from bank.- by single 6 AWG black
   1 ft to minus
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
-function checkMode({ circuit }: Analysis, { direct }: ModeState): Finding[] {
-	if (direct === undefined || direct.contradicted.length === 0) return [];
+function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
+	if (direct.contradicted.length === 0) return [];
 	const exchanged = new Set(findExchangedSides(circuit, direct).map(({ part }) => part));
 	return direct.contradicted.flatMap(({ source, volts }) => {
 		// Where in and out are exchanged, that is the fault to tell.
