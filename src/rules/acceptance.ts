@@ -9,7 +9,10 @@ import type { Acceptance, Plan } from "../plan/plan.ts";
 /** The findings with `accepted` set where an `accept` line names their rule and one of their places; `known` lists the rules. */
 export function applyAcceptances(findings: readonly Finding[], plan: Plan, known: readonly string[]): Finding[] {
 	const used = new Set<Acceptance>();
+	const rules = new Set(known);
 	const marked = findings.map((finding) => {
+		// What is wrong with the text itself is put right, not stood behind.
+		if (!rules.has(finding.code)) return finding;
 		const acceptance = plan.acceptances.find((candidate) => covers(candidate, finding));
 		if (acceptance === undefined) return finding;
 		used.add(acceptance);
@@ -38,6 +41,12 @@ function tellUnused(
 ): Finding {
 	const { rule, at, span } = acceptance;
 	const place = at === undefined ? "" : ` at ${at}`;
+	if (!known.includes(rule) && findings.some(({ code }) => code === rule))
+		return planFinding("rule-unknown", {
+			title: `${rule} is no rule on the wiring, and cannot be accepted`,
+			span,
+			help: "It is an error in the text: put that right, and take this line out.",
+		});
 	if (!known.includes(rule))
 		return planFinding("rule-unknown", {
 			title: `There is no rule ${rule}`,

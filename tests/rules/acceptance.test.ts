@@ -1,6 +1,7 @@
 // An accepted deviation stays in the list with its reason; one that silences nothing is a finding itself.
 import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../src/pipeline.ts";
+import { rules } from "../../src/rules/index.ts";
 
 const faulty = `inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft
@@ -18,6 +19,14 @@ describe("a deviation is accepted", () => {
 		expect(found.map(({ code, accepted, level }) => [code, accepted, level])).toEqual([
 			["protection-too-large", "Changed before power is put on", "danger"],
 		]);
+	});
+
+	test.each(rules.map((rule) => [rule.code, rule] as const))("of the rule %s", (code, { wrong }) => {
+		const { findings } = checkPlan(`${wrong[0]}accept ${code} because "Looked at"\n`, "plan");
+		const own = findings.filter((finding) => finding.code === code);
+		expect(own.length).toBeGreaterThan(0);
+		expect(own.filter(({ accepted }) => accepted !== "Looked at")).toEqual([]);
+		expect(findings.map((finding) => finding.code)).not.toContain("accept-unused");
 	});
 
 	test("anywhere, where no place is said", () => {
@@ -45,6 +54,16 @@ describe("a deviation is not accepted", () => {
 		const found = check('accept protection-to-large at LC because "Bench"');
 		expect(found.map(({ code }) => code)).toContain("rule-unknown");
 		expect(found.find(({ code }) => code === "rule-unknown")?.help).toContain("Did you mean `protection-too-large`");
+	});
+
+	test("of an error in the text, which is there to be put right", () => {
+		const found = check(
+			'circuit x from LC breaker 15 A by 14-2\n  9 ft to x1: thing\naccept kind-unknown because "Later"',
+		);
+		expect(found.find(({ code }) => code === "kind-unknown")?.accepted).toBe(undefined);
+		expect(found.find(({ code }) => code === "rule-unknown")?.title).toBe(
+			"kind-unknown is no rule on the wiring, and cannot be accepted",
+		);
 	});
 
 	test("a second time; the line that accepts it is named", () => {

@@ -1,5 +1,5 @@
 // The numbered mark of a finding, the same on the drawing and in the list. Filled for what is dangerous or wrong, open for the rest,
-// in a broken ring for what the builder accepts.
+// in a broken ring for what the builder accepts. A danger keeps its colour there.
 import type { Level } from "../../base/finding.ts";
 import type { Mark, XY } from "../scene.ts";
 import { smallestText } from "../text-metrics.ts";
@@ -7,10 +7,11 @@ import { smallestText } from "../text-metrics.ts";
 /** Radius of a finding's mark, in units. */
 export const badgeRadius = 9.5;
 
-/** The mark of finding `number` around `at`. `isAccepted`: the builder stands behind it, so it is grey in a broken ring. */
+/** The mark of finding `number` around `at`. `isAccepted`: the builder stands behind it, so it stands in a broken ring, grey but for a danger. */
 export function badgeMarks(number: number, at: XY, level: Level, isAccepted = false): Mark[] {
 	const of = `finding ${number}`;
-	const { fill, ink } = isAccepted ? acceptedLook : graveLevels.has(level) ? graveLook : lightLook;
+	const isCalm = isAccepted && level !== "danger";
+	const { fill, ink } = isCalm ? acceptedLook : isAccepted ? lightLook : graveLevels.has(level) ? graveLook : lightLook;
 	return [
 		{
 			kind: "circle",
@@ -20,7 +21,7 @@ export function badgeMarks(number: number, at: XY, level: Level, isAccepted = fa
 			y: at.y,
 			radius: badgeRadius,
 			fill,
-			stroke: isAccepted ? "soft" : "fault",
+			stroke: isCalm ? "soft" : "fault",
 			strokeWidth: 1.6,
 			...(isAccepted ? { dashed: true } : {}),
 		},

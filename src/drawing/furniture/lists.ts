@@ -146,7 +146,7 @@ function noteItem(note: string, number: number, width: number): Item {
 function findingItem({ number, level, title, accepted }: SheetFinding, width: number): Item {
 	const indent = 2 * badgeRadius + 9;
 	const isAccepted = accepted !== undefined;
-	const word = isAccepted ? "Accepted:" : `${levelWords[level]}:`;
+	const word = isAccepted ? `${levelWords[level]}, accepted:` : `${levelWords[level]}:`;
 	const words = isAccepted ? `${title}. Reason: ${accepted}` : title;
 	// The word is set bold and runs a little wider than it was wrapped with.
 	const [first = "", ...rest] = wrapText(`${word} ${words}`, style, width - indent - 6);

@@ -4,10 +4,13 @@ import type { Circuit } from "../../circuit/circuit.ts";
 
 /**
  * The number of the finding that lights up each conductor: the worst findings light their whole path, the others what they
- * mark, the first in the list before the rest. Notes, and what the builder accepts, light up nothing.
+ * mark, the first in the list before the rest. Notes, and what the builder accepts, light up nothing; a danger that is
+ * accepted is one still.
  */
 export function litConductors(circuit: Circuit, findings: readonly NumberedFinding[]): Map<string, number> {
-	const open = findings.filter(({ level, accepted }) => level !== "note" && accepted === undefined);
+	const open = findings.filter(
+		({ level, accepted }) => level === "danger" || (level !== "note" && accepted === undefined),
+	);
 	const worst = levels.find((level) => open.some((finding) => finding.level === level));
 	const lit = new Map<string, number>();
 	const light = (name: string, number: number): void => {

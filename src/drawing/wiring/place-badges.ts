@@ -28,7 +28,7 @@ export function placeBadges(
 			{
 				name: `finding ${finding.number}`,
 				sort: "object",
-				label: `${finding.number}: ${finding.title}`,
+				label: `${finding.number}${finding.accepted === undefined ? "" : `, ${finding.level} accepted`}: ${finding.title}`,
 				span: finding.span,
 				marks: badgeMarks(finding.number, at, finding.level, finding.accepted !== undefined),
 			},

@@ -138,19 +138,21 @@ test("a finding that is accepted says so with its reason, in a ring of its own",
 			findings: [
 				{ number: 1, level: "error", title: "No ground" },
 				{ number: 2, level: "error", title: "No ground", accepted: "the maker's own lead" },
+				{ number: 3, level: "danger", title: "No ground", accepted: "the maker's own lead" },
 			],
 		}),
 	);
 	const words = textsOf(sheet).join(" ");
-	expect(words).toContain("Accepted: No ground. Reason: the maker's own lead");
+	expect(words).toContain("Error, accepted: No ground. Reason: the maker's own lead");
 	const rings = sheet.groups
 		.filter(({ name }) => name === "findings")
 		.flatMap(({ marks }) =>
-			marks.flatMap((mark) => (mark.kind === "circle" ? [[mark.fill, mark.dashed === true]] : [])),
+			marks.flatMap((mark) => (mark.kind === "circle" ? [[mark.fill, mark.stroke, mark.dashed === true]] : [])),
 		);
 	expect(rings).toEqual([
-		["fault", false],
-		["paper", true],
+		["fault", "fault", false],
+		["paper", "soft", true],
+		["paper", "fault", true],
 	]);
 });
 
