@@ -14,20 +14,30 @@ function folderWith(files: Readonly<Record<string, string>>): string {
 }
 
 describe("plans", () => {
-	test("of a folder are all its *.ferrule, in order of their names, and no others", async () => {
+	test("of a folder are all *.ferrule in it and then below, in order of their names, and no others", async () => {
 		const folder = folderWith({
 			"plans/b.ferrule": "error",
 			"plans/B.ferrule": "error",
 			"plans/a.ferrule": "error",
 			"plans/a.txt": "error",
 			"plans/deep/c.ferrule": "error",
+			"plans/deep/er/d.ferrule": "error",
+			"plans/Deep/c.ferrule": "error",
+			"plans/.hidden/c.ferrule": "error",
+			"plans/node_modules/c.ferrule": "error",
+			"elsewhere/c.ferrule": "error",
 		});
 		fs.mkdirSync(join(folder, "plans", "d.ferrule"));
+		fs.symlinkSync(join(folder, "elsewhere"), join(folder, "plans", "link"));
+		fs.symlinkSync(join(folder, "plans"), join(folder, "plans", "deep", "round"));
 		const { output } = await run(folder, ["check", "plans", "--as", "short"]);
 		expect(output.split("\n").map((line) => line.split(":")[0])).toEqual([
 			"plans/B.ferrule",
 			"plans/a.ferrule",
 			"plans/b.ferrule",
+			"plans/Deep/c.ferrule",
+			"plans/deep/c.ferrule",
+			"plans/deep/er/d.ferrule",
 			"",
 		]);
 	});

@@ -48,7 +48,7 @@ const rows: readonly Row[] = [
 	{ says: "written out", words: ["show", "fine.ferrule", "--written-out"], status: 0 },
 	{ says: "every single mistake found", words: ["mistakes", "fine.ferrule"], status: 0 },
 	{ says: "tidied", words: ["tidy", "error.ferrule"], status: 0 },
-	{ says: "tidied in place", words: ["tidy", ".", "--write"], status: 1 },
+	{ says: "tidied in place", words: ["tidy", "ragged.ferrule", "nonsense.ferrule", "--write"], status: 1 },
 	{ says: "tidy already", words: ["tidy", "fine.ferrule", "--diff"], status: 0 },
 	{ says: "help", words: ["--help"], status: 0 },
 	{ says: "help on a verb", words: ["check", "--help"], status: 0 },

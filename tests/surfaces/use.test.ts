@@ -38,6 +38,24 @@ function folderWith(van: string, others: Readonly<Record<string, string>> = {}):
 	return folder;
 }
 
+describe("a file of a folder that another plan uses", () => {
+	const common = "cable van 14 AWG, black hot, white neutral, green ground\n";
+
+	test("and that wires nothing is no plan by itself, unless it is named", async () => {
+		const folder = folderWith(`use "parts/common.ferrule"\n${feed}${bunks}`, { "plans/parts/common.ferrule": common });
+		const whole = await run(folder, ["check", "plans", "--as", "json"], { checkPlan: reallyCheck });
+		expect(JSON.parse(whole.output).plans.map(({ file }: { file: string }) => file)).toEqual(["plans/van.ferrule"]);
+		expect(whole.status).toBe(0);
+		const named = await run(folder, ["check", "plans/parts/common.ferrule"], { checkPlan: reallyCheck });
+		expect(named.status).toBe(1);
+	});
+
+	test("and that nobody uses is one that cannot be wired", async () => {
+		const folder = folderWith(`${feed}${bunks}`, { "plans/parts/common.ferrule": common });
+		expect((await run(folder, ["check", "plans"], { checkPlan: reallyCheck })).status).toBe(1);
+	});
+});
+
 function check(folder: string, ...words: string[]) {
 	return run(folder, ["check", "plans/van.ferrule", ...words], { checkPlan: reallyCheck });
 }

@@ -19,13 +19,13 @@ export const check: Verb = {
 	summary: "say what is miswired, why it matters and what to do",
 	operands: { words: "PLAN...", least: 1, most: Number.POSITIVE_INFINITY },
 	about: [
-		"Reads each PLAN, traces every conductor, and reports what is wrong: the worst first. A PLAN is a file, a folder (all its *.ferrule), or `-` for standard input.",
+		"Reads each PLAN, traces every conductor, and reports what is wrong: the worst first. A PLAN is a file, a folder (all *.ferrule in it and below), or `-` for standard input.",
 		`At most ${mostPrinted} findings are listed as text; how many there are is always told, and json holds them all.`,
 	],
 	options: [asReportOption, failOnOption, libraryOption, stdinNameOption, colourOption],
 	examples: [
 		{ call: "ferrule check van.ferrule", says: "a note on each finding" },
-		{ call: "ferrule check plans --as short", says: "one line each, for all plans of a folder" },
+		{ call: "ferrule check plans --as short", says: "one line each, for all plans of a folder and below" },
 		{ call: "ferrule check van.ferrule --as json", says: "for programs; see grammar/findings.schema.json" },
 		{ call: "ferrule check plans --as sarif", says: "for programs that gather findings of many tools" },
 		{ call: "ferrule check - --stdin-name van.ferrule < van.ferrule", says: "a text that is not yet saved" },

@@ -6,7 +6,7 @@ import { visible } from "../report/visible.ts";
 import { status } from "../status.ts";
 import { type Destination, deliver, findDestination } from "./deliver.ts";
 import { readInputs } from "./inputs.ts";
-import { type Judgement, judge, statusOfWork } from "./judge.ts";
+import { type Judgement, judgeAll, statusOfWork } from "./judge.ts";
 import {
 	colourOption,
 	failOnOption,
@@ -43,11 +43,10 @@ export const draw: Verb = {
 			world.messages.write(`ferrule: ${visible(destination.why)}\n`);
 			return destination.status;
 		}
-		const judgements: Judgement[] = [];
-		for (const input of inputs.plans) {
+		const judgements = await judgeAll(inputs.plans, world);
+		if (judgements === undefined) return status.interrupted;
+		for (const judgement of judgements) {
 			if (await world.interrupted()) return status.interrupted;
-			const judgement = judge(input, world);
-			judgements.push(judgement);
 			const failed = await drawOne(judgement, destination, call, world);
 			if (failed !== status.fine) return failed;
 		}

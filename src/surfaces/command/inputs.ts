@@ -19,6 +19,8 @@ export interface PlanInput {
 	/** Where it lies, and the folder of it as the call says it; undefined for standard input. */
 	readonly path: string | undefined;
 	readonly folder: string | undefined;
+	/** Whether it was found in a folder, and not named itself. */
+	readonly found: boolean;
 	/** Undefined where it cannot be read as text. */
 	readonly text: string | undefined;
 	/** As they were read; none of a file that is too large. */
@@ -55,7 +57,7 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 			const said = call.options.get(stdinNameOption.name) ?? "standard-input";
 			const plan = { name: name(said, world), path: undefined };
 			const find = findUsed(world.files, plan, [ownFolder(plan.name, resolve(world.folder, said)), ...others]);
-			const input = asPlan(await world.readInput(largestPlan), { ...plan, folder: undefined, find });
+			const input = asPlan(await world.readInput(largestPlan), { ...plan, folder: undefined, found: false, find });
 			if (typeof input === "string") fail(`standard input cannot be read: ${input}`);
 			else plans.push(input);
 			continue;
@@ -69,7 +71,7 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 			const path = resolve(world.folder, given);
 			const plan = { name: name(given, world), path };
 			const find = findUsed(world.files, plan, [ownFolder(plan.name, path), ...others]);
-			const place = { ...plan, folder: dirname(given), find };
+			const place = { ...plan, folder: dirname(given), found: given !== operand, find };
 			const input = asPlan(readBytes(world.files, path, largestPlan), place);
 			if (typeof input === "string") fail(`${nameOf(given, world)} cannot be read: ${input}`);
 			else plans.push(input);
@@ -103,17 +105,29 @@ function findFiles(operand: string, world: World): readonly string[] | string {
 	const path = resolve(world.folder, operand);
 	try {
 		if (world.files.statSync(path, { throwIfNoEntry: false })?.isDirectory() !== true) return [operand];
-		const plans = world.files
-			.readdirSync(path, { withFileTypes: true })
-			.filter((entry) => entry.name.endsWith(planExtension) && !entry.isDirectory())
-			.map((entry) => entry.name)
-			.sort((one, other) => (one < other ? -1 : 1))
-			.map((name) => join(operand, name));
-		return plans.length > 0 ? plans : `there is no plan (*${planExtension}) in this folder`;
+		const plans = [...plansBelow(operand, path, world)];
+		return plans.length > 0 ? plans : `there is no plan (*${planExtension}) in this folder or below it`;
 	} catch (error) {
 		return explainError(error);
 	}
 }
+
+/**
+ * The plans of a folder and of the folders in it, by names that begin with `given`: its own first, each in the order of their names.
+ * Folders that are hidden or belong to packages are not looked into, and no link to a folder is followed.
+ */
+function* plansBelow(given: string, path: string, world: World): Generator<string> {
+	const entries = world.files
+		.readdirSync(path, { withFileTypes: true })
+		.toSorted((one, other) => (one.name < other.name ? -1 : 1));
+	for (const entry of entries)
+		if (entry.name.endsWith(planExtension) && !entry.isDirectory()) yield join(given, entry.name);
+	for (const entry of entries)
+		if (entry.isDirectory() && !entry.name.startsWith(".") && entry.name !== packagesFolder)
+			yield* plansBelow(join(given, entry.name), join(path, entry.name), world);
+}
+
+const packagesFolder = "node_modules";
 
 /** The folder of a plan, as used files may be read from it. */
 function ownFolder(name: string, path: string): Root {
@@ -134,7 +148,10 @@ function findLibrary(
 }
 
 /** A plan from what was read, or why nothing was. */
-function asPlan(reading: Reading, place: Pick<PlanInput, "name" | "path" | "folder" | "find">): PlanInput | string {
+function asPlan(
+	reading: Reading,
+	place: Pick<PlanInput, "name" | "path" | "folder" | "found" | "find">,
+): PlanInput | string {
 	switch (reading.kind) {
 		case "unreadable":
 			return reading.why;

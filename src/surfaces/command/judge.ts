@@ -13,6 +13,7 @@ import type { World } from "./world.ts";
 export interface Judgement extends PlanReport {
 	readonly understood: boolean;
 	readonly checked: CheckedPlan | undefined;
+	readonly used: ReadonlyMap<string, string>;
 	readonly input: PlanInput;
 }
 
@@ -26,7 +27,7 @@ export function judge(input: PlanInput, world: World): Judgement {
 	return {
 		file: input.name,
 		text: input.text ?? "",
-		used: checked?.used ?? new Map(),
+		used: checked?.used ?? new Map<string, string>(),
 		findings: [...found, ...read],
 		scope: checked?.scope,
 		understood: checked?.understood ?? false,
@@ -35,14 +36,18 @@ export function judge(input: PlanInput, world: World): Judgement {
 	};
 }
 
-/** The reports on all plans; undefined when the user interrupted. */
+/**
+ * The reports on all plans; undefined when the user interrupted. A file of a folder that wires nothing and that another plan uses
+ * is no plan by itself: it was checked with the plan that uses it.
+ */
 export async function judgeAll(inputs: readonly PlanInput[], world: World): Promise<Judgement[] | undefined> {
 	const judgements: Judgement[] = [];
 	for (const input of inputs) {
 		if (await world.interrupted()) return undefined;
 		judgements.push(judge(input, world));
 	}
-	return judgements;
+	const used = new Set(judgements.flatMap((judgement) => [...judgement.used.keys()]));
+	return judgements.filter(({ input, understood, file }) => understood || !input.found || !used.has(file));
 }
 
 /** The exit status for what was found, by the level that the call asks for; a plan in which nothing can be wired counts as a finding. */
