@@ -74,6 +74,7 @@ function addUp(
 			const nearest = exposure.get(hot)?.nearest;
 			if (nearest === undefined) continue;
 			demandOf(demands, nearest).own.push(load);
+			if (network.mode.running?.has(load.part) === false) continue;
 			for (let passage: Passage | undefined = nearest; passage !== undefined; passage = ahead.get(keyOf(passage)))
 				addLoad(demandOf(demands, passage), load, amperes);
 		}

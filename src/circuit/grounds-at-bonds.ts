@@ -1,12 +1,15 @@
 // A supply that brings no ground with it: its ground begins where its neutral is bonded first, most often in the panel behind it.
 import { foldName } from "../plan/names.ts";
 import type { Source } from "./circuit.ts";
-import type { Draft } from "./draft.ts";
+import type { Wired } from "./transfers.ts";
 
 /** The sources, each with the point at which its ground begins; one whose neutral is bonded nowhere has none. */
-export function groundAtBonds(draft: Draft, sources: readonly Source[]): readonly Source[] {
+export function groundAtBonds(
+	{ plan, conductors, links }: Pick<Wired, "plan" | "conductors" | "links">,
+	sources: readonly Source[],
+): readonly Source[] {
 	const bare = sources.filter(
-		({ part }) => draft.plan.thingByName.get(foldName(part))?.blueprint.source?.groundAtBond === true,
+		({ part }) => plan.thingByName.get(foldName(part))?.blueprint.source?.groundAtBond === true,
 	);
 	if (bare.length === 0) return sources;
 	const bonds = new Map<number, number>();
@@ -16,13 +19,13 @@ export function groundAtBonds(draft: Draft, sources: readonly Source[]): readonl
 		if (here === undefined) neighbours.set(one, [other]);
 		else here.push(other);
 	};
-	for (const { ends } of draft.conductors) {
+	for (const { ends } of conductors) {
 		const [one, other] = [ends[0].point, ends[1].point];
 		if (one === undefined || other === undefined) continue;
 		join(one, other);
 		join(other, one);
 	}
-	for (const { nature, between } of draft.links) {
+	for (const { nature, between } of links) {
 		const [one, other] = between;
 		if (nature === "bond") {
 			bonds.set(one, other);

@@ -281,6 +281,13 @@ export const planCodes = [
 		help: "Name sources of the plan.",
 	},
 	{
+		code: "mode-load-unknown",
+		level: "error",
+		meaning: "A mode says that something runs which uses no power.",
+		why: "What its source has to give in that mode would not be known.",
+		help: "Name loads of the plan behind `with`.",
+	},
+	{
 		code: "mode-position-unknown",
 		level: "error",
 		meaning: "A mode says a position of something that is no transfer switch, or that the switch does not have.",

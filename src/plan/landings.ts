@@ -132,13 +132,6 @@ function readMode(statement: ModeStatement, things: ReadonlyMap<string, Thing>, 
 						) || "Name sources of the plan.",
 				}),
 			);
-	for (const part of statement.with)
-		findings.push(
-			planFinding("not-understood-yet", {
-				title: `What a mode says of ${part.text} has no meaning yet`,
-				span: part.span,
-			}),
-		);
 	const without = new Set(statement.without.map((name) => foldName(name.text)));
 	const said = statement.sources
 		.filter((name) => isSource(name) && !without.has(foldName(name.text)))
@@ -150,9 +143,36 @@ function readMode(statement: ModeStatement, things: ReadonlyMap<string, Thing>, 
 	return {
 		name: statement.name.text,
 		live: [...said, ...direct],
+		running: statement.with.length === 0 ? undefined : readRunning(statement.with, things, findings),
 		positions: readPositions(statement, things, findings),
 		span: statement.span,
 	};
+}
+
+/** The loads that run in a mode; what uses no power is a finding. */
+function readRunning(
+	names: readonly NameTerm[],
+	things: ReadonlyMap<string, Thing>,
+	findings: Finding[],
+): ReadonlySet<string> {
+	const running = new Set<string>();
+	for (const name of names) {
+		const thing = things.get(foldName(name.text));
+		if ((thing?.blueprint.loads ?? []).length > 0) running.add(thing?.name ?? "");
+		else
+			findings.push(
+				planFinding("mode-load-unknown", {
+					title: `${name.text} is nothing that uses power`,
+					span: name.span,
+					help:
+						didYouMean(
+							name.text,
+							[...things.values()].filter(({ blueprint }) => blueprint.loads !== undefined).map((load) => load.name),
+						) || "Name loads of the plan behind `with`.",
+				}),
+			);
+	}
+	return running;
 }
 
 /** Where the transfer switches of a mode stand; what is none, or has no such position, is a finding. */

@@ -9,7 +9,7 @@ import { type SmallContact, smallCircuit } from "./small-circuit.ts";
 
 /** Lets every edge pass. */
 const anyEdge = (): boolean => true;
-const mode = { name: "m", live: [], summary: "" };
+const mode = { name: "m", live: [], running: undefined, summary: "" };
 const runs = { numRuns: 200, seed: 20_261 };
 
 interface Drawn {
