@@ -4,7 +4,7 @@ import type { Kind } from "./kind.ts";
 
 /** One row a kind: its word and what it is. */
 const rows = [
-	{ word: "chassis", what: "chassis of a vehicle" },
+	{ word: "chassis", also: ["frame"], what: "chassis of a vehicle" },
 	{ word: "hull", what: "metal hull or bonding plate of a boat" },
 	{ word: "rod", what: "ground rod" },
 ] as const;
@@ -12,6 +12,7 @@ const rows = [
 /** The kinds of this file, in the order of their rows. */
 export const earths: readonly Kind[] = rows.map((row) => ({
 	name: row.word,
+	...("also" in row ? { also: row.also } : {}),
 	summary: `The ${row.what}: grounds and bonds land on its studs.`,
 	example: `inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft

@@ -19,7 +19,7 @@ export function unknownAttribute(kind: Kind, term: Term, text: string): Finding 
 					? [spec.word]
 					: [spec.name],
 	);
-	const words = [...known, "in", "box", "metal", "gangs", "clamps", "cover", "terminals"];
+	const words = [...known, "in", "box", "metal", "plastic", "gangs", "clamps", "cover", "terminals"];
 	return planFinding("attribute-unknown", {
 		title: `\`${text}\` says nothing about ${withArticle(kind.name)}`,
 		span: term.span,

@@ -8,8 +8,9 @@ import { withArticle } from "../base/wording.ts";
 import type { AttributeSpec, Kind } from "../kinds/kind.ts";
 import type { NameTerm, Term } from "../syntax/tree.ts";
 import { tellQuantities, unknownAttribute } from "./attribute-wording.ts";
-import { keptOnly, planFinding } from "./codes.ts";
+import { planFinding } from "./codes.ts";
 import { fitFigure, isInRange, tellRange } from "./figure-fit.ts";
+import { keptOnly } from "./kept-only.ts";
 import { type SharedAttributes, SharedWords } from "./shared-words.ts";
 
 /** What was said of a thing, by attribute name; `shared` is what any thing can have. */
@@ -115,10 +116,7 @@ class AttributeReader implements ReadAttributes {
 		const spec = fitFigure(this.kind.attributes, quantity, word);
 		if (spec?.takes !== "quantity") {
 			// A volume can only be that of the box around it, wherever it stands: `box metal 18 cuin`.
-			if (quantity.dimension === "volume" && word === undefined && this.shared.volume === undefined) {
-				this.shared.volume = quantity;
-				return;
-			}
+			if (quantity.dimension === "volume" && word === undefined) return this.sharedWords.takeVolume(quantity, term);
 			this.refusedFigure = true;
 			return this.refuse(
 				planFinding("unit-wrong", {
@@ -148,6 +146,17 @@ class AttributeReader implements ReadAttributes {
 
 	/** The number of a kind that is counted: the 8 of `neutral-bar 8`. */
 	private readBareCount(term: Term & { kind: "number" }): boolean {
+		// `4 cells` says the same as `cells 4`.
+		const next = this.peek();
+		const named = this.kind.attributes.find(
+			(spec) => spec.takes === "count" && next?.kind === "name" && spec.word === next.text,
+		);
+		const behind = this.terms[this.position + 1]?.kind;
+		if (named?.takes === "count" && next?.kind === "name" && behind !== "number") {
+			this.position++;
+			this.takeCountOf(named, next, term);
+			return true;
+		}
 		const spec = this.kind.attributes.find((candidate) => candidate.takes === "count" && candidate.bare === true);
 		if (spec?.takes !== "count") return false;
 		this.position--;
@@ -193,6 +202,8 @@ class AttributeReader implements ReadAttributes {
 
 	/** `in PLACE`, `box 18 cuin metal`, `each`, `roughed in`, `note "..."`. */
 	private readShared(term: NameTerm): boolean {
+		// Of a panel it says what its own case is, not what the box around it is.
+		if (term.text === "plastic" && this.kind.attributes.some(({ name }) => name === "plastic")) return false;
 		const behind = this.sharedWords.read(term, this.position);
 		this.position = behind ?? this.position;
 		return behind !== undefined;
@@ -300,7 +311,15 @@ class AttributeReader implements ReadAttributes {
 			);
 			return;
 		}
-		if (next.value < spec.least || next.value > spec.most)
+		this.takeCountOf(spec, term, next);
+	}
+
+	private takeCountOf(
+		spec: AttributeSpec & { takes: "count" },
+		term: Term & { readonly text: string },
+		next: { readonly value: number; readonly text: string; readonly span: Term["span"] },
+	): void {
+		if (!Number.isInteger(next.value) || next.value < spec.least || next.value > spec.most)
 			return this.refuse(
 				planFinding("quantity-out-of-range", {
 					title: `${term.text} ${next.text} is out of range`,

@@ -4,17 +4,24 @@ import type { Quantity } from "../base/quantity.ts";
 import { withArticle } from "../base/wording.ts";
 import type { Blueprint, Clamp } from "../kinds/kind.ts";
 import { planFinding } from "./codes.ts";
-import type { BoxFacts, Thing } from "./plan.ts";
+import type { BoxFacts, Thing, UsualBox } from "./plan.ts";
 import type { SharedAttributes } from "./shared-words.ts";
 
-/** What was said of the box around a thing, or of a box itself; nothing where nothing was. */
+/** What was said of the box around a thing, or of a box itself, else what is usual in the plan; nothing where nothing was. */
 export function boxFacts(
 	{ metal, volume: around, fittings }: SharedAttributes,
 	own: Quantity | undefined,
+	usual: UsualBox | undefined,
 ): BoxFacts | undefined {
-	const volume = around ?? own;
-	if (metal === undefined && volume === undefined && Object.keys(fittings).length === 0) return undefined;
-	return { metal: metal ?? false, ...(volume === undefined ? {} : { volume }), fittings };
+	const volume = around ?? own ?? usual?.volume;
+	if (metal === undefined && usual === undefined && volume === undefined && Object.keys(fittings).length === 0)
+		return undefined;
+	return { metal: metal ?? usual?.metal ?? false, ...(volume === undefined ? {} : { volume }), fittings };
+}
+
+/** Whether a thing stands in a box of its own, which nothing else brings. */
+export function hasOwnBox(owner: Thing | undefined, { enclosure }: Blueprint): boolean {
+	return owner === undefined && (enclosure?.sort ?? "box") === "box";
 }
 
 /** A thing with the terminals it is said to have: a plate holds two wires, a stud four lugs, any other one wire (common practice). */

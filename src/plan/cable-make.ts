@@ -55,7 +55,11 @@ const metricCores: readonly (readonly ColouredRole[])[] = [
 	],
 ];
 
-const makeWords = ["single", "pair", "duplex", "triplex", "cord", "stranded", "solid", "copper", "aluminium"] as const;
+const makeWords = [
+	...["single", "pair", "duplex", "triplex", "cord", "stranded", "solid", "copper", "aluminium"],
+	// What is around the conductors: printed with the make-up, and of no consequence to where they land.
+	...["sheathed", "metal-clad"],
+] as const;
 
 /** Insulation temperatures a conductor is used at unless said: house cable 60 °C (NEC 334.80), boat cable 105 °C (33 CFR 183), PVC 70 °C (IEC). */
 const usedAt = { house: 60, boat: 105, metric: 70, cord: 60, single: 75 } as const;
@@ -92,6 +96,17 @@ export function readCableMake(
 		if (extra !== undefined)
 			return refuse(`${word.text} is described as a cable, and takes no more words here`, extra.span);
 		return own.get(foldName(word.text));
+	}
+	const [unknown] = terms.filter(({ kind }) => kind === "unknown");
+	if (unknown !== undefined) {
+		findings.push(
+			planFinding("cable-missing", {
+				title: "Which cable it is is not known yet",
+				span: unknown.span,
+				help: "Nothing can be checked on it until that is said; take a make-up that is likely, and put it right later.",
+			}),
+		);
+		return undefined;
 	}
 	for (const term of terms) {
 		if (term.kind === "gauge") gauge = term.gauge;
@@ -185,28 +200,30 @@ export function readCableMake(
 				base.flexible || words.has("stranded"),
 			);
 		}
-		const house = /^(\d+)[-/](\d)$/.exec(text);
+		const thick = /^([1-4])\/0-(\d)$/.exec(text);
+		const house = thick ?? /^(\d+)[-/](\d)$/.exec(text);
 		if (house === null) return refuse(`A cable of make ${text} is not known`, span);
-		const size = awg(Number(house[1]));
-		if (!houseSizes.has(Number(house[1])))
+		const number = thick === null ? Number(house[1]) : 1 - Number(thick[1]);
+		const size = awg(number);
+		if (!houseSizes.has(number) || (thick === null && number === 0))
 			return refuse(
 				`${formatGauge(size)} is no size that such cable is made in`,
 				span,
-				"House cable comes in 14, 12, 10, 8 and 6 AWG, and thicker in even numbers.",
+				"House cable comes in 14, 12, 10, 8, 6, 4, 2 and 1 AWG, and in 1/0 to 4/0.",
 			);
 		const counted = Number(house[2]);
 		// In cord the count includes the ground (common practice); in house cable the ground comes on top.
 		const live = houseCores[base.flexible && counted >= 3 ? counted - 1 : counted];
 		if (live === undefined || live.length === 0) return refuse(`A cable with ${counted} conductors is not known`, span);
-		const isStranded = base.flexible || words.has("stranded") || (!words.has("solid") && Number(house[1]) <= 8);
+		const isStranded = base.flexible || words.has("stranded") || (!words.has("solid") && number <= 8);
 		const ground: ColouredRole[] =
 			base.flexible && counted === 2 ? [] : [[base.flexible || words.has("stranded") ? "green" : "bare", "ground"]];
 		return build("ac", base.flexible ? "cord" : "house", [...live, ...ground], size, isStranded);
 	}
 }
 
-/** Sizes in which house cable and cord are made (common practice). */
-const houseSizes: ReadonlySet<number> = new Set([18, 16, 14, 12, 10, 8, 6, 4, 2]);
+/** Sizes in which house cable and cord are made (common practice); 1/0 is 0, 4/0 is -3. */
+const houseSizes: ReadonlySet<number> = new Set([18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3]);
 
 const cableColours: ReadonlySet<string> = new Set(
 	"black white red green blue brown grey gray yellow orange violet purple pink turquoise bare green-yellow".split(" "),

@@ -6,6 +6,7 @@ import { joinSpans, type Span } from "../base/span.ts";
 import type { System } from "../kinds/kind.ts";
 import { spellTerm } from "../syntax/spelling.ts";
 import type {
+	BranchStatement,
 	HopStatement,
 	Link,
 	Marking,
@@ -16,10 +17,11 @@ import type {
 	UnknownTerm,
 } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
-import { readSlack } from "./hop-words.ts";
+import { readBundle, readSlack } from "./hop-words.ts";
 import { markedRole } from "./marked-role.ts";
 import { namesOf } from "./name-rows.ts";
 import type { CableMake, CoreMarking, Fastening, Hop, HopEnd } from "./plan.ts";
+import { everyHopSaysBy } from "./run-words.ts";
 import type { RunRegister } from "./runs.ts";
 import type { Wiring } from "./said-values.ts";
 
@@ -41,6 +43,7 @@ interface Way {
 	/** The length is an upper bound: `within 7 in to`. */
 	readonly atMost: boolean;
 	readonly slack: Quantity | undefined;
+	readonly bundled: number | undefined;
 	readonly span: Span;
 }
 
@@ -53,6 +56,8 @@ export class Flattener {
 	private cables = 0;
 	readonly fastenings: Fastening[] = [];
 	private readonly told = new Set<string>();
+	/** The cable by which each thing was reached. */
+	private readonly reachedBy = new Map<string, CableMake>();
 	private readonly register: RunRegister;
 	private readonly run: string;
 
@@ -65,10 +70,25 @@ export class Flattener {
 		let position = start;
 		for (const link of links) {
 			if (link.kind === "branch") {
-				const cable = this.register.readCable(link.cable, link.span, false) ?? position.cable;
-				this.follow(link.links, { ...this.register.resolvePoles(link.from), cable });
+				const own = this.register.readCable(link.cable, link.span, false);
+				const poles = this.register.resolvePoles(link.from);
+				if (own === undefined && !everyHopSaysBy(link.links)) this.tellCarriedOver(link, poles.from, position.cable);
+				this.follow(link.links, { ...poles, cable: own ?? position.cable });
 			} else position = this.takeHop(link, position);
 		}
+	}
+
+	/** A branch goes on in the cable that was said last, which need not be the one that its thing was reached by. */
+	private tellCarriedOver(branch: BranchStatement, from: HopEnd | undefined, cable: CableMake | undefined): void {
+		const reached = from === undefined ? undefined : this.reachedBy.get(from.thing);
+		if (reached === undefined || cable === undefined || reached === cable || reached.text === cable.text) return;
+		this.reportOnce(
+			planFinding("cable-carried-over", {
+				title: `The branch from ${from?.thing} goes on in ${cable.text}, the last cable said, and ${from?.thing} is reached by ${reached.text}`,
+				span: branch.span,
+				help: `Write the cable of the branch: \`from ${from?.thing} by ${reached.text}\`, or \`by ${cable.text}\` if it is meant.`,
+			}),
+		);
 	}
 
 	add(position: Position, to: HopEnd, way: Way): void {
@@ -89,6 +109,7 @@ export class Flattener {
 			);
 			return;
 		}
+		this.reachedBy.set(to.thing, position.cable);
 		this.hops.push({
 			tag,
 			tagSaid: way.tag !== undefined,
@@ -109,6 +130,7 @@ export class Flattener {
 			}),
 			markings: way.markings.flatMap((marking) => this.readMarking(marking, position.cable, [position.from, to]) ?? []),
 			slack: way.slack,
+			bundled: way.bundled,
 			loop: way.loop && this.isLoop(position.from, to, way.span),
 			span: way.span,
 		});
@@ -221,6 +243,20 @@ export class Flattener {
 		this.register.report(problem);
 	}
 
+	/** Words left of `to` that say nothing of a cable. */
+	private reportWords(first: Term, last: Term): void {
+		const word = first.kind === "name" ? first.text : "";
+		const help = didYouMean(word, ["slack", "bundled", "loop", "through", "within", "as", "by"]);
+		this.register.report(
+			planFinding("attribute-unknown", {
+				title: `${word === "" ? "This" : `\`${word}\``} says nothing about the cable of a hop`,
+				span: joinSpans(first.span, last.span),
+				label: "not understood",
+				help: `${help} Left of \`to\` stand its length, \`as\` and its tag, \`by\` and its make, \`slack\`, \`bundled\`, \`loop\`, and what it runs \`through\`.`.trim(),
+			}),
+		);
+	}
+
 	private reportUnusedTags(tags: NewName, cables: number): void {
 		this.register.report(
 			planFinding("tags-too-many", {
@@ -235,18 +271,14 @@ export class Flattener {
 		let position: Position =
 			hop.cable.length === 0 ? start : { ...start, cable: this.register.readCable(hop.cable, hop.span, false) };
 		const isLoop = hop.terms.some((term) => isLoopWord(term));
-		const { slack, others } = readSlack(
+		const findings = { push: (problem: Finding) => this.register.report(problem) };
+		const { slack, others: further } = readSlack(
 			hop.terms.filter((term) => !isLoopWord(term)),
-			{ push: (problem) => this.register.report(problem) },
+			findings,
 		);
+		const { bundled, others } = readBundle(further, findings);
 		const [first, last] = [others[0], others.at(-1)];
-		if (first !== undefined && last !== undefined)
-			this.register.report(
-				planFinding("not-understood-yet", {
-					title: "These words on the cable are read, but have no meaning yet",
-					span: joinSpans(first.span, last.span),
-				}),
-			);
+		if (first !== undefined && last !== undefined) this.reportWords(first, last);
 		const names = namesOf(hop.name);
 		const tags = hop.tag === undefined ? [] : namesOf(hop.tag);
 		if (hop.tag !== undefined && tags.length > names.length) this.reportUnusedTags(hop.tag, names.length);
@@ -272,6 +304,7 @@ export class Flattener {
 				loop: isLoop,
 				atMost: hop.manner === "within",
 				slack,
+				bundled,
 				span: name.span,
 			});
 			position = { ...position, from: { thing: to.thing, span: name.span }, others: [] };

@@ -162,6 +162,13 @@ export const planCodes = [
 		help: "Use a side or terminal the kind has.",
 	},
 	{
+		code: "cable-carried-over",
+		level: "note",
+		meaning: "A branch says no cable, and takes the one that was said last on the way before it.",
+		why: "A branch from a thing farther back may be meant to go on in the cable that came to that thing.",
+		help: "Write the cable of the branch: `from s1 by 12-2`.",
+	},
+	{
 		code: "cable-missing",
 		level: "error",
 		meaning: "A run does not say by which cable it goes.",
@@ -379,16 +386,5 @@ export function notReckoned(title: string, span: Span): Finding {
 		level: "note",
 		why: "What is said there counts for no figure: wires are judged by tables for usual conditions.",
 		help: "Check by hand what it asks of the wires, and choose them thicker where it is hot.",
-	});
-}
-
-/** What is said of a thing and kept for lists alone. */
-export function keptOnly(name: string, span: Span): Finding {
-	return planFinding("not-understood-yet", {
-		title: `What is said of the ${name} is kept, and no check counts it yet`,
-		span,
-		level: "note",
-		why: "Nothing is judged by it: neither what a wire must carry nor what a device may be used for.",
-		help: "Leave it in; weigh it by hand where it matters.",
 	});
 }

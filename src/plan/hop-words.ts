@@ -1,8 +1,9 @@
-// Words of a cable left of `to` beside its length, tag and make: what is left over at each end.
+// Words of a cable left of `to` beside its length, tag and make: what is left over at each end, and what it lies together with.
 import type { Finding } from "../base/finding.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { Term } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
+import { keptOnly } from "./kept-only.ts";
 
 /** The length that is left over at each end of a cable, in metres and as written; the other words are given back. */
 export function readSlack(
@@ -39,3 +40,29 @@ export function readSlack(
 
 /** More than this in metres is a coil, which an `end` says. */
 const mostSlack = 10;
+
+/** With how many other cables it lies in one bundle, counting itself; the other words are given back. */
+export function readBundle(
+	terms: readonly Term[],
+	findings: { push(finding: Finding): unknown },
+): { readonly bundled: number | undefined; readonly others: readonly Term[] } {
+	const at = terms.findIndex((term) => term.kind === "name" && term.text === "bundled");
+	const word = terms[at];
+	if (word === undefined) return { bundled: undefined, others: terms };
+	const count = terms[at + 1];
+	const isCount = count?.kind === "number" && Number.isInteger(count.value) && count.value >= 2 && count.value <= 60;
+	findings.push(
+		isCount
+			? keptOnly("number of cables in a bundle", word.span)
+			: planFinding("quantity-missing", {
+					title: "`bundled` does not say how many cables lie together",
+					span: count?.span ?? word.span,
+					help: "Write their number, this one among them: `bundled 3`.",
+				}),
+	);
+	const taken = count?.kind === "number" || count?.kind === "quantity" || count?.kind === "unknown";
+	return {
+		bundled: isCount ? count.value : undefined,
+		others: terms.filter((_, index) => index !== at && !(taken && index === at + 1)),
+	};
+}

@@ -8,6 +8,7 @@ import type { Region, Role } from "../kinds/kind.ts";
 import type { DefinitionStatement, Term } from "../syntax/tree.ts";
 import { isCableWord, readCableMake } from "./cable-make.ts";
 import { calledTwice, planFinding } from "./codes.ts";
+import { keptOnly } from "./kept-only.ts";
 import { foldName } from "./names.ts";
 import type { CableMake, Core } from "./plan.ts";
 import { roleOfTerm, roleWords } from "./role-words.ts";
@@ -158,6 +159,7 @@ class CableReader {
 		if (word === "stranded" || word === "solid") (core ?? this.sheath).stranded = word === "stranded";
 		else if (word === "copper" || word === "aluminium") this.sheath.material = word;
 		else if (word === "flexible" || word === "cord") this.sheath.flexible = true;
+		else if (jackets.includes(word)) this.findings.push(keptOnly("jacket of a cable", term.span));
 		else if (term.kind === "number" || term.kind === "quantity")
 			this.refuse("unit-wrong", `${term.text} is no size of a conductor`, term.span, {
 				help: "A size is written as `12 AWG` or `2.5 mm2`, a temperature as `90 C`.",
@@ -197,7 +199,8 @@ class CableReader {
 
 /** Insulation of a cable of which nothing is said is used at 60 °C, as that of house cable is (NEC 334.80). */
 const usualInsulation = 60;
-const cableWords = ["stranded", "solid", "copper", "aluminium", "flexible"];
+const jackets = ["singles", "sheathed", "metal-clad"];
+const cableWords = ["stranded", "solid", "copper", "aluminium", "flexible", ...jackets];
 
 /** The hots of a cable in a row. */
 const hotRoles = ["hot", "hot2", "hot3"] as const satisfies readonly Role[];

@@ -33,9 +33,17 @@ export interface Settings {
 	readonly joints: JointMake;
 	/** Splices in every box, even where one cable meets one device. */
 	readonly splicesAlways: boolean;
+	/** The box around a device unless said otherwise; undefined: of plastic, its volume not known. */
+	readonly box?: UsualBox;
 	/** A sheet size; empty: the smallest that fits. */
 	readonly paper: string;
 	readonly notes: readonly string[];
+}
+
+/** What is said of every box of a plan at once. */
+export interface UsualBox {
+	readonly metal: boolean;
+	readonly volume?: Quantity;
 }
 
 /** A joint connector, as far as it was said. */
@@ -128,6 +136,8 @@ export interface Hop {
 	readonly loop: boolean;
 	/** Left over at each end. */
 	readonly slack: Quantity | undefined;
+	/** How many cables lie in one bundle with it, itself among them. */
+	readonly bundled: number | undefined;
 	readonly span: Span;
 }
 /** `bolted to F1: fuse`: one thing's stud on the other's. */

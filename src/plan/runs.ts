@@ -85,6 +85,7 @@ export class RunRegister {
 				loop: false,
 				atMost: false,
 				slack: undefined,
+				bundled: undefined,
 				span: supply.span,
 			},
 		);

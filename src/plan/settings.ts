@@ -1,12 +1,14 @@
 // The `plan` statement: what holds for the whole plan.
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
+import type { Quantity } from "../base/quantity.ts";
 import type { Region, RuleSet } from "../kinds/kind.ts";
 import type { PlanStatement, Setting, Term } from "../syntax/tree.ts";
 import { notReckoned, planFinding } from "./codes.ts";
 import { readJointMake } from "./joint-make.ts";
 import { isLikely, tableTemperature } from "./places.ts";
-import type { Settings } from "./plan.ts";
+import type { Settings, UsualBox } from "./plan.ts";
+import { isLikelyVolume } from "./shared-words.ts";
 import { connectors, terminations } from "./wiring-words.ts";
 
 const regions = ["us", "iec"] as const satisfies readonly Region[];
@@ -96,9 +98,7 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 				else refuseValue(line, first, ['"a sentence in quotes"'], findings);
 				break;
 			case "box":
-				findings.push(
-					planFinding("not-understood-yet", { title: "The usual box is read, but has no effect yet", span: line.span }),
-				);
+				settings.box = readUsualBox(line, findings);
 				break;
 			default:
 				findings.push(
@@ -111,6 +111,19 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 		}
 	}
 	return settings;
+}
+
+/** `box 18 cuin metal`. */
+function readUsualBox(line: Setting, findings: Finding[]): UsualBox {
+	let volume: Quantity | undefined;
+	let material: string | undefined;
+	for (const term of line.terms)
+		if (term.kind === "quantity" && volume === undefined && isLikelyVolume(term.quantity)) volume = term.quantity;
+		else if (term.kind === "name" && material === undefined && (term.text === "metal" || term.text === "plastic"))
+			material = term.text;
+		else refuseValue(line, term, ["18 cuin", "metal", "plastic"], findings);
+	if (line.terms.length === 0) refuseValue(line, undefined, ["18 cuin", "metal", "plastic"], findings);
+	return { metal: material === "metal", ...(volume === undefined ? {} : { volume }) };
 }
 
 function refuseValue(line: Setting, found: Term | undefined, fitting: readonly string[], findings: Finding[]): void {

@@ -1,11 +1,12 @@
 // The words that any thing may have behind it, whatever its kind: its place, the box around it, what its terminals are.
 import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
-import type { Quantity } from "../base/quantity.ts";
+import { formatQuantity, type Quantity } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
 import type { Clamp } from "../kinds/kind.ts";
 import type { NameTerm, Term } from "../syntax/tree.ts";
 import { planFinding } from "./codes.ts";
+import { keptOnly } from "./kept-only.ts";
 import type { BoxFittings } from "./plan.ts";
 
 /** What any thing can have: its place, its box, whether a row of things shares its figure. */
@@ -33,6 +34,11 @@ const terminalSorts = ["screw", "plate", "cage", "stud", "port"] as const satisf
 /** Devices that stand side by side in the widest boxes that are sold (common practice). */
 const mostGangs = 10;
 
+/** Whether a box can have such a volume: from a handy box to a large cabinet, in cubic centimetres. */
+export function isLikelyVolume({ dimension, value }: Quantity): boolean {
+	return dimension === "volume" && value >= 30 && value <= 30_000;
+}
+
 /** Reads shared words out of the terms behind a thing. */
 export class SharedWords {
 	readonly said: SharedAttributes = { fittings: {}, fittingWords: [] };
@@ -52,10 +58,12 @@ export class SharedWords {
 				return this.readPlace(term, next, position);
 			case "box":
 				if (next?.kind !== "quantity" || next.quantity.dimension !== "volume") return position;
-				this.said.volume = next.quantity;
+				this.takeVolume(next.quantity, next);
 				return position + 1;
 			case "metal":
-				this.said.metal = true;
+			case "plastic":
+				if (this.said.metal !== undefined) this.twice("box's material", term.span);
+				this.said.metal ??= term.text === "metal";
 				return position;
 			case "each":
 			case "together":
@@ -85,6 +93,21 @@ export class SharedWords {
 			default:
 				return undefined;
 		}
+	}
+
+	/** The volume of the box around a thing; no box is larger or smaller than those that are sold. */
+	takeVolume(volume: Quantity, { span }: Pick<Term, "span">): void {
+		if (this.said.volume !== undefined) return this.twice("volume", span);
+		if (isLikelyVolume(volume)) this.said.volume = volume;
+		else
+			this.findings.push(
+				planFinding("quantity-out-of-range", {
+					title: `${formatQuantity(volume)} is no likely volume of a box`,
+					span,
+					label: "out of range",
+					help: "From 2 cuin to 1800 cuin fits. Check the figure and its unit.",
+				}),
+			);
 	}
 
 	private readPlace(term: NameTerm, next: Term | undefined, position: number): number {
@@ -142,6 +165,19 @@ export class SharedWords {
 	}
 
 	private readTerminals(term: NameTerm, next: Term | undefined, position: number): number {
+		if (next?.kind === "quantity" && next.quantity.dimension === "temperature") {
+			const { value } = next.quantity;
+			this.findings.push(
+				value >= 60 && value <= 105
+					? keptOnly("temperature that terminals are marked for", term.span)
+					: planFinding("quantity-out-of-range", {
+							title: `${next.text} is no likely marking of terminals`,
+							span: next.span,
+							help: "Terminals are marked for 60 C, 75 C or 90 C.",
+						}),
+			);
+			return position + 1;
+		}
 		const clamp = terminalSorts.find((known) => next?.kind === "name" && known === next.text);
 		if (clamp === undefined) this.refuse(term, next, terminalSorts);
 		else if (this.said.terminals !== undefined) this.twice("terminals", term.span);

@@ -7,7 +7,7 @@ import type { Brought, Kind, Said, System } from "../kinds/kind.ts";
 import type { Member, NameTerm, Term } from "../syntax/tree.ts";
 import { statementWords } from "../syntax/vocabulary.ts";
 import { type AttributeValue, readAttributes } from "./attributes.ts";
-import { boxFacts, tellMisplacedFittings, withTerminals } from "./box-facts.ts";
+import { boxFacts, hasOwnBox, tellMisplacedFittings, withTerminals } from "./box-facts.ts";
 import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import type { OwnParts } from "./own-parts.ts";
@@ -70,15 +70,17 @@ export class ThingRegister {
 		const own = shareInRow(values, shared.shares, declaration, this.findings);
 		const known = new Map([...broughtValues(kind, declaration.owner), ...own]);
 		const said = new SaidValues(name, this.settings, known, this.systemOf(kind, declaration), declaration);
+		const made = kind.build(said);
+		const usualBox = hasOwnBox(declaration.owner, made) ? this.settings.box : undefined;
 		const thing: Thing = {
 			name,
 			label: declaration.label ?? shared.label ?? (declaration.owner === undefined ? declaration.name.text : name),
 			kind,
 			said,
-			blueprint: withTerminals(kind.build(said), shared.terminals?.clamp),
+			blueprint: withTerminals(made, shared.terminals?.clamp),
 			place: this.locate(shared, declaration),
 			owner: declaration.owner?.name,
-			box: boxFacts(shared, said.quantity("volume")),
+			box: boxFacts(shared, said.quantity("volume"), usualBox),
 			run: declaration.run,
 			roughedIn: shared.roughedIn === true,
 			span: declaration.name.span,

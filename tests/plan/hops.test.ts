@@ -242,7 +242,10 @@ describe("what is wrong with hops", () => {
 		["a run that goes nowhere", "", "3:one cable-goes-nowhere"],
 		["a length no cable has", "  9000 ft to b1: receptacle\n", "4:9000 ft quantity-out-of-range"],
 		["a place that is not declared", "  9 ft through attic to b1: receptacle\n", "4:attic place-unknown"],
-		["words without meaning yet", "  9 ft bundled 3 to b1: receptacle\n", "4:bundled 3 not-understood-yet"],
+		["a word that says nothing of a cable", "  9 ft bundeled 3 to b1: receptacle\n", "4:bundeled 3 attribute-unknown"],
+		["a bundle without its number", "  9 ft bundled to b1: receptacle\n", "4:bundled quantity-missing"],
+		["a bundle of one", "  9 ft bundled 1 to b1: receptacle\n", "4:1 quantity-missing"],
+		["a bundle in feet", "  9 ft bundled 3 ft to b1: receptacle\n", "4:3 ft quantity-missing"],
 		["what is bolted on", "  bolted to b1: receptacle\n", "4:b1 stud-missing"],
 		[
 			"a mark on a core that is not there",
@@ -252,6 +255,23 @@ describe("what is wrong with hops", () => {
 		["a mark at neither end", "  9 ft white marked red at j9 to b1: receptacle\n", "4:j9 name-unknown"],
 	])("%s", (_, lines, told) => {
 		expect(follow(lines).told).toContain(told);
+	});
+
+	test("a bundle is kept with its hop", () => {
+		const { plan } = readPlan(
+			`${supply}circuit one from LC breaker 20 A by 12-2\n  9 ft bundled 3 to b1: receptacle\n  9 ft to b2: receptacle\n`,
+		);
+		expect(runOf(plan, "one")?.hops.map(({ bundled }) => bundled)).toEqual([3, undefined]);
+	});
+
+	test.each([
+		["it says its own", "  from b1 by 12-2\n    3 ft to b3: receptacle\n", []],
+		["each of its hops does", "  from b1\n    3 ft by 12-2 to b3: receptacle\n", []],
+		["it was reached by the same", "  from b2\n    3 ft to b3: receptacle\n", []],
+		["nothing is said", "  from b1\n    3 ft to b3: receptacle\n", ["6:from b1 cable-carried-over"]],
+	])("a branch takes the last cable, which is told, but not where %s", (_, branch, told) => {
+		const lines = `  9 ft to b1: receptacle\n  9 ft by 12-3 to b2: receptacle\n${branch}`;
+		expect(follow(lines).told).toEqual(told);
 	});
 
 	test("a run without a cable", () => {

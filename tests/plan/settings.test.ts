@@ -123,7 +123,8 @@ describe("modes", () => {
 	test.each([
 		["mode camp: LC\n", "4:LC mode-source-unknown"],
 		["mode camp: nothing\n", "4:nothing mode-source-unknown"],
-		["mode camp: inv with LC\n", "4:LC not-understood-yet"],
+		["mode camp: inv with LC\n", "4:LC mode-load-unknown"],
+		["mode camp: inv with nothing\n", "4:nothing mode-load-unknown"],
 		["mode camp: inv\nmode Camp: shore\n", "5:Camp name-twice"],
 	])("%j is one finding", (line, told) => {
 		expect(readPlan(sources + line).told).toEqual([told]);

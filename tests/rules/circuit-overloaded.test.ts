@@ -51,6 +51,22 @@ describe("one load", () => {
 	});
 });
 
+describe("what runs in a mode", () => {
+	const two = `${supply}circuit warm from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1200 W
+  8 ft to h2: heater 1200 W
+`;
+	test("two that never run together count one by one", () => {
+		checkRight(`${two}mode winter: shore with h1\nmode supper: shore with h2\n`);
+	});
+	test("two that run together count together", () => {
+		const { findings } = checkPlan(`${two}mode winter: shore with h1\nmode both: shore with h1 h2\n`, "plan");
+		expect(findings.filter(({ level }) => level !== "note").map(({ code, modes }) => [code, modes])).toEqual([
+			["circuit-overloaded", ["both"]],
+		]);
+	});
+});
+
 describe("several loads", () => {
 	test("the sum counts", () => {
 		checkMarked(`${supply}circuit work from LC breaker 15 A by 14-2
