@@ -20,8 +20,9 @@ export function beforeMistakes(circuit: Circuit, check: CheckCircuit): Unharmed 
 
 /** What comes of a mistake. */
 export function judgeMistake(before: Unharmed, mistake: Mistake, check: CheckCircuit): Verdict {
-	if (mistake.reading !== undefined) return { verdict: "meter-only", reading: mistake.reading };
 	const wrong = mistake.wrong();
+	if (mistake.reading !== undefined && wrong === before.circuit)
+		return { verdict: "meter-only", reading: mistake.reading };
 	if (isSame(before.circuit, wrong)) return { verdict: "same" };
 	const found = check(settleAnew(wrong)).filter(
 		(finding) => finding.level !== "note" && !before.known.has(nameOf(finding)),
@@ -29,6 +30,7 @@ export function judgeMistake(before: Unharmed, mistake: Mistake, check: CheckCir
 	const naming = findNaming(found, mistake);
 	const by = naming ?? found[0];
 	if (by !== undefined) return { verdict: "found", by: by.code, named: naming !== undefined };
+	if (mistake.reading !== undefined) return { verdict: "meter-only", reading: mistake.reading };
 	const reason = findHarmless(before.circuit, wrong);
 	return reason === undefined ? { verdict: "missed" } : { verdict: "harmless", reason };
 }

@@ -1,6 +1,6 @@
 // Circuits with something in them changed: ends on other points, conductors more, fewer or other, links other. The given one stays as it is.
 import { certain } from "../base/certain.ts";
-import type { Circuit, Conductor, End, Link, Point } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, End, Link, Part, Point, Protection } from "../circuit/circuit.ts";
 import { usualTermination } from "../circuit/terminations.ts";
 
 /** An end that goes to another point, or comes off what it is on. */
@@ -95,6 +95,37 @@ export function removeConductors(circuit: Circuit, which: ReadonlySet<number>): 
 export function changeLinks(circuit: Circuit, which: ReadonlySet<number>, change: (link: Link) => Link): Circuit {
 	return { ...circuit, links: circuit.links.map((link) => (which.has(link.index) ? change(link) : link)) };
 }
+
+/** The circuit with one part as `change` makes it. */
+export function changePart(circuit: Circuit, part: Part, change: (part: Part) => Part): Circuit {
+	const changed = change(part);
+	return {
+		...circuit,
+		parts: circuit.parts.map((each) => (each === part ? changed : each)),
+		partByName: new Map(circuit.partByName).set(part.name, changed),
+	};
+}
+
+/** The circuit with a bolt in place of a protective device: its ways are closed for good, and it opens on nothing. */
+export function boltOver(circuit: Circuit, device: Protection): Circuit {
+	const { links: own, index } = device;
+	const later = (protection: number | undefined): number | undefined =>
+		protection === undefined || protection < index ? protection : protection === index ? undefined : protection - 1;
+	return {
+		...circuit,
+		links: circuit.links.map((link) => ({
+			...link,
+			...(own.includes(link.index) ? closed : {}),
+			protection: later(link.protection),
+		})),
+		protections: circuit.protections
+			.filter((protection) => protection !== device)
+			.map((protection) => ({ ...protection, index: later(protection.index) ?? index })),
+	};
+}
+
+/** What a way through a part is that never opens. */
+export const closed = { nature: "solid", contact: undefined } as const satisfies Partial<Link>;
 
 function loosen(end: End): End {
 	return { ...end, point: undefined, state: "loose", said: true };

@@ -5,22 +5,22 @@ import { isBar } from "./wire-ends.ts";
 
 /** Whether two circuits are the same, one made from the other: their canonical texts are equal, wires on a bar taken in the order of their names. */
 export function isSame(one: Circuit, other: Circuit): boolean {
-	// Most slips move an end to another part, and a glance tells that.
-	if (
-		one.conductors.length !== other.conductors.length ||
-		!one.conductors.every((conductor, index) => isAlike(one, conductor, other.conductors[index]))
-	)
+	// Most slips change something else, or move an end to another part, and a glance tells that.
+	const isRewired =
+		others.every((list) => one[list] === other[list]) && one.conductors.length === other.conductors.length;
+	if (!isRewired || !one.conductors.every((conductor, index) => isAlike(one, conductor, other.conductors[index])))
 		return false;
 	return canonicalCircuit(inPortOrder(one)) === canonicalCircuit(inPortOrder(other));
 }
 
+/** The lists that a slip with wires alone leaves as they are. */
+const others = ["parts", "links", "loads", "sources", "protections", "groundFaults"] as const;
+
 function isAlike(circuit: Circuit, one: Conductor, other: Conductor | undefined): boolean {
 	if (one === other) return true;
-	return (
-		other !== undefined &&
-		one.ends.every(
-			(end, which) => end.point === other.ends[which]?.point || isOnSameBar(circuit, end, other.ends[which]),
-		)
+	if (other === undefined || one.gauge !== other.gauge || one.colour !== other.colour) return false;
+	return one.ends.every(
+		(end, which) => end.point === other.ends[which]?.point || isOnSameBar(circuit, end, other.ends[which]),
 	);
 }
 

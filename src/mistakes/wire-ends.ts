@@ -1,6 +1,6 @@
 // Wire ends as a hand finds them: in which box, on which point, and which of them can come off or go elsewhere.
 import { groupBy } from "../base/group.ts";
-import type { Circuit, Conductor, Enclosure, Point } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, Enclosure, Part, Point } from "../circuit/circuit.ts";
 
 /** One end of a conductor that is on a point. */
 export interface WireEnd {
@@ -45,6 +45,29 @@ export function spotsByEnclosure(circuit: Circuit): ReadonlyMap<Enclosure, reado
 export function isBar(circuit: Circuit, part: string): boolean {
 	const traits = circuit.partByName.get(part)?.face.traits ?? [];
 	return traits.includes("neutral-bar") || traits.includes("ground-bar");
+}
+
+/** The ends on a point that a hand can take off. */
+export function endsOn(circuit: Circuit, point: number): readonly WireEnd[] {
+	const on = circuit.points[point];
+	if (on === undefined) return [];
+	return circuit.conductors.flatMap((conductor) =>
+		bothEnds.flatMap((which) =>
+			conductor.ends[which].point === point && !isFixed(conductor, on) ? [{ conductor, which, point: on }] : [],
+		),
+	);
+}
+
+/** The names of a part and of what is on its terminals. */
+export function placesOfPart(circuit: Circuit, { name, enclosure, points }: Part): readonly string[] {
+	const mine = new Set(points);
+	const wires = circuit.conductors.filter(({ ends }) =>
+		ends.some(({ point }) => point !== undefined && mine.has(point)),
+	);
+	return [
+		...[name, enclosure.name, ...points.map((point) => circuit.points[point]?.name ?? "")],
+		...wires.flatMap((wire) => [wire.name, ...(wire.cable === undefined ? [] : [wire.cable])]),
+	];
 }
 
 /** The names of what a slip at an end is a slip at. */

@@ -21,7 +21,7 @@ const doors: Record<string, readonly string[]> = {
 	writing: ["base", "syntax", "kinds", "plan", "circuit"],
 	repairs: ["base", "syntax", "handbook", "plan", "circuit", "writing"],
 	documents: ["base", "handbook", "kinds", "plan", "circuit", "analysis"],
-	mistakes: ["base", "handbook", "kinds", "plan", "circuit", "documents"],
+	mistakes: ["base", "handbook", "kinds", "plan", "circuit", "analysis", "documents"],
 };
 
 interface Import {
