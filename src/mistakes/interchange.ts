@@ -1,16 +1,16 @@
 // Whether a circuit with a slip in it is the one before with like things in one another's places: two travellers, two legs, the two
-// terminals of a plain contact. Every part keeps its name, so that only what is alike within a part can stand for one another.
+// terminals of a plain contact. Every part keeps its name, so that only what is alike within a part can stand for one another; every cable keeps its own, its cores being alike but for their size.
 import { groupBy } from "../base/group.ts";
 import type { Circuit, Link } from "../circuit/circuit.ts";
-import { isJoint, netsOf } from "./nets.ts";
+import { isJoint, joinedPoints } from "./nets.ts";
 
 /**
- * Whether two circuits look the same from every point: each net, contact, load and source has neighbours of the same looks, and so
+ * Whether two circuits look the same from every point: each spot, conductor, contact, load and source has neighbours of the same looks, and so
  * have these, as far as there is any difference to be seen (colour refinement of the graph).
  */
-export function isInterchanged(one: Circuit, other: Circuit): boolean {
+export function isInterchanged(one: Circuit, other: Circuit, legs: Legs): boolean {
 	const looks = new Looks();
-	const [first, second] = [graphOf(one, looks), graphOf(other, looks)];
+	const [first, second] = [graphOf(one, looks, legs), graphOf(other, looks, legs)];
 	if (first.looks.length !== second.looks.length) return false;
 	for (let kinds = 0; ; ) {
 		const now = countLooks(first.looks);
@@ -21,6 +21,9 @@ export function isInterchanged(one: Circuit, other: Circuit): boolean {
 		second.looks = refine(second, looks);
 	}
 }
+
+/** Whether it makes a difference which of two legs something is on, as long as it is on one. */
+export type Legs = "told apart" | "alike";
 
 interface Graph {
 	/** The look of each vertex, by a number. */
@@ -41,8 +44,8 @@ class Looks {
 	}
 }
 
-/** Nets, terminals, ways through parts, positions of contacts, loads, sources and ground-fault devices, and what is at what. */
-function graphOf(circuit: Circuit, looks: Looks): Graph {
+/** Points, conductors, ways through parts, positions of contacts, loads, sources and ground-fault devices, and what is at what. */
+function graphOf(circuit: Circuit, looks: Looks, legs: Legs): Graph {
 	const kinds: number[] = [];
 	const neighbours: [number, number][][] = [];
 	const add = (look: string): number => {
@@ -54,18 +57,27 @@ function graphOf(circuit: Circuit, looks: Looks): Graph {
 		neighbours[one]?.push([other, number]);
 		neighbours[other]?.push([one, number]);
 	};
-	const nets = netsOf(circuit);
-	const vertexOfNet = new Map<number, number>();
+	const spots = joinedPoints(circuit.points.length, function* () {
+		for (const link of circuit.links) if (isJoint(circuit, link)) yield link.between;
+		if (legs === "alike") yield* legPairs(circuit);
+	});
+	const vertexOfSpot = new Map<number, number>();
 	const terminals = circuit.points.map((point) => {
-		const net = nets[point.index] ?? point.index;
-		const known = vertexOfNet.get(net) ?? add("net");
-		vertexOfNet.set(net, known);
+		const spot = spots[point.index] ?? point.index;
+		const known = vertexOfSpot.get(spot) ?? add("spot");
+		vertexOfSpot.set(spot, known);
 		// A joint is nothing by itself; hots of one part are told apart by what they are on, not by their names.
 		if (point.kind === "splice") return known;
 		const vertex = add(point.kind === "body" ? point.name : `${point.part} ${point.role.replace(/[23]$/, "")}`);
 		tie(vertex, known, "on");
-		return vertex;
+		return known;
 	});
+	for (const { cable, sort, gauge, length, ends } of circuit.conductors) {
+		const vertex = add(`${sort} of ${cable}, ${gauge.mm2}, ${length}`);
+		for (const { point, state } of ends)
+			if (point === undefined) tie(vertex, vertex, state);
+			else tie(vertex, terminals[point] ?? vertex, "end");
+	}
 	const at = (vertex: number, points: readonly (number | undefined)[], as: string): void => {
 		for (const point of points) if (point !== undefined) tie(vertex, terminals[point] ?? vertex, as);
 	};
@@ -97,6 +109,17 @@ function graphOf(circuit: Circuit, looks: Looks): Graph {
 		at(vertex, [load.neutral], "load neutral");
 	}
 	return { looks: kinds, neighbours };
+}
+
+/** The hot and the second hot of each side of a part. */
+function* legPairs(circuit: Circuit): Iterable<readonly [number, number]> {
+	for (const { points } of circuit.parts)
+		for (const one of points)
+			for (const other of points) {
+				const [first, second] = [circuit.points[one], circuit.points[other]];
+				if (first?.kind !== "terminal" || second?.kind !== "terminal") continue;
+				if (first.role === "hot" && second.role === "hot2" && first.side === second.side) yield [one, other];
+			}
 }
 
 /** A way through a part, told without its terminals; a protective device is known by its rating. */

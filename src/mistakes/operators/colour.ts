@@ -1,6 +1,8 @@
 // A conductor of a colour that says something else than it is for, or one whose re-marking was forgotten.
 import type { Circuit, Conductor } from "../../circuit/circuit.ts";
 import { systemOfRole } from "../../circuit/systems.ts";
+import { colourSuits, coloursOf } from "../../handbook/colour-roles.ts";
+import type { Colour } from "../../handbook/colours.ts";
 import type { Mistake, Operator } from "../mistake.ts";
 import { changeConductors } from "../rewire.ts";
 
@@ -8,14 +10,13 @@ export const wrongColour: Operator = {
 	name: "the wrong colour",
 	*find(circuit): Iterable<Mistake> {
 		for (const conductor of circuit.conductors) {
-			if (isInSheath(circuit, conductor)) continue;
-			for (const colour of coloursFor(circuit, conductor))
-				if (colour !== conductor.colour)
-					yield {
-						at: `${conductor.name}, ${colour}`,
-						wrong: () => changeConductors(circuit, new Set([conductor.index]), (wire) => ({ ...wire, colour })),
-						places: placesOf(conductor),
-					};
+			if (isGiven(circuit, conductor)) continue;
+			for (const colour of misleadingFor(circuit, conductor))
+				yield {
+					at: `${conductor.name}, ${colour}`,
+					wrong: () => changeConductors(circuit, new Set([conductor.index]), (wire) => ({ ...wire, colour })),
+					places: placesOf(conductor),
+				};
 		}
 	},
 };
@@ -41,20 +42,23 @@ export const unmarked: Operator = {
 	},
 };
 
-/** Whether its colour is its cable's, and a hand has no choice. */
-function isInSheath(circuit: Circuit, { cable, ends }: Conductor): boolean {
-	if (cable !== undefined) return (circuit.cableByTag.get(cable)?.conductors.length ?? 1) > 1;
-	return ends.some(({ point }) => {
-		const on = point === undefined ? undefined : circuit.points[point];
-		return on?.kind === "terminal" && on.clamp === "lead";
-	});
+/** Whether a hand has no choice: its colour is its cable's, or that of the wire a pigtail was cut from, of which a plan says nothing. */
+function isGiven(circuit: Circuit, { cable, sort }: Conductor): boolean {
+	return cable === undefined ? sort === "pigtail" : (circuit.cableByTag.get(cable)?.conductors.length ?? 1) > 1;
 }
 
-/** The colours of the reels at hand, one for each use (IEC 60446 and NFPA 70 200.6, 250.119, 210.5, recalled). */
-function coloursFor(circuit: Circuit, { role }: Conductor): readonly string[] {
-	if (systemOfRole(role) === "dc") return ["red", "black", "green"];
-	return circuit.plan.settings.region === "iec" ? ["brown", "blue", "green-yellow"] : ["black", "white", "green"];
+/** The colours of the reels at hand, one for each use, that say something else than the conductor is for. */
+function misleadingFor(circuit: Circuit, { role }: Conductor): readonly string[] {
+	const { region, rules } = circuit.plan.settings;
+	const right = coloursOf(region, role === "hot3" ? "hot2" : role, rules);
+	const others = systemOfRole(role) === "dc" ? directReels : region === "iec" ? iecReels : americanReels;
+	return others.filter((colour) => !colourSuits(right, colour));
 }
+
+/** Common practice. */
+const directReels: readonly Colour[] = ["red", "black", "green"];
+const iecReels: readonly Colour[] = ["brown", "blue", "green-yellow"];
+const americanReels: readonly Colour[] = ["black", "white", "green"];
 
 function placesOf({ name, cable, ends }: Conductor): readonly string[] {
 	return [name, ...(cable === undefined ? [] : [cable]), ...ends.map(({ enclosure }) => enclosure.name)];

@@ -22,8 +22,9 @@ export const lowerRating: Operator = {
 		const protecting = new Set(circuit.protections.map(({ part }) => part));
 		for (const part of circuit.parts) {
 			const { rating } = part.face;
-			if (rating === undefined || protecting.has(part.name)) continue;
-			for (const less of [rating / 2, rating / 4])
+			// What a panel may carry is its main's to say.
+			if (rating === undefined || protecting.has(part.name) || part.face.traits.includes("panel")) continue;
+			for (const less of deviceRatings.filter((other) => other < rating).slice(-2))
 				yield {
 					at: `${part.name}, ${less} A instead of ${rating} A`,
 					wrong: () => changePart(circuit, part, (old) => ({ ...old, face: { ...old.face, rating: less } })),
@@ -32,6 +33,9 @@ export const lowerRating: Operator = {
 		}
 	},
 };
+
+/** Amperes that outlets, switches and disconnects are made for, of both regions (common practice). */
+const deviceRatings = [5, 10, 15, 16, 20, 30, 32, 50, 60, 100, 150, 200, 300, 400, 600];
 
 function* resize(
 	circuit: Circuit,
