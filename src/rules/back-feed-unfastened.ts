@@ -16,7 +16,7 @@ export const backFeedUnfastened: Rule = {
 	help: "Fasten it with the maker's kit and say `held down` behind it, or land the feed on the panel's lugs or main.",
 	basis: "NFPA 70 408.36(D), recalled",
 	meter: [byEye("with the supply off, try whether the breaker comes off its bus by hand")],
-	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	applies: { regions: ["us"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V
 panel LC lugs only

@@ -154,8 +154,16 @@ describe("github", () => {
 		expect(message).toContain("a%250A::error::x");
 	});
 
-	test("of very many the worst are printed, and all are counted", async () => {
+	test("of very many the worst are printed, wherever they stand, and all are counted", async () => {
 		const folder = makeFolder();
+		fs.writeFileSync(join(folder, "a.ferrule"), `${"note\n".repeat(150)}${"error\n".repeat(60)}`);
+		fs.writeFileSync(join(folder, "b.ferrule"), "danger\n".repeat(40));
+		for (const form of ["text", "short", "github"]) {
+			const { output } = await run(folder, ["check", ".", "--as", form]);
+			const shown = (word: string) => output.split("\n").filter((line) => line.includes(`${word}-written`)).length;
+			expect([shown("danger"), shown("error"), shown("note")]).toEqual([40, 60, 100]);
+		}
+		fs.rmSync(join(folder, "b.ferrule"));
 		fs.writeFileSync(join(folder, "a.ferrule"), "error\n".repeat(250));
 		const { output, messages } = await run(folder, ["check", "a.ferrule", "--as", "github"]);
 		expect(output.trim().split("\n")).toHaveLength(200);

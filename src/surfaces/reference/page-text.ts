@@ -31,7 +31,7 @@ function writePlan(page: Page, plan: PagePlan, check: CheckPlan): string[] {
 export function writePageList(pages: readonly Page[]): string {
 	const heads = new Map<string, Page[]>();
 	for (const page of pages) {
-		const head = page.rule === undefined ? groupNames[page.group].all : `Rules: ${page.rule.group}`;
+		const head = page.rule === undefined ? groupNames[page.group].all : `Rules on ${page.rule.group}`;
 		heads.set(head, [...(heads.get(head) ?? []), page]);
 	}
 	const blocks = [...heads].map(([head, under]) => {

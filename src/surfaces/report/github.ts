@@ -1,12 +1,12 @@
 // A report as workflow commands, one a finding, which a code host shows beside the lines of a change.
 import type { NumberedFinding } from "../../base/finding.ts";
-import { mostPrinted, type PlanReport } from "./report.ts";
+import { choosePrinted, type PlanReport } from "./report.ts";
 import { visible } from "./visible.ts";
 
 /** One command for each finding that is printed, and how many are not. */
 export function writeGithub(plans: readonly PlanReport[]): { readonly text: string; readonly leftOut: number } {
 	const findings = plans.flatMap((plan) => plan.findings);
-	const lines = findings.slice(0, mostPrinted).map(tellCommand);
+	const lines = choosePrinted(findings).map(tellCommand);
 	return { text: lines.map((line) => `${line}\n`).join(""), leftOut: findings.length - lines.length };
 }
 

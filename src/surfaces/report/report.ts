@@ -20,6 +20,14 @@ export interface PlanReport {
 /** How many findings are told one by one; the number of all is told besides. */
 export const mostPrinted = 200;
 
+/** The findings that are told one by one: all, or the worst of very many, in their own order. */
+export function choosePrinted(findings: readonly NumberedFinding[]): readonly NumberedFinding[] {
+	if (findings.length <= mostPrinted) return findings;
+	const worst = levels.flatMap((level) => findings.filter((finding) => finding.level === level));
+	const chosen = new Set(worst.slice(0, mostPrinted));
+	return findings.filter((finding) => chosen.has(finding));
+}
+
 /** How many findings of each level; those that the builder accepted are counted apart. */
 export interface Counts {
 	readonly levels: Readonly<Record<Level, number>>;

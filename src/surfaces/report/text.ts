@@ -1,20 +1,21 @@
 // A whole report as text: a note for each root finding with what follows from it, then one line of counts.
 import type { NumberedFinding } from "../../base/finding.ts";
 import { type Setting, writeNote } from "./note.ts";
-import { countFindings, mostPrinted, type PlanReport, summarise } from "./report.ts";
+import { choosePrinted, countFindings, type PlanReport, summarise } from "./report.ts";
 import { tellScope } from "./scope.ts";
 import { wrap } from "./visible.ts";
 
 /** The report for a person at a terminal; ends with the line of counts. */
 export function writeText(plans: readonly PlanReport[], setting: Setting): string {
 	const notes: string[] = [];
+	const printed = new Set(choosePrinted(plans.flatMap((plan) => plan.findings)));
 	let told = 0;
 	for (const plan of plans) {
 		const lines = new Map([[plan.file, linesOf(plan.text)]]);
 		for (const [file, text] of plan.used ?? []) lines.set(file, linesOf(text));
 		for (const tree of growTrees(plan.findings)) {
-			if (told >= mostPrinted) break;
-			const consequences = tree.consequences.slice(0, mostPrinted - told - 1);
+			if (!printed.has(tree.finding)) continue;
+			const consequences = tree.consequences.filter((consequence) => printed.has(consequence));
 			told += 1 + consequences.length;
 			notes.push(...writeNote({ ...tree, consequences, lines }, setting), "");
 		}
