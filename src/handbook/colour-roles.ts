@@ -43,6 +43,11 @@ const ungrounded: Provenance = {
 const boatAc: Provenance = { source: "ABYC E-11 alternating-current wiring colours", known: "read" };
 const boatDc: Provenance = { source: "ABYC E-11 engine and accessory wiring colours", known: "read" };
 const metricAc: Provenance = { source: "IEC 60445", known: "read" };
+const craftDc: Provenance = {
+	source: "ISO 10133",
+	known: "recalled",
+	note: "black or yellow; yellow where alternating current is aboard too, so that black stays its hot",
+};
 const vehicle: Provenance = { source: "vehicle and camper trade", known: "common practice" };
 
 /** Green is ground everywhere; white and grey are neutral ashore in North America. */
@@ -98,7 +103,8 @@ const rows: readonly Row[] = [
 	["iec", anywhere, "neutral", ["blue"], ["blue"], { ...metricAc, note: "preferably light blue" }],
 	["iec", anywhere, "ground", ["green-yellow"], ["green-yellow", "bare"], { ...metricAc, note: metricNote }],
 	["iec", anywhere, "positive", ["red", "brown"], accessory, { ...vehicle, note: disputed }],
-	["iec", anywhere, "negative", ["black", "blue"], ["black", "blue"], { ...vehicle, note: disputed }],
+	["iec", ashore, "negative", ["black", "blue"], ["black", "blue"], { ...vehicle, note: disputed }],
+	["iec", afloat, "negative", ["yellow", "black"], ["yellow", "black", "black-yellow", "blue"], craftDc],
 ];
 
 /** Conductor colours by role. */

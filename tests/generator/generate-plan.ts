@@ -1,4 +1,5 @@
 // The text of a right plan, drawn from a wish: what a careful builder would write, in one of the many ways to write it.
+import { writeDirect } from "./direct/direct-plan.ts";
 import type { Line } from "./lines.ts";
 import { layoutOf, writeLines } from "./lines.ts";
 import { Site } from "./site.ts";
@@ -18,7 +19,7 @@ export function generatePlan(seed: number, said: Partial<Wish> = {}): GeneratedP
 	const wish = wishFor(seed, said);
 	const site = new Site(wish);
 	const { chance } = site;
-	const mains = writeMains(site);
+	const wired = writeSides(site);
 	const settings = chance.shuffle([
 		...(wish.region === "iec" || chance.maybe(0.5) ? [`region ${wish.region}`] : []),
 		...(wish.rules === "camper" && chance.maybe(0.5) ? [] : [`rules ${wish.rules}`]),
@@ -30,13 +31,25 @@ export function generatePlan(seed: number, said: Partial<Wish> = {}): GeneratedP
 	const title = `plan "Generated plan ${seed}"${chance.maybe(0.2) ? " notation 1" : ""}`;
 	const lines: Line[] = [
 		...(chance.maybe(0.4)
-			? [{ text: `// ${wish.devices} devices, ${wish.supply}, from chance alone. Not for building.` }]
+			? [{ text: `// ${wish.devices} devices, ${wish.sides === "dc" ? "no mains" : wish.supply}, from chance alone. Not for building.` }]
 			: []),
 		{ text: title, below: settings.map((text) => ({ text })) },
 		...[...site.ownCables].map((text) => ({ text })),
 		...site.places.map(({ statement }) => ({ text: statement })),
-		...mains,
+		...wired,
 		...site.standing,
 	];
 	return { wish, text: writeLines(lines, layoutOf(chance)), said: site.words.said };
+}
+
+/** Both sides, or one; of the devices each has its share. */
+function writeSides(site: Site): Line[] {
+	const { chance, wish } = site;
+	if (wish.sides === "ac") return writeMains(site);
+	if (wish.sides === "dc") return writeDirect(site);
+	const direct = Math.floor(wish.devices * chance.pick([0.3, 0.5, 0.7]));
+	site.left -= direct;
+	const mains = writeMains(site);
+	site.left += direct;
+	return [...mains, ...writeDirect(site)];
 }

@@ -1,4 +1,5 @@
 // What every part of a plan is written with: the wish, the luck, the hand that writes, and what has been declared so far.
+import type { Kind } from "../../src/kinds/kind.ts";
 import type { CableSet } from "./cables.ts";
 import { cablesFor } from "./cables.ts";
 import { Chance } from "./chance.ts";
@@ -7,7 +8,7 @@ import { NameBook } from "./names.ts";
 import { drawPlaces, type GeneratedPlace } from "./places.ts";
 import { Spelling } from "./spelling.ts";
 import type { Wish } from "./wish.ts";
-import { Words } from "./words.ts";
+import { type Facts, Words } from "./words.ts";
 
 /** The site on which one plan is built. */
 export class Site {
@@ -23,7 +24,16 @@ export class Site {
 	readonly ownCables = new Set<string>();
 	/** Things declared at the left edge that a hop arrives at. */
 	readonly standing: Line[] = [];
+	/** What waits on the mains side for its wires of direct current: inverters, chargers, coils, what is to be bonded. */
+	readonly machines: { readonly name: string; readonly power: number; readonly case: boolean }[] = [];
+	readonly chargers: { readonly name: string; readonly amperes: number }[] = [];
+	readonly coils: string[] = [];
+	readonly grounds: string[] = [];
+	readonly cases: string[] = [];
+	/** Nominal volts of the bank. */
+	bankVolts: number;
 	private readonly cables = new Map<number, CableSet>();
+	private readonly namesOfCables = new Map<string, string>();
 
 	constructor(wish: Wish) {
 		this.wish = wish;
@@ -33,6 +43,11 @@ export class Site {
 		this.names = new NameBook(this.chance);
 		this.places = drawPlaces(this.chance, this.names);
 		this.left = wish.devices;
+		this.bankVolts = this.chance.weigh([
+			[6, 12],
+			[3, 24],
+			[1, 48],
+		]);
 	}
 
 	/** Volts between hot and neutral. */
@@ -51,6 +66,25 @@ export class Site {
 	use(cables: CableSet, cable: string): string {
 		for (const statement of cables.statements) if (statement.split(" ")[1] === cable) this.ownCables.add(statement);
 		return cable;
+	}
+
+	/** A cable of the builder's own, by what is said of it; gives its name. */
+	ownCable(make: string): string {
+		const known = this.namesOfCables.get(make);
+		if (known !== undefined) return known;
+		const name = this.names.fresh("cable");
+		this.namesOfCables.set(make, name);
+		this.ownCables.add(`cable ${name} ${make}`);
+		return name;
+	}
+
+	/** A thing at the left edge, in a place of its own at times. */
+	declare(kind: Kind, letter: string, facts: Facts): { readonly name: string; readonly line: Line } {
+		const name = this.names.fresh(letter);
+		const place = this.placeFor(true);
+		const [word = "", ...others] = this.words.thing(kind, facts).split(" ");
+		const words = [word, name, this.names.label(), others.join(" "), place === undefined ? "" : `in ${place.name}`];
+		return { name, line: { text: words.filter((each) => each !== "").join(" ") } };
 	}
 
 	/** A place for something that asks for no protection it has not got. */

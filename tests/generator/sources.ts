@@ -160,17 +160,8 @@ function sayVolts({ chance, volts }: Site): number | undefined {
 	return chance.maybe(0.6) ? volts : undefined;
 }
 
-/** A source at the left edge, in a place of its own at times. */
-function declare(
-	site: Site,
-	sort: SourceSort,
-	letter: string,
-	facts: Facts,
-): { readonly name: string; readonly line: Line } {
-	const kind = site.chance.pick(kindsFor("source").filter((candidate) => blueprintOf(candidate).source?.sort === sort));
-	const name = site.names.fresh(letter);
-	const place = site.placeFor(true);
-	const [word = "", ...others] = site.words.thing(kind, facts).split(" ");
-	const words = [word, name, site.names.label(), others.join(" "), place === undefined ? "" : `in ${place.name}`];
-	return { name, line: { text: words.filter((each) => each !== "").join(" ") } };
+/** A source at the left edge. */
+function declare(site: Site, sort: SourceSort, letter: string, facts: Facts): ReturnType<Site["declare"]> {
+	const kinds = kindsFor("source").filter((candidate) => blueprintOf(candidate).source?.sort === sort);
+	return site.declare(site.chance.pick(kinds), letter, facts);
 }

@@ -46,7 +46,7 @@ export class Spelling {
 			return chance.weigh([
 				[6, `${formatNumber(metres, 1)}${this.gap}m`],
 				[1, `${Math.round(metres * 100)}${this.gap}cm`],
-				[1, `${Math.floor(metres) + 1} m ${chance.count(1, 9) * 10} cm`],
+				[metres % 1 > 0.05 && metres > 1 ? 1 : 0, `${Math.floor(metres)} m ${Math.round((metres % 1) * 10) * 10} cm`],
 			]);
 		const feet = Math.max(1, Math.round(metres / 0.3048));
 		return chance.weigh([

@@ -5,6 +5,9 @@ import { Chance } from "./chance.ts";
 /** What feeds the mains side. */
 export type Supply = "shore" | "two legs" | "generator" | "inverter" | "inverter-charger" | "transfer";
 
+/** Which systems the plan has: mains, direct current, or both. */
+export type Sides = "ac" | "dc" | "both";
+
 /** Size and mix of a plan. The same wish gives the same text. */
 export interface Wish {
 	readonly seed: number;
@@ -12,6 +15,8 @@ export interface Wish {
 	readonly devices: number;
 	readonly region: Region;
 	readonly rules: RuleSet;
+	readonly sides: Sides;
+	/** What feeds the mains side, where there is one. */
 	readonly supply: Supply;
 	/** The share of circuits that are roughed in: their cables are there, their devices are not. */
 	readonly roughedIn: number;
@@ -43,5 +48,10 @@ export function wishFor(seed: number, said: Partial<Wish> = {}): Wish {
 		"inverter-charger",
 		"transfer",
 	];
-	return { seed, devices, region, rules, supply: chance.pick(supplies), roughedIn: 0, ...said };
+	const sides = chance.weigh<Sides>([
+		[4, "ac"],
+		[2, "dc"],
+		[4, "both"],
+	]);
+	return { seed, devices, region, rules, sides, supply: chance.pick(supplies), roughedIn: 0, ...said };
 }

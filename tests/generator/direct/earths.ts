@@ -1,0 +1,20 @@
+// What everything is bonded to: the chassis, the hull, a ground rod, and the conductors that lead there.
+import { kindsFor } from "../kind-parts.ts";
+import type { DirectSide } from "./direct-side.ts";
+
+/** An earth of the site, and a bond to it from the minus, the boards' grounds and the cases. */
+export function writeEarth(side: DirectSide, minuses: readonly string[]): void {
+	const { site, wires } = side;
+	const { wish, chance } = site;
+	const words = wish.rules === "camper" ? ["chassis"] : wish.rules === "boat" ? ["hull"] : ["rod", "chassis"];
+	const name = side.declare(chance.pick(kindsFor("earth").filter((kind) => words.includes(kind.name))), "E", {});
+	const bond = (from: string, fuse: number): void => {
+		side.lines.push({
+			text: `bond ${site.names.fresh("g")} from ${from} by ${wires.bond(fuse)}`,
+			below: [side.arrive(name, side.length(0.5, 2))],
+		});
+	};
+	for (const minus of minuses) bond(minus, side.main);
+	for (const ground of site.grounds) bond(ground, 60);
+	for (const lug of site.cases) bond(lug, side.main);
+}
