@@ -219,8 +219,13 @@ export class ThingRegister {
 		const kind = findKind(brought.kind);
 		if (kind === undefined) return;
 		const members = this.membersByOwner.get(owner.name) ?? [];
-		if (brought.name !== "main" && members.some((thing) => thing.kind === kind)) return;
 		const name = `${owner.name}.${brought.name}`;
+		const own = brought.name === "main" ? undefined : members.find((thing) => thing.kind === kind);
+		if (own !== undefined) {
+			// It takes the place of the usual one, and goes by that one's name too: `LC.ground`.
+			this.byName.set(foldName(name), this.byName.get(foldName(name)) ?? own);
+			return;
+		}
 		const system = kind.system === "dc" ? "dc" : owner.said.system;
 		const said = new SaidValues(name, this.settings, readBrought(brought), system, {
 			slot: { name: brought.name, legs: this.busesOf(owner) },

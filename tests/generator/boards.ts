@@ -1,7 +1,9 @@
 // Panels with their breakers and circuits, and panels behind them where one has no room for all.
+
+import { writeCall, writeCalled, writeCharger } from "./both-systems.ts";
 import { Branch, pickKind, type Stretch } from "./branch.ts";
 import { writeFixedLoad, writeTwoLegLoad } from "./fixed-loads.ts";
-import { kindsFor } from "./kind-parts.ts";
+import { kindsFor, type Part } from "./kind-parts.ts";
 import { writeLights } from "./lights.ts";
 import type { Line } from "./lines.ts";
 import { writeDedicated, writeHalfSwitched, writeJunction, writeOutlets, writeTwoHalves } from "./outlets.ts";
@@ -94,6 +96,7 @@ class Board {
 		const word = chance.pick(["panel", "panel", "load-centre"]);
 		site.words.said.add("panel");
 		const run = site.names.fresh("feed");
+		if (site.wish.sides === "both" && chance.maybe(0.6)) site.grounds.push(`${name}.ground`);
 		const written = chance.weigh<Line[]>([
 			[2, [{ text: `${word} ${name} ${`${label} ${panel}`.trim()} from ${feed.from} by ${cable}, ${length}`, below }]],
 			[
@@ -219,7 +222,7 @@ class Board {
 	}
 
 	private drawSort(): Sort {
-		const { chance, left } = this.site;
+		const { chance, left, wish } = this.site;
 		return chance.weigh<Sort>([
 			[6, "outlets"],
 			[left > 1 ? 4 : 0, "lights"],
@@ -230,6 +233,9 @@ class Board {
 			[left > 1 ? 0.7 : 0, "half switched"],
 			[left > 2 ? 1 : 0, "outlets and lights"],
 			[0.3, "later"],
+			[wish.sides === "both" ? 1 : 0, "charger"],
+			[wish.sides === "both" && left > 2 ? 0.5 : 0, "called by direct current"],
+			[wish.sides === "both" && left > 2 ? 0.5 : 0, "calls direct current"],
 		]);
 	}
 
@@ -309,15 +315,15 @@ class Board {
 		const { site } = this;
 		const { chance } = site;
 		const ports = this.taken.size + this.circuits + 4;
-		const bars = [
-			{ kind: chance.pick(kindsFor("neutral bar")), letter: "NB" },
-			{ kind: chance.pick(kindsFor("ground bar")), letter: "GB" },
+		const bars: readonly (readonly [Part, string])[] = [
+			["neutral bar", "NB"],
+			["ground bar", "GB"],
 		];
-		return bars.flatMap(({ kind, letter }): Line[] =>
-			ports > 13 || chance.maybe(0.2)
-				? [{ text: `${site.names.fresh(letter)}: ${site.words.thing(kind, { ports: Math.max(ports, 4) })}` }]
-				: [],
-		);
+		return bars.flatMap(([part, letter]): Line[] => {
+			if (ports <= 13 && !chance.maybe(0.2)) return [];
+			const what = site.words.thing(chance.pick(kindsFor(part)), { ports: Math.max(ports, 4) });
+			return [{ text: `${site.names.fresh(letter)}: ${what}` }];
+		});
 	}
 }
 
@@ -341,6 +347,9 @@ type Sort =
 	| "outlets and lights"
 	| "later"
 	| "two halves"
+	| "charger"
+	| "called by direct current"
+	| "calls direct current"
 	| "two legs"
 	| "shared neutral";
 
@@ -369,6 +378,12 @@ function write(branch: Branch, stretch: Stretch, sort: Sort): void {
 		case "two halves":
 			writeTwoHalves(branch, stretch);
 			return;
+		case "charger":
+			return writeCharger(branch, stretch);
+		case "called by direct current":
+			return writeCalled(branch, stretch);
+		case "calls direct current":
+			return writeCall(branch, stretch);
 		case "two legs":
 			return writeTwoLegLoad(branch, stretch);
 		case "shared neutral": {

@@ -3,13 +3,24 @@
 /** Lanes that meet again in one box are laid out as a net, whose cables cross and at times lie on one line. */
 export const gapsOfNets: readonly string[] = ["cable crossings", "wires on one line"];
 
-/** The share of sheets on which a measure may be broken, by its name: a quarter more than on the day it was counted. */
+/** The share of sheets of a sort on which a measure may be broken: a quarter more than on the day it was counted. */
 export const knownGaps: ReadonlyMap<string, number> = new Map<string, number>([
-	["empty share", 0.41],
-	["crossings in a fallback box, each onward cable", 0.22],
-	["largest empty rectangle", 0.17],
-	["bends a cable between boxes", 0.07],
-	["crossings in a box with its device beside the rows", 0.05],
-	["crossings in a panel", 0.04],
-	["bends a conductor in boxes", 0.02],
+	["wiring: empty share", 0.41],
+	["wiring: crossings in a fallback box, each onward cable", 0.26],
+	["wiring: largest empty rectangle", 0.19],
+	["wiring: bends a cable between boxes", 0.21],
+	["wiring: crossings in a panel", 0.03],
+	["wiring: crossings in a box with its device beside the rows", 0.02],
+	["wiring: bends a conductor in boxes", 0.01],
+	["wiring: text on an edge", 0.01],
+	["one-line: empty share", 0.39],
+	["one-line: largest empty rectangle", 0.11],
+	["direct-current: empty share", 0.77],
+	["direct-current: largest empty rectangle", 0.53],
+	["direct-current: distance of wires side by side", 0.2],
+	["direct-current: bends a cable between boxes", 0.08],
+	["direct-current: crossings in a panel", 0.08],
+	["direct-current: kinks", 0.08],
+	["direct-current: text on text", 0.04],
+	["direct-current: text on wire or line", 0.04],
 ]);

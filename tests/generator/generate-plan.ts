@@ -31,7 +31,11 @@ export function generatePlan(seed: number, said: Partial<Wish> = {}): GeneratedP
 	const title = `plan "Generated plan ${seed}"${chance.maybe(0.2) ? " notation 1" : ""}`;
 	const lines: Line[] = [
 		...(chance.maybe(0.4)
-			? [{ text: `// ${wish.devices} devices, ${wish.sides === "dc" ? "no mains" : wish.supply}, from chance alone. Not for building.` }]
+			? [
+					{
+						text: `// ${wish.devices} devices, ${wish.sides === "dc" ? "no mains" : wish.supply}, from chance alone. Not for building.`,
+					},
+				]
 			: []),
 		{ text: title, below: settings.map((text) => ({ text })) },
 		...[...site.ownCables].map((text) => ({ text })),

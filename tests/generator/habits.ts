@@ -10,7 +10,7 @@ type Habit = (chance: Chance, region: Region) => NonNullable<Facts[string]>;
 export const habits: ReadonlyMap<string, Habit> = new Map<string, Habit>([
 	["metal", (chance) => chance.pick(["copper only", "copper and aluminium"])],
 	["smallest", (_, region) => (region === "us" ? "18 AWG" : "0.5 mm2")],
-	["largest", (chance, region) => (region === "us" ? chance.pick(["1/0", "250 kcmil", "2/0 AWG"]) : "95 mm2")],
+	["largest", (chance, region) => (region === "us" ? chance.pick(["250 kcmil", "4/0 AWG"]) : "120 mm2")],
 	["takes", (chance) => chance.count(2, 3)],
 	["type", (chance) => chance.pick(["type A", "type F"])],
 	["fastening", () => "held down"],

@@ -85,7 +85,10 @@ function directSource({ terminals, loads = [] }: Blueprint, { sort }: SourceSpec
 }
 
 /** The part of what has a place on direct current only, or has a coil that may be on it. */
-function directPart({ system }: Kind, { terminals, links = [], loads, protection, face }: Blueprint): DirectPart | undefined {
+function directPart(
+	{ system }: Kind,
+	{ terminals, links = [], loads, protection, face }: Blueprint,
+): DirectPart | undefined {
 	const traits = new Set(face.traits);
 	if (terminals.some(({ name }) => name === "A1")) return "relay";
 	if (system !== "dc") return undefined;

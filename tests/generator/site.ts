@@ -25,9 +25,11 @@ export class Site {
 	/** Things declared at the left edge that a hop arrives at. */
 	readonly standing: Line[] = [];
 	/** What waits on the mains side for its wires of direct current: inverters, chargers, coils, what is to be bonded. */
-	readonly machines: { readonly name: string; readonly power: number; readonly case: boolean }[] = [];
+	readonly machines: { readonly name: string; readonly power: number }[] = [];
 	readonly chargers: { readonly name: string; readonly amperes: number }[] = [];
+	/** Relays in the mains whose coils are for direct current, and names of relays for direct current whose coils the mains call. */
 	readonly coils: string[] = [];
+	readonly calledByMains: string[] = [];
 	readonly grounds: string[] = [];
 	readonly cases: string[] = [];
 	/** Nominal volts of the bank. */
@@ -53,6 +55,11 @@ export class Site {
 	/** Volts between hot and neutral. */
 	get volts(): number {
 		return this.wish.region === "us" ? 120 : 230;
+	}
+
+	/** Volts of a bank that feeds so many watts without wires as thick as a wrist: those of the bank, or more. */
+	bankFor(watts: number): number {
+		return Math.max(this.bankVolts, watts > 5500 ? 48 : watts > 2700 ? 24 : 12);
 	}
 
 	/** The cables behind a breaker, the same wherever that rating comes again. */

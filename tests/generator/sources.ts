@@ -71,7 +71,9 @@ function fromGenerator(site: Site): Line[] {
 
 function fromInverter(site: Site): Line[] {
 	const amperes = drawInlet(site);
-	const source = declare(site, "inverter", "inv", machineFacts(site, amperes));
+	const facts = machineFacts(site, amperes);
+	const source = declare(site, "inverter", "inv", facts);
+	wireMachine(site, source.name, facts);
 	return [source.line, ...writeBoard(site, { from: source.name, amperes, legs: 1 })];
 }
 
@@ -79,11 +81,13 @@ function fromInverterCharger(site: Site): Line[] {
 	const { chance } = site;
 	const amperes = drawInlet(site);
 	const shore = declare(site, "shore", "shore", { rating: amperes, voltage: sayVolts(site) });
+	const facts = machineFacts(site, amperes);
 	const machine = declare(site, "inverter-charger", "inv", {
-		...machineFacts(site, amperes),
+		...facts,
 		"pass-through": amperes,
 		transfer: chance.pick([undefined, "transfers hot and neutral"]),
 	});
+	wireMachine(site, machine.name, facts);
 	const cable = cablesFor(site.wish, chance, amperes).plain;
 	const length = site.spelling.length(chance.count(5, 60) / 10);
 	return [
@@ -145,9 +149,17 @@ function machineFacts(site: Site, amperes: number): Facts {
 		power,
 		surge: chance.maybe(0.3) ? power * 2 : undefined,
 		efficiency: chance.maybe(0.3) ? chance.count(85, 95) / 100 : undefined,
-		voltages: chance.maybe(0.7) ? [chance.pick([12, 24, 48]), site.volts] : undefined,
+		voltages: chance.maybe(0.7) ? [site.bankFor(power), site.volts] : undefined,
 		bonding: "bonds neutral when inverting",
 	};
+}
+
+/** Its battery side waits for its wires where there is a bank, and its case for a bond at times. */
+function wireMachine(site: Site, name: string, { power }: Facts): void {
+	if (site.wish.sides !== "both" || typeof power !== "number") return;
+	site.bankVolts = site.bankFor(power);
+	site.machines.push({ name, power });
+	if (site.chance.maybe(0.5)) site.cases.push(`${name}.case`);
 }
 
 /** The usual ratings of an inlet or of what stands for one. */

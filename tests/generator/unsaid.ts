@@ -6,12 +6,8 @@ const onPlates = "watts are said";
 const onlyOnBoards = "tied handles are said of plain breakers here";
 
 export const unsaid: ReadonlyMap<string, string> = new Map([
-	["dimmer: negative", "of direct current"],
 	["end: coiled", "a cable end that waits is said plainly"],
 	["end: state", "a cable end that waits is said plainly"],
-	["splice: connector", "joints are said for the whole plan"],
-	["splice: ports", "joints are said for the whole plan"],
-	["splice: rating", "joints are said for the whole plan"],
 	["generator: breaker", makeshift],
 	["inlet: adapter", makeshift],
 	["inlet: floating", makeshift],

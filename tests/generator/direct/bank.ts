@@ -42,7 +42,8 @@ export function writeBank(side: DirectSide): Bank {
 		side.feed("main", string.plus, lead.plus, toPlus);
 		const toMinus: Line[] = [];
 		// One shunt for all: with several strings it stands between two minus buses.
-		if (strings.length === 1 && chance.maybe(0.6)) toMinus.push(side.hop("shunt", "SH", { rating: 500 }, how(side)).line);
+		if (strings.length === 1 && chance.maybe(0.6))
+			toMinus.push(side.hop("shunt", "SH", { rating: 500 }, how(side)).line);
 		if (index === 0) {
 			const reached = side.hop("bus", "minus", bus, length);
 			minus = reached.name;
@@ -117,7 +118,8 @@ function crossed(side: DirectSide): Strings {
 /** So many batteries of one make. */
 function batteries(side: DirectSide, count: number, volts: number): string[] {
 	const { chance } = side.site;
-	const chemistry = volts === 6 ? chance.pick(["agm", "gel", "flooded"]) : chance.pick(["lithium", "lithium", "agm", "gel", "flooded"]);
+	const chemistry =
+		volts === 6 ? chance.pick(["agm", "gel", "flooded"]) : chance.pick(["lithium", "lithium", "agm", "gel", "flooded"]);
 	const facts: Facts = {
 		voltage: chemistry === "lithium" ? (volts * 12.8) / 12 : volts,
 		capacity: chance.pick([undefined, 80, 100, 200, 280]),

@@ -118,14 +118,19 @@ function singleLoad(block: Block): void {
 function relayed(block: Block): void {
 	const { chance } = block.side.site;
 	const branch = block.branch(large);
-	const relay = branch.hop(branch.lines, {
-		kind: chance.pick(kindsFor("relay")),
-		letter: "K",
-		facts: { rating: chance.pick([30, 40, undefined]), ...coil(block) },
-	});
+	const facts = { rating: chance.pick([30, 40, undefined]), ...coil(block) };
+	const relay = branch.hop(branch.lines, { kind: chance.pick(kindsFor("relay")), letter: "K", facts });
 	branch.load(branch.lines, anyLoad(block), "p", 200);
 	block.circuits.push(branch.finish());
 	call(block, relay);
+}
+
+/** A load behind the contact of a relay that stands by itself, and is called from elsewhere. */
+export function writeContact(block: Block, relay: string): void {
+	const branch = block.branch(large);
+	branch.arrive(branch.lines, relay);
+	branch.load(branch.lines, anyLoad(block), "p", 200);
+	block.circuits.push(branch.finish());
 }
 
 /** A relay with a changeover contact: one load while its coil is on, another at rest. */

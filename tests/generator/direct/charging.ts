@@ -8,7 +8,10 @@ import type { DirectSide, Poles } from "./direct-side.ts";
 function filled(side: DirectSide, { plus, minus }: Poles, amperes: number, to: string, isAtBattery = false): void {
 	const fuse = fuseFor(amperes * 1.25);
 	const cable = side.wires.pair({ fuse, amperes, metres: 3 });
-	side.feed("fill", `${plus}, ${minus}`, cable, [side.fuse(fuse, "bolted", isAtBattery).line, side.arrive(to, side.length(0.5, 3))]);
+	side.feed("fill", `${plus}, ${minus}`, cable, [
+		side.fuse(fuse, "bolted", isAtBattery).line,
+		side.arrive(to, side.length(0.5, 3)),
+	]);
 }
 
 /** The next fuse that is made. */
@@ -130,4 +133,3 @@ export function writeAlternator(side: DirectSide, bank: Bank): void {
 export function writeChargers(side: DirectSide, bank: Bank): void {
 	for (const { name, amperes } of side.site.chargers) filled(side, bank, amperes, `${name}.+`);
 }
-

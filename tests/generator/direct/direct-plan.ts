@@ -2,8 +2,8 @@
 import type { Line } from "../lines.ts";
 import type { Site } from "../site.ts";
 import { writeBank } from "./bank.ts";
+import { call, writeContact } from "./branches.ts";
 import { writeAlternator, writeChargers, writeEngine, writeSolar } from "./charging.ts";
-import { call } from "./branches.ts";
 import { DirectSide } from "./direct-side.ts";
 import { writeEarth } from "./earths.ts";
 import { Block, writeBlocks } from "./fuse-blocks.ts";
@@ -13,7 +13,9 @@ import { machineFuse, writeInverters, writeKept, writeWinch } from "./heavy-load
 export function writeDirect(site: Site): Line[] {
 	const { chance } = site;
 	const needed = Math.max(0, ...site.machines.map(({ power }) => machineFuse(power, site.bankVolts)));
-	const main = chance.pick([100, 150, 200, 300, site.wish.region === "us" ? 400 : 350].filter((amperes) => amperes >= needed));
+	const main = chance.pick(
+		[100, 150, 200, 300, site.wish.region === "us" ? 400 : 350].filter((amperes) => amperes >= needed),
+	);
 	const side = new DirectSide(site, main);
 	const bank = writeBank(side);
 	writeInverters(side, bank);
@@ -25,9 +27,10 @@ export function writeDirect(site: Site): Line[] {
 	if (site.left > 3 && bank.post !== "" && chance.maybe(0.25)) writeKept(side, bank);
 	const contactor = site.left > 5 && chance.maybe(0.3) ? writeWinch(side, bank) : undefined;
 	const calls = [...site.coils, ...(contactor === undefined ? [] : [contactor])];
-	if (calls.length > 0) {
+	if (calls.length + site.calledByMains.length > 0) {
 		const block = new Block(side, Math.min(60, main));
 		for (const relay of calls) call(block, relay);
+		for (const relay of site.calledByMains) writeContact(block, relay);
 		block.write(bank, Math.max(0, site.left - 3));
 	}
 	writeBlocks(side, bank, 0);

@@ -72,8 +72,14 @@ export class DirectSide {
 	fuse(amperes: number, where: "bolted" | "near", isAtBattery = false): Reached {
 		const { site } = this;
 		const { chance, wish } = site;
-		const near = wish.region === "us" ? ["within 7 in", "within 6 in", "5 in"] : ["within 15 cm", "12 cm", "within 10 cm"];
-		return this.hop("fuse", "F", this.fuseFacts(amperes, isAtBattery), where === "bolted" ? "bolted" : chance.pick(near));
+		const near =
+			wish.region === "us" ? ["within 7 in", "within 6 in", "5 in"] : ["within 15 cm", "12 cm", "within 10 cm"];
+		return this.hop(
+			"fuse",
+			"F",
+			this.fuseFacts(amperes, isAtBattery),
+			where === "bolted" ? "bolted" : chance.pick(near),
+		);
 	}
 
 	/** The fuse of a solar string: of a class for the volts of any string. */

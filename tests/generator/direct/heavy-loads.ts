@@ -9,7 +9,7 @@ import type { DirectSide } from "./direct-side.ts";
 export function writeInverters(side: DirectSide, { plus, minus }: Bank): void {
 	const { site, wires } = side;
 	const { chance } = site;
-	for (const { name, power, case: hasCase } of site.machines) {
+	for (const { name, power } of site.machines) {
 		const fuse = machineFuse(power, site.bankVolts);
 		const amperes = power / 0.85 / site.bankVolts;
 		const length = side.length(0.5, 1.5);
@@ -23,7 +23,6 @@ export function writeInverters(side: DirectSide, { plus, minus }: Bank): void {
 			side.feed("inv", plus, lead.plus, [side.fuse(fuse, "bolted").line, side.arrive(`${name}.+`, length)]);
 			side.feed("inv", minus, lead.minus, [side.arrive(`${name}.-`, length)]);
 		}
-		if (hasCase) site.cases.push(`${name}.case`);
 	}
 }
 

@@ -100,7 +100,10 @@ export class Wires {
 		return this.site.wish.rules === "boat" ? "yellow" : "black";
 	}
 
-	private sizeFor({ fuse, amperes = 0, metres = 0, volts = this.site.bankVolts }: Carried, largest: (size: Size) => number): Size {
+	private sizeFor(
+		{ fuse, amperes = 0, metres = 0, volts = this.site.bankVolts }: Carried,
+		largest: (size: Size) => number,
+	): Size {
 		const area = (2 * metres * amperes * copperOhms) / (volts * mostLost);
 		const fitting = this.sizes.find((size) => largest(size) >= fuse && size.area >= area);
 		if (fitting !== undefined) return fitting;
