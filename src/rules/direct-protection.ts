@@ -3,8 +3,9 @@ import type { Analysis } from "../analysis/analysis.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { type ExposedLead, findExposedLeads } from "../analysis/direct-leads.ts";
 import { directLimit } from "../analysis/direct-limit.ts";
-import { tellWay } from "../analysis/network.ts";
+import { type Reach, tellWay } from "../analysis/network.ts";
 import { batteryWithin } from "../analysis/own-fuses.ts";
+import type { PoleMap } from "../analysis/poles.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
@@ -100,7 +101,7 @@ export function findThinReturns(analysis: Analysis, code: string): Finding[] {
 		return circuit.loads.flatMap(({ part, between: [positive, negative] }) => {
 			const comes = exposure.get(positive);
 			const device = comes?.device;
-			const reach = direct.poles.reachOf(negative, "neutral");
+			const reach = comes === undefined ? undefined : wayBack(direct.poles, negative, comes.source);
 			if (comes === undefined || device === undefined || reach === undefined) return [];
 			const volts = Math.abs(direct.potentials.between(positive, negative) ?? 12);
 			for (const { by } of reach.edgesTo(negative)) {
@@ -136,6 +137,13 @@ export function findThinReturns(analysis: Analysis, code: string): Finding[] {
 			return [];
 		});
 	});
+}
+
+/** What comes from a source goes back to it, also where another's negative is nearer; of batteries in series to the last one's. */
+function wayBack({ poles, reaches, reachOf }: PoleMap, negative: number, source: string): Reach | undefined {
+	const own = poles.findIndex((pole) => pole.source === source && pole.role === "negative");
+	const reach = reaches[own];
+	return reach?.has(negative) === true ? reach : reachOf(negative, "neutral");
 }
 
 /** Leads on to a device that stands too far from where they begin. */

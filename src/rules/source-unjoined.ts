@@ -2,6 +2,7 @@
 import type { Analysis } from "../analysis/analysis.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { findLoopless, type Loopless } from "../analysis/direct-loops.ts";
+import { reachFrom } from "../analysis/network.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Circuit, Source } from "../circuit/circuit.ts";
@@ -81,11 +82,22 @@ function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 		if (!("hot" in thing) || roughedIn.has(circuit.partByName.get(thing.part)?.run ?? "")) return [];
 		if (![...thing.hot, thing.neutral].some((point) => landed.has(point)))
 			return isAlone ? [] : [tellBare(circuit, thing)];
-		// With nothing on its leads, on a bus with free studs, the plan is not finished.
+		// With nothing on its leads, on a bus with free studs, the plan is not finished; nor where its cable waits, capped.
 		if (!positive.isJoined && !negative.isJoined) return [];
+		if (waits(circuit, direct, thing)) return [];
 		// With no other source there is nothing it should help: its loads tell that nothing reaches them.
 		return positive.sources + negative.sources === 0 ? [] : [tellHalf(circuit, thing, lost)];
 	});
+}
+
+/** Whether a cable that its plus leads to ends capped, for what comes later. */
+function waits({ conductors }: Circuit, { network }: DirectState, { hot }: Source): boolean {
+	const reach = reachFrom(network, hot, () => true);
+	const isReached = (point: number | undefined): boolean => point !== undefined && reach.has(point);
+	return conductors.some(
+		({ ends, role }) =>
+			role === "positive" && ends.some(({ state }) => state === "capped") && ends.some(({ point }) => isReached(point)),
+	);
 }
 
 function tellBare(circuit: Circuit, source: Source): Finding {

@@ -51,7 +51,7 @@ function writeSides(site: Site): Line[] {
 	const { chance, wish } = site;
 	if (wish.sides === "ac") return writeMains(site);
 	if (wish.sides === "dc") return writeDirect(site);
-	const direct = Math.floor(wish.devices * chance.pick([0.3, 0.5, 0.7]));
+	const direct = Math.max(1, Math.floor(wish.devices * chance.pick([0.3, 0.5, 0.7])));
 	site.left -= direct;
 	const mains = writeMains(site);
 	site.left += direct;

@@ -3,6 +3,7 @@ const makeshift = "a makeshift: it brings a note, or asks for what a careful bui
 const late = "opens late, so it protects no people; said of mains only";
 const asInlet = "wired as the pedestal is, which is said";
 const onPlates = "watts are said";
+const seldom = "seldom said, and not yet in the plans of a test run";
 const onlyOnBoards = "tied handles are said of plain breakers here";
 
 export const unsaid: ReadonlyMap<string, string> = new Map([
@@ -22,6 +23,18 @@ export const unsaid: ReadonlyMap<string, string> = new Map([
 	["residual-current-device: delay", late],
 	["residual-current-device: poles", "every one has two"],
 	["ground-fault-breaker: tied", onlyOnBoards],
+	["battery: cells", seldom],
+	["battery: resistance", seldom],
+	["galvanic-isolator", seldom],
+	["galvanic-isolator: rating", seldom],
+	["heater: legs", seldom],
+	["light: legs", seldom],
+	["pump: neutral", seldom],
+	["splice: smallest", seldom],
+	["usb-outlet: legs", seldom],
+	...["apparent power", "dedicated", "legs", "neutral", "power-factor"].map(
+		(name) => [`outlet-12v: ${name}`, "of alternating current"] as const,
+	),
 	["utility", asInlet],
 	...["rating", "voltage", "legs", "earthing", "ground"].map((name) => [`utility: ${name}`, asInlet] as const),
 	...["light", "fan", "pump", "heater", "fridge", "usb-outlet", "load"].flatMap((kind) => [

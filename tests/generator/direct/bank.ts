@@ -24,6 +24,7 @@ export function writeBank(side: DirectSide): Bank {
 	const rating = chance.pick([400, 500, 600].filter((amperes) => amperes >= side.main));
 	const bus: Facts = { rating, studs: chance.pick([undefined, 12]) };
 	const own = side.main / strings.length;
+	side.own = own;
 	// The others feed back into a fault on one lead, so each bears what they give together.
 	const borne = strings.length === 1 ? side.main : Math.max(own, side.main - own);
 	const carried = { fuse: borne };

@@ -14,6 +14,11 @@ function filled(side: DirectSide, { plus, minus }: Poles, amperes: number, to: s
 	]);
 }
 
+/** The most that one thing may give to the bank, for its fuses to carry it for hours. */
+function most({ own }: DirectSide): number {
+	return own * 0.8;
+}
+
 /** The next fuse that is made. */
 export function fuseFor(amperes: number): number {
 	const made = [15, 20, 30, 40, 50, 60, 80, 100, 125, 150, 175, 200, 225, 250, 300, 350, 400];
@@ -35,8 +40,11 @@ export function writeSolar(side: DirectSide, bank: Bank): void {
 	const short = chance.pick([5.9, 6.9, 10.5]);
 	const module: Facts = { power: chance.pick([undefined, Math.round(open * short * 0.8)]), open, short };
 	const amperes = Math.ceil((open * series * short * parallel * 0.85) / bankVolts);
+	// A controller gives no more than its rating, however much the sun offers.
+	const ratings = [10, 15, 20, 30, 40, 50, 60, 85, 100].filter((rating) => rating <= most(side));
+	const given = ratings.find((rating) => rating >= amperes) ?? ratings.at(-1) ?? 10;
 	const controller = side.declare("solar controller", "sun", {
-		rating: [10, 15, 20, 30, 40, 50, 60, 85, 100].find((rating) => rating >= amperes) ?? 100,
+		rating: given,
 		voltage: bankVolts === 12 && chance.maybe(0.4) ? undefined : bankVolts,
 		limit: [50, 75, 100, 150, 250, 450].find((limit) => limit >= open * series * 1.25),
 	});
@@ -57,7 +65,7 @@ export function writeSolar(side: DirectSide, bank: Bank): void {
 		...down,
 		side.arrive(`${controller}.in`, side.length(0.4, 3)),
 	]);
-	filled(side, bank, amperes, `${controller}.out`);
+	filled(side, bank, given, `${controller}.out`);
 }
 
 /** Strings that meet on two buses; from three on each has a fuse of its own. */
@@ -109,7 +117,7 @@ export function writeEngine(side: DirectSide, bank: Bank): { readonly minus: str
 	const rating = chance.pick([60, 80]);
 	const alternator = side.declare("alternator", "alt", { rating, voltage: chance.pick([undefined, 14]) });
 	filled(side, engine, rating, `${alternator}.+`, true);
-	const given = chance.pick([10, 20, 30]);
+	const given = chance.pick([10, 20, 30].filter((amperes) => amperes <= most(side)));
 	const step = side.declare("converter", "step", {
 		rating: given,
 		voltages: bankVolts === 12 && chance.maybe(0.2) ? undefined : [12, bankVolts],
@@ -123,7 +131,7 @@ export function writeEngine(side: DirectSide, bank: Bank): { readonly minus: str
 /** An alternator on the bank itself. */
 export function writeAlternator(side: DirectSide, bank: Bank): void {
 	const { chance, bankVolts } = side.site;
-	const rating = chance.pick([40, 60, 80]);
+	const rating = chance.pick([30, 40, 60, 80].filter((amperes) => amperes <= most(side)));
 	const voltage = bankVolts === 12 ? chance.pick([undefined, 14]) : (bankVolts * 14) / 12;
 	const alternator = side.declare("alternator", "alt", { rating, voltage });
 	filled(side, bank, rating, `${alternator}.+`);

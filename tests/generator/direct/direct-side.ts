@@ -27,10 +27,13 @@ export class DirectSide {
 	readonly lines: Line[] = [];
 	/** Amperes of the fuse ahead of the buses. */
 	readonly main: number;
+	/** Amperes of the fuse of each string of the bank: what fills it gives no more. */
+	own: number;
 
 	constructor(site: Site, main: number) {
 		this.site = site;
 		this.main = main;
+		this.own = main;
 		this.wires = new Wires(site);
 	}
 
