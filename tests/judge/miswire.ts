@@ -14,7 +14,7 @@ export interface Miswired {
 /** Miswired plan number `seed`, of two to eight devices. */
 export function miswire(seed: number): Miswired {
 	const chance = new Chance(seed ^ 0x2c1b_3c6d);
-	const { text } = generatePlan(seed, { devices: chance.count(2, 8) });
+	const { text } = generatePlan(seed, { devices: chance.count(2, 8), sides: "ac" });
 	const reworded = chance.maybe(0.35) ? reword(text, chance) : undefined;
 	if (reworded !== undefined) return reworded;
 	const { circuit } = checkPlan(text, "plan").analysis;
