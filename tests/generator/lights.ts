@@ -1,8 +1,9 @@
 // Circuits of lights: a switch first in line, loops from the light to its switch, three-way pairs with four-ways between, dimmers.
 
+import { certain } from "../../src/base/certain.ts";
 import type { Kind } from "../../src/kinds/kind.ts";
 import { type Branch, pickKind, type Stretch, takes } from "./branch.ts";
-import { kindsFor } from "./kind-parts.ts";
+import { blueprintOf, kindsFor } from "./kind-parts.ts";
 import { writeOutlets } from "./outlets.ts";
 import type { Site } from "./site.ts";
 import type { Facts } from "./words.ts";
@@ -21,9 +22,14 @@ export function writeLights(branch: Branch, stretch: Stretch, count: number): vo
 }
 
 /** So many lights one behind the other, in a row at times. */
-function writeRow(branch: Branch, stretch: Stretch, count: number, left: readonly string[] = []): string {
+function writeRow(
+	branch: Branch,
+	stretch: Stretch,
+	count: number,
+	left: readonly string[] = [],
+	kind = lightKind(branch.site),
+): string {
 	const { site } = branch;
-	const kind = lightKind(site);
 	if (count > 1 && site.chance.maybe(0.4)) {
 		const row = { kind, facts: { power: branch.drawPower(kind, 0.2, count, 20) }, row: count, letter: "l", left };
 		return branch.hop(stretch, row);
@@ -46,6 +52,14 @@ function ratedFacts(branch: Branch, kind: Kind): Facts {
 	const power = branch.drawPower(kind, 0.2);
 	const current = Math.floor((power / volts) * 100) / 100;
 	return current >= 0.01 && chance.maybe(0.1) ? { current } : { power };
+}
+
+/** What a dimmer is made for: a fan behind it hums and runs hot. */
+export function dimmable(): Kind {
+	return certain(
+		kindsFor("load").find((kind) => blueprintOf(kind).face.traits.includes("light")),
+		"a light",
+	);
 }
 
 function lightKind(site: Site) {
@@ -85,7 +99,7 @@ function dimmed(branch: Branch, stretch: Stretch, count: number): void {
 		facts: { rating: chance.pick([undefined, 15]) },
 		letter: "s",
 	});
-	writeRow(branch, stretch, count);
+	writeRow(branch, stretch, count, [], dimmable());
 }
 
 /** Power at the light: a cable goes on to the switch and back, its neutral core marked as the hot it is. */

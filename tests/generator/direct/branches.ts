@@ -2,6 +2,7 @@
 import type { Kind } from "../../../src/kinds/kind.ts";
 import { takes } from "../branch.ts";
 import { kindsFor } from "../kind-parts.ts";
+import { dimmable } from "../lights.ts";
 import type { Line } from "../lines.ts";
 import type { DirectBranch } from "./direct-branch.ts";
 import { Block } from "./fuse-blocks.ts";
@@ -75,7 +76,7 @@ function dimmedLights(block: Block, left: number): void {
 			negative: chance.maybe(0.5) || undefined,
 		},
 	});
-	inRow(branch, branch.lines, lightKind(block), Math.min(chance.count(1, 4), left - 1));
+	inRow(branch, branch.lines, dimmable(), Math.min(chance.count(1, 4), left - 1));
 	block.circuits.push(branch.finish());
 }
 
