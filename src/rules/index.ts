@@ -1,5 +1,6 @@
 // Every rule in its group, groups and rules in the order in which they are told: what opens a fault first, workmanship last.
 import { backFeedUnfastened } from "./back-feed-unfastened.ts";
+import { batteriesUnequal } from "./batteries-unequal.ts";
 import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
 import { cableUnsuited } from "./cable-unsuited.ts";
@@ -47,6 +48,7 @@ import { receptacleDimmed } from "./receptacle-dimmed.ts";
 import { receptacleRatingWrong } from "./receptacle-rating-wrong.ts";
 import type { Rule } from "./rule.ts";
 import { seriesTapped } from "./series-tapped.ts";
+import { shuntBypassed } from "./shunt-bypassed.ts";
 import { slackTooShort } from "./slack-too-short.ts";
 import { sourceUnjoined } from "./source-unjoined.ts";
 import { strandsUnterminated } from "./strands-unterminated.ts";
@@ -113,6 +115,8 @@ const loads: readonly Rule[] = [
 	dedicatedCircuitShared,
 ];
 const workmanship: readonly Rule[] = [
+	shuntBypassed,
+	batteriesUnequal,
 	colourMisleading,
 	endLoose,
 	cappedEndLive,

@@ -39,7 +39,7 @@ feed bank-minus from bank.- by single 6 AWG black
 `,
 	],
 	right: [
-		`battery house lithium 12.8 V 100 Ah
+		`battery house agm 12.6 V 100 Ah
 battery bank agm 12 V 100 Ah
 feed house-plus from house.+ by single 6 AWG red
   within 7 in to F1: fuse class-T 60 A
