@@ -14,6 +14,7 @@ import { conductorsTooFew } from "./conductors-too-few.ts";
 import { coverWrong } from "./cover-wrong.ts";
 import { dedicatedCircuitShared } from "./dedicated-circuit-shared.ts";
 import { deviceUndersized } from "./device-undersized.ts";
+import { disconnectionMissing } from "./disconnection-missing.ts";
 import { earthFaultUnopened } from "./earth-fault-unopened.ts";
 import { enclosureUnbonded } from "./enclosure-unbonded.ts";
 import { endContradicted } from "./end-contradicted.ts";
@@ -24,6 +25,7 @@ import { groundFaultMissing } from "./ground-fault-missing.ts";
 import { groundUndersized } from "./ground-undersized.ts";
 import { inletLive } from "./inlet-live.ts";
 import { interruptingRatingLow } from "./interrupting-rating-low.ts";
+import { isolatorBypassed } from "./isolator-bypassed.ts";
 import { jointSizeWrong } from "./joint-size-wrong.ts";
 import { jointUnboxed } from "./joint-unboxed.ts";
 import { jointUndersized } from "./joint-undersized.ts";
@@ -58,6 +60,7 @@ import { supplyMissing } from "./supply-missing.ts";
 import { switchInNeutral } from "./switch-in-neutral.ts";
 import { switchWithoutEffect } from "./switch-without-effect.ts";
 import { systemsMixed } from "./systems-mixed.ts";
+import { systemsUnseparated } from "./systems-unseparated.ts";
 import { terminalMetalWrong } from "./terminal-metal-wrong.ts";
 import { terminalOverfilled } from "./terminal-overfilled.ts";
 import { voltageRatingLow } from "./voltage-rating-low.ts";
@@ -94,7 +97,14 @@ const neutral: readonly Rule[] = [
 	bondMissing,
 	bondDoubled,
 ];
-const ground: readonly Rule[] = [groundBroken, enclosureUnbonded, conductorsTooFew, cableUnsuited, groundUndersized];
+const ground: readonly Rule[] = [
+	groundBroken,
+	enclosureUnbonded,
+	conductorsTooFew,
+	cableUnsuited,
+	groundUndersized,
+	isolatorBypassed,
+];
 const groundFault: readonly Rule[] = [lineLoadReversed, groundFaultMissing, earthFaultUnopened];
 const sources: readonly Rule[] = [
 	inletLive,
@@ -113,8 +123,10 @@ const loads: readonly Rule[] = [
 	receptacleRatingWrong,
 	receptacleDimmed,
 	dedicatedCircuitShared,
+	disconnectionMissing,
 ];
 const workmanship: readonly Rule[] = [
+	systemsUnseparated,
 	shuntBypassed,
 	batteriesUnequal,
 	colourMisleading,

@@ -1,0 +1,86 @@
+// A galvanic isolator round which the ground goes by another way, so that it keeps nothing apart.
+import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { joinWhere } from "../analysis/joined-sets.ts";
+import { type Edge, reachFrom } from "../analysis/network.ts";
+import { notABond } from "../analysis/poles.ts";
+import { certain } from "../base/certain.ts";
+import { type Finding, finding } from "../base/finding.ts";
+import type { Circuit, Part } from "../circuit/circuit.ts";
+import { dead } from "./meter-test.ts";
+import { findOverModes } from "./over-modes.ts";
+import type { Rule } from "./rule.ts";
+
+const jetty = (more: string): string => `plan "Jetty"
+  rules boat
+inlet dock 30 A 120 V
+feed supply from dock by triplex 10 AWG
+  2 ft to GI: galvanic-isolator 30 A
+  6 ft to AC
+panel AC main 30 A two-pole 30 mA
+hull plate
+bond mains-ground from AC.ground by single 8 AWG green
+  6 ft to plate
+circuit lamps from AC breaker 15 A by triplex 14 AWG
+  6 ft to l1: light 9 W
+${more}`;
+
+export const isolatorBypassed: Rule = {
+	code: "isolator-bypassed",
+	level: "error",
+	what: "The grounds on both sides of a galvanic isolator are joined by another way too.",
+	why: "The small direct current between the boats of a harbour flows round it, and eats the metal under water as if it were not there.",
+	help: "Lead every ground and bond of the boat to the isolator's load side alone.",
+	basis: "ABYC E-11 and A-28, recalled; common practice",
+	meter: [
+		dead(
+			"from the ground of the inlet to that of the boat, with the shore cord off and one lead of the isolator taken off",
+			"continuity",
+		),
+	],
+	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
+	wrong: [jetty("bond dock-ground from dock.ground by single 8 AWG green\n  4 ft to plate\n")],
+	right: [jetty("")],
+	check: (analysis) => {
+		const isolators = analysis.circuit.parts.filter(({ kind }) => kind === "galvanic-isolator");
+		if (isolators.length === 0) return [];
+		return findOverModes(analysis, (state) => checkMode(analysis, state, isolators));
+	},
+};
+
+function checkMode({ circuit }: Analysis, { network }: ModeState, isolators: readonly Part[]): Finding[] {
+	const names = new Set(isolators.map(({ name }) => name));
+	const past = (edge: Edge): boolean =>
+		notABond(edge) && isGrounding(circuit, edge) && (edge.by.kind === "conductor" || !names.has(edge.by.link.part));
+	const joined = joinWhere(network, past);
+	return isolators.flatMap((part) => {
+		const [line, load] = part.points;
+		if (line === undefined || load === undefined || !joined.isJoined(line, load)) return [];
+		const reach = reachFrom(network, [line], past);
+		const first = reach
+			.edgesTo(load)
+			.flatMap(({ by }) => (by.kind === "conductor" ? [certain(circuit.conductors[by.index], "a conductor")] : []))
+			.toSorted((one, other) => Number(other.cable !== undefined) - Number(one.cable !== undefined));
+		const names = first.map(({ name }) => name).slice(0, 3);
+		return [
+			finding({
+				code: isolatorBypassed.code,
+				level: "error",
+				title: `The ground goes round ${part.name}${names.length === 0 ? "" : `, by way of ${names.join(" and ")}`}`,
+				span: part.span,
+				label: "the ground goes round it",
+				also: first.slice(0, 3).map(({ span, name }) => ({ span, label: name })),
+				marks: [part.name, ...names],
+				path: reach.pathTo(load),
+				why: isolatorBypassed.why,
+				help: `Take off what joins the two sides of ${part.name}, and land it on its load side.`,
+				basis: isolatorBypassed.basis,
+				key: `${isolatorBypassed.code}@${part.name}`,
+			}),
+		];
+	});
+}
+
+/** A way between grounds, and through whatever metal joins them. */
+function isGrounding({ points }: Circuit, { from, to }: Edge): boolean {
+	return points[from]?.role === "ground" && points[to]?.role === "ground";
+}
