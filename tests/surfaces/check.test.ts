@@ -1,8 +1,9 @@
 import * as fs from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import type { CheckPlan } from "../../src/surfaces/checker.ts";
 import type { Reading } from "../../src/surfaces/files/read.ts";
-import { makeFolder, run } from "./stand-in.ts";
+import { findWords, makeFolder, run } from "./stand-in.ts";
 
 function folderWith(files: Readonly<Record<string, string>>): string {
 	const folder = makeFolder();
@@ -182,5 +183,32 @@ describe("colours", () => {
 		[["--as", "json", "--color", "always"], 80, {}, false],
 	])("%j on %s columns with %j: %s", async (words, columns, environment, expected) => {
 		expect(await colours(words, columns, environment)).toBe(expected);
+	});
+});
+
+describe("lines to write", () => {
+	const offering: CheckPlan = (text, file, find) => ({
+		...findWords(text, file, find),
+		repairs: async ({ left }) =>
+			new Map(left === 0 ? [] : [[`error-written@${file}:1:1`, [{ line: 1, instead: 1, lines: ["fine"] }]]]),
+	});
+	const plans = (count: number) =>
+		Object.fromEntries(Array.from({ length: count }, (_, index) => [`p${index}.ferrule`, "error"]));
+	const check = (count: number, form: string) =>
+		run(folderWith(plans(count)), ["check", ".", "--as", form], { checkPlan: offering });
+
+	test("are in the reports that have room for them", async () => {
+		expect((await check(2, "text")).output).toContain(
+			"     write  once it is wired so, in place of line 1\n         1  fine\n",
+		);
+		const { findings } = JSON.parse((await check(2, "json")).output);
+		expect(findings[1].repair).toEqual([{ line: 1, instead: 1, lines: ["fine"] }]);
+		expect((await check(1, "sarif")).output).toContain('"repair"');
+		expect((await check(1, "short")).output).toBe("p0.ferrule:1:1: error-written The word error stands here\n");
+	});
+
+	test("are looked for where few plans are checked", async () => {
+		expect((await check(10, "text")).output).toContain("     write  ");
+		expect((await check(11, "text")).output).not.toContain("     write  ");
 	});
 });

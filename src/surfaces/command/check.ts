@@ -7,9 +7,9 @@ import { writeShort } from "../report/short.ts";
 import { writeText } from "../report/text.ts";
 import { status } from "../status.ts";
 import { readInputs } from "./inputs.ts";
-import { type Judgement, judgeAll, statusOf } from "./judge.ts";
+import { judgeEach, statusOf, type Verdict } from "./judge.ts";
 import { asReportOption, colourOption, failOnOption, libraryOption, reportForms, stdinNameOption } from "./options.ts";
-import { addRepairs } from "./repairs.ts";
+import { addRepairs, mostRepaired, mostTrials } from "./repairs.ts";
 import { chooseSetting } from "./setting.ts";
 import { type Call, choiceOf, type Verb } from "./verb.ts";
 import type { World } from "./world.ts";
@@ -34,38 +34,43 @@ export const check: Verb = {
 	run: async (call, world) => {
 		const inputs = await readInputs(call, world);
 		if (inputs.status === status.interrupted) return status.interrupted;
-		const judgements = await judgeAll(inputs.plans, world);
-		if (judgements === undefined) return status.interrupted;
-		if (judgements.length > 0) await writeReport(judgements, call, world);
-		return inputs.status === status.fine ? statusOf(judgements, call) : inputs.status;
+		const form = choiceOf(call, asReportOption.name, reportForms);
+		const budget = { left: formsWithRepairs.has(form) && inputs.plans.length <= mostRepaired ? mostTrials : 0 };
+		const verdicts = await judgeEach(inputs.plans, world, (judgement) => addRepairs(judgement, budget));
+		if (verdicts === undefined) return status.interrupted;
+		if (verdicts.length > 0) writeReport(verdicts, form, call, world);
+		return inputs.status === status.fine ? statusOf(verdicts, call) : inputs.status;
 	},
 };
 
-async function writeReport(judgements: readonly Judgement[], call: Call, world: World): Promise<void> {
-	switch (choiceOf(call, asReportOption.name, reportForms)) {
+/** Those in which there is room for lines to write. */
+const formsWithRepairs: ReadonlySet<string> = new Set(["text", "json", "sarif"]);
+
+function writeReport(verdicts: readonly Verdict[], form: (typeof reportForms)[number], call: Call, world: World): void {
+	switch (form) {
 		case "text":
-			world.output.write(writeText(await addRepairs(judgements), chooseSetting(call, world, world.output)));
+			world.output.write(writeText(verdicts, chooseSetting(call, world, world.output)));
 			break;
 		case "short":
-			writeLines(writeShort(judgements), judgements, world);
+			writeLines(writeShort(verdicts), verdicts, world);
 			break;
 		case "github":
-			writeLines(writeGithub(judgements), judgements, world);
+			writeLines(writeGithub(verdicts), verdicts, world);
 			break;
 		case "json":
-			world.output.write(writeJson(await addRepairs(judgements)));
+			world.output.write(writeJson(verdicts));
 			break;
 		case "sarif":
-			world.output.write(writeSarif(await addRepairs(judgements), world.pages(), world.version));
+			world.output.write(writeSarif(verdicts, world.pages(), world.version));
 	}
 }
 
 /** A line a finding; how many there are is a message. */
 function writeLines(
 	{ text, leftOut }: { readonly text: string; readonly leftOut: number },
-	judgements: readonly Judgement[],
+	verdicts: readonly Verdict[],
 	world: World,
 ): void {
 	world.output.write(text);
-	world.messages.write(`${summarise(judgements, leftOut)}\n`);
+	world.messages.write(`${summarise(verdicts, leftOut)}\n`);
 }

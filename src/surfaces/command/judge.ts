@@ -9,12 +9,16 @@ import { failLevels, failOnOption } from "./options.ts";
 import { type Call, choiceOf } from "./verb.ts";
 import type { World } from "./world.ts";
 
-/** A report with the checked plan it came from; undefined where too little was read or understood to draw or show anything. */
-export interface Judgement extends PlanReport {
+/** A report, with whether enough was read and understood to draw or show anything. */
+export interface Verdict extends PlanReport {
 	readonly understood: boolean;
-	readonly checked: CheckedPlan | undefined;
 	readonly used: ReadonlyMap<string, string>;
 	readonly input: PlanInput;
+}
+
+/** A verdict with the checked plan it came from; undefined where nothing was understood. */
+export interface Judgement extends Verdict {
+	readonly checked: CheckedPlan | undefined;
 }
 
 /** The report on one plan. */
@@ -36,27 +40,40 @@ export function judge(input: PlanInput, world: World): Judgement {
 	};
 }
 
-/**
- * The reports on all plans; undefined when the user interrupted. A file of a folder that wires nothing and that another plan uses
- * is no plan by itself: it was checked with the plan that uses it.
- */
-export async function judgeAll(inputs: readonly PlanInput[], world: World): Promise<Judgement[] | undefined> {
-	const judgements: Judgement[] = [];
+/** The reports on all plans; undefined when the user interrupted. */
+export function judgeAll(inputs: readonly PlanInput[], world: World): Promise<Judgement[] | undefined> {
+	return judgeEach(inputs, world, async (judgement) => judgement);
+}
+
+/** Of the report on each plan what `keep` makes of it; undefined when the user interrupted. */
+export async function judgeEach<Kept extends Verdict>(
+	inputs: readonly PlanInput[],
+	world: World,
+	keep: (judgement: Judgement) => Promise<Kept>,
+): Promise<Kept[] | undefined> {
+	const kept: Kept[] = [];
 	for (const input of inputs) {
 		if (await world.interrupted()) return undefined;
-		judgements.push(judge(input, world));
+		kept.push(await keep(judge(input, world)));
 	}
-	const used = new Set(judgements.flatMap((judgement) => [...judgement.used.keys()]));
-	return judgements.filter(({ input, understood, file }) => understood || !input.found || !used.has(file));
+	return leaveOutShared(kept);
+}
+
+/**
+ * A file of a folder that wires nothing and that another plan uses is no plan by itself: it was checked with the plan that uses it.
+ */
+export function leaveOutShared<Kept extends Verdict>(verdicts: readonly Kept[]): Kept[] {
+	const used = new Set(verdicts.flatMap((verdict) => [...verdict.used.keys()]));
+	return verdicts.filter(({ input, understood, file }) => understood || !input.found || !used.has(file));
 }
 
 /** The exit status for what was found, by the level that the call asks for; a plan in which nothing can be wired counts as a finding. */
-export function statusOf(judgements: readonly Judgement[], call: Call): number {
+export function statusOf(verdicts: readonly Verdict[], call: Call): number {
 	const level = choiceOf(call, failOnOption.name, failLevels);
 	if (level === "never") return status.fine;
 	// Nothing in it was checked: that is no plan that passes.
-	if (judgements.some((judgement) => judgement.checked === undefined)) return status.findings;
-	return judgements.some((judgement) => reaches(judgement.findings, level)) ? status.findings : status.fine;
+	if (verdicts.some(({ understood }) => !understood)) return status.findings;
+	return verdicts.some(({ findings }) => reaches(findings, level)) ? status.findings : status.fine;
 }
 
 /** The exit status of a verb that makes something of each plan: a plan of which nothing can be made is a finding, whatever the level. */
