@@ -95,8 +95,14 @@ function pickPart(
 	const other = system === "ac" ? "dc" : "ac";
 	const isForeign = (role: Role): boolean => systemOfRole(role) === other;
 	const drawn = new Set(cables.flatMap(({ conductors }) => conductors));
-	for (const { index, cable, role } of circuit.conductors)
-		if (cable === undefined && !isForeign(role)) drawn.add(index);
+	const elsewhere = splicesOfOthers(circuit, drawn);
+	for (const { index, cable, role, ends } of circuit.conductors)
+		if (
+			cable === undefined &&
+			!isForeign(role) &&
+			!ends.some(({ point }) => point !== undefined && elsewhere.has(point))
+		)
+			drawn.add(index);
 	const landed = new Set<number>();
 	for (const index of drawn)
 		for (const { point } of circuit.conductors[index]?.ends ?? []) if (point !== undefined) landed.add(point);
@@ -115,7 +121,8 @@ function pickPart(
 			const points = part.points.filter((index) => isShown(part, index));
 			return points.length > 0 || part.points.length === 0 ? [{ ...part, points }] : [];
 		});
-	const isThere = (index: number): boolean => landed.has(index) || !isForeign(circuit.points[index]?.role ?? "ground");
+	const isThere = (index: number): boolean =>
+		landed.has(index) || (!isForeign(circuit.points[index]?.role ?? "ground") && !elsewhere.has(index));
 	const kept: Circuit = {
 		...circuit,
 		enclosures,
@@ -133,6 +140,18 @@ function pickPart(
 		shows: { conductor: (index) => drawn.has(index), splice: isThere },
 		shared: new Set(enclosures.flatMap(({ name }) => (carried.get(name)?.size === 2 ? [name] : []))),
 	};
+}
+
+/** Splices, of grounds too, in which only cables of the other system's sheets meet. */
+function splicesOfOthers({ points, conductors }: Circuit, drawn: ReadonlySet<number>): ReadonlySet<number> {
+	const met = new Set<number>();
+	const own = new Set<number>();
+	for (const { index, cable, ends } of conductors) {
+		if (cable === undefined) continue;
+		for (const { point } of ends)
+			if (point !== undefined && points[point]?.kind === "splice") (drawn.has(index) ? own : met).add(point);
+	}
+	return new Set([...met].filter((point) => !own.has(point)));
 }
 
 /** What each enclosure's terminals, joints and cores are for. */

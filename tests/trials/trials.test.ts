@@ -33,9 +33,7 @@ const trials: readonly Trial[] = [
 		gaps: [
 			"wiring-P1: empty share",
 			"direct-current: kinks",
-			"direct-current: crossings in a panel",
 			"direct-current: empty share",
-			"direct-current: largest empty rectangle",
 			"one-line: empty share",
 			"one-line: largest empty rectangle",
 		],
@@ -46,9 +44,6 @@ const trials: readonly Trial[] = [
 		gaps: [
 			"wiring-MP: empty share",
 			"wiring-IP: crossings in a fallback box, each onward cable",
-			"wiring-IP: largest empty rectangle",
-			"direct-current: empty share",
-			"direct-current: largest empty rectangle",
 			"one-line: empty share",
 		],
 	},

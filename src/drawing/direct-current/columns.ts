@@ -7,12 +7,16 @@ export type Column = 0 | 1 | 2 | 3 | 4 | 5 | 6;
 
 /** The order of a net. */
 export interface NetOrder {
+	/** The batteries that the sheet is read from. */
+	readonly bank: readonly string[];
 	/** Undefined for what stands wherever its conductors are: stubs, flags and the ends of sheaths. */
 	readonly columnOf: (node: string) => Column | undefined;
 	/** The end of a run that is drawn on its left. */
 	readonly startOf: (run: Run) => 0 | 1;
 	/** The end of a run that power comes from: that on its left, but where the run is turned. */
 	readonly sourceOf: (run: Run) => 0 | 1;
+	/** The wall of its box that an end of a run is drawn at. */
+	readonly sideOf: (run: Run, end: 0 | 1) => "left" | "right";
 }
 
 /** How far power has come from the battery: to the first bus, from there to what it feeds, and beyond. */
@@ -29,8 +33,6 @@ interface Found {
 export function orderNet({ nodes }: DirectNet): NetOrder {
 	const byName = new Map(nodes.map((node) => [node.name, node]));
 	const found = new Map<string, Found>();
-	const carriesPower = ({ conductors, sort }: Run): boolean =>
-		sort === "strap" || conductors.some(({ role }) => role !== "negative" && role !== "ground");
 	const isAny = (): boolean => true;
 	/** Nearest first, so that what several ways lead to is reached by the shortest. */
 	const spread = (starts: readonly string[], passes: (run: Run) => boolean): void => {
@@ -47,9 +49,9 @@ export function orderNet({ nodes }: DirectNet): NetOrder {
 				const node = byName.get(name);
 				const here = found.get(name);
 				if (node === undefined || here === undefined || node.kind === "stub" || node.kind === "flag") continue;
-				for (const { run, end } of node.meetings) {
+				for (const { run, end, isControl } of node.meetings) {
 					const next = byName.get(run.ends[end === 0 ? 1 : 0]);
-					if (next === undefined || found.has(next.name) || !passes(run)) continue;
+					if (isControl || next === undefined || found.has(next.name) || !passes(run)) continue;
 					found.set(next.name, reachNode(next, here));
 					wait(next.name);
 				}
@@ -92,7 +94,15 @@ export function orderNet({ nodes }: DirectNet): NetOrder {
 	};
 	const isStub = (node: DirectNode | undefined): boolean => node?.kind === "stub" || node?.kind === "flag";
 	const isFar = (name: string): boolean => (found.get(name)?.column ?? 0) === 6;
-	const startOf = ({ ends: [from, to] }: Run): 0 | 1 => {
+	const worked = new Map(
+		nodes.flatMap(({ meetings }) =>
+			meetings.flatMap(({ run, end, isControl }) => (isControl ? [[run, end] as const] : [])),
+		),
+	);
+	const startOf = (run: Run): 0 | 1 => {
+		const coil = worked.get(run);
+		if (coil !== undefined) return coil === 0 ? 1 : 0;
+		const [from, to] = run.ends;
 		const [one, other] = [byName.get(from), byName.get(to)];
 		// A stub stands behind what it hangs on, whichever way that is written; before it at a load, behind which nothing is.
 		if (isStub(one)) return isFar(to) ? 0 : 1;
@@ -101,19 +111,36 @@ export function orderNet({ nodes }: DirectNet): NetOrder {
 		if (first[0] >= 0 && second[0] >= 0 && first[0] !== second[0]) return first[0] < second[0] ? 0 : 1;
 		return first[1] <= second[1] ? 0 : 1;
 	};
-	return { columnOf: (name) => found.get(name)?.column, startOf, sourceOf: startOf };
+	return {
+		bank: banks[0]?.names ?? [],
+		columnOf: (name) => found.get(name)?.column,
+		startOf,
+		sourceOf: startOf,
+		sideOf: (run, end) => (startOf(run) === end ? "right" : "left"),
+	};
 }
 
-/** The order with some nodes, and all runs that meet them, turned round: they stand left of what feeds them. */
-export function turnOrder(order: NetOrder, turned: ReadonlySet<string>): NetOrder {
+/** Whether it brings power, and is no return. */
+export function carriesPower({ conductors, sort }: Run): boolean {
+	return sort === "strap" || conductors.some(({ role }) => role !== "negative" && role !== "ground");
+}
+
+/**
+ * The order with some nodes, and all runs that meet them, turned round: they stand left of what feeds them. Runs of `returns` leave the
+ * right walls of both their boxes.
+ */
+export function turnOrder(order: NetOrder, turned: ReadonlySet<string>, returns: ReadonlySet<Run>): NetOrder {
+	const startOf = (run: Run): 0 | 1 => {
+		const source = order.sourceOf(run);
+		if (!run.ends.some((name) => turned.has(name))) return source;
+		return source === 0 ? 1 : 0;
+	};
 	return {
+		bank: order.bank,
 		columnOf: (name) => (turned.has(name) ? undefined : order.columnOf(name)),
-		startOf: (run) => {
-			const source = order.sourceOf(run);
-			if (!run.ends.some((name) => turned.has(name))) return source;
-			return source === 0 ? 1 : 0;
-		},
+		startOf,
 		sourceOf: order.sourceOf,
+		sideOf: (run, end) => (startOf(run) === end || returns.has(run) ? "right" : "left"),
 	};
 }
 

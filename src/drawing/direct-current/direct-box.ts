@@ -5,7 +5,7 @@ import type { Mark, Paint, TextMark, XY } from "../scene.ts";
 import { textWidth } from "../text-metrics.ts";
 import { screwRadius, type } from "../wiring/dimensions.ts";
 import type { Anchor } from "../wiring/place-badges.ts";
-import type { Meeting } from "./net.ts";
+import { coilEnds, type Meeting } from "./net.ts";
 
 /** A box, its upper left corner at the origin. */
 export interface DirectBox {
@@ -126,8 +126,6 @@ export function terminalLetters(terminal: Terminal): string {
 	return terminal.role === "ground" ? `${side}G` : terminal.terminal.toUpperCase();
 }
 
-/** The ends of a coil, as they are marked. */
-const coilEnds: ReadonlySet<string> = new Set(["A1", "A2"]);
 const signs: Partial<Record<Terminal["role"], string>> = { positive: "+", negative: "−" };
 
 /** The width that a line of words needs, with a little reserve. */

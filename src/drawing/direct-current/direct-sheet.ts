@@ -76,8 +76,9 @@ export function prepareDirect(
 	const boxes = drawBoxes(drawing, net, straight, elsewhere);
 	const storeys = planStoreys(net, straight, boxes);
 	const turned = new Set(storeys.flatMap((storey) => [...storey.turned]));
-	if (turned.size === 0) return { drawing, net, order: straight, boxes, storeys };
-	const order = turnOrder(straight, turned);
+	const returns = new Set(storeys.flatMap((storey) => storey.returns));
+	if (turned.size === 0 && returns.size === 0) return { drawing, net, order: straight, boxes, storeys };
+	const order = turnOrder(straight, turned, returns);
 	return { drawing, net, order, boxes: drawBoxes(drawing, net, order, elsewhere), storeys };
 }
 

@@ -18,7 +18,7 @@ export function drawBoxes(
 	const sided = ({ meetings }: DirectNode): SidedMeeting[] =>
 		meetings.map((meeting) => ({
 			...meeting,
-			side: order.startOf(meeting.run) === meeting.end ? "right" : "left",
+			side: order.sideOf(meeting.run, meeting.end),
 			isOnward: order.sourceOf(meeting.run) === meeting.end,
 		}));
 	const farName = ({ run, end }: SidedMeeting): string => run.ends[end === 0 ? 1 : 0];

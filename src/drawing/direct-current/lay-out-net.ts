@@ -8,6 +8,7 @@ import { straighten } from "../wiring/places.ts";
 import { busHead, studInset, studPitch } from "./bus-box.ts";
 import type { NetOrder } from "./columns.ts";
 import type { DirectBox, Dock } from "./direct-box.ts";
+import { drawTogether } from "./draw-together.ts";
 import type { Storey } from "./fold.ts";
 import type { DirectNet, DirectNode, Run } from "./net.ts";
 import { layOutPlainly } from "./plain-layout.ts";
@@ -39,6 +40,21 @@ export interface PlacedDock {
 	readonly tips: readonly XY[];
 	readonly hasGland: boolean;
 }
+/** What is laid out, so far: a run that is cut between storeys has a way in each, that is open where it was cut. */
+export interface LaidNet {
+	readonly boxes: readonly PlacedBox[];
+	readonly ways: readonly Way[];
+}
+export interface Way {
+	readonly run: Run;
+	/** The end of the run that it starts at. */
+	readonly start: 0 | 1;
+	/** The boxes at its ends. */
+	readonly from?: string;
+	readonly to?: string;
+	readonly points: readonly XY[];
+	readonly tag?: Box;
+}
 export interface DirectLayout {
 	readonly boxes: readonly PlacedBox[];
 	readonly runs: readonly PlacedRun[];
@@ -62,8 +78,7 @@ async function layOutInLayers(
 ): Promise<DirectLayout | undefined> {
 	const { nodes, runs } = net;
 	if (nodes.length > mostBoxes || runs.length > mostCables) return undefined;
-	const { graph, boxes, endOf } = makeGraph(net, order, boxOf, storeys);
-	const feeds = storeys.flatMap((storey) => storey.feeds);
+	const { graph, boxes, cuts } = makeGraph(net, order, boxOf, storeys);
 	// The layout engine takes long to load: only a sheet that it lays out needs it.
 	const { layOutGraph } = await import("../wiring/layered.ts");
 	const laid = await layOutGraph(graph);
@@ -79,36 +94,53 @@ async function layOutInLayers(
 		});
 		return { node, box, x: Math.round(spot.x), y: Math.round(spot.y), docks };
 	});
-	const ways = runs.map((run, index): PlacedRun => {
-		const start = order.startOf(run);
+	const spotOf = ({ node, port }: EngineEnd): { readonly at: XY; readonly box?: string } => {
+		const box = placed[node];
+		if (box !== undefined) return { at: dockOn(box, certain(box.docks[port], "a dock")).at, box: box.node.name };
+		const { x, y } = certain(laid.nodes[node], "a cut's place");
+		return { at: { x: Math.round(x), y: Math.round(y) } };
+	};
+	const ways = graph.edges.map((edge, index): Way => {
+		const [from, to] = [spotOf(edge.from), spotOf(edge.to)];
 		const way = certain(laid.edges[index], "a way");
-		const from = dockOf(placed, endOf(run, start));
-		const to = dockOf(placed, endOf(run, start === 0 ? 1 : 0));
-		const exit = laid.nodes[boxes.length + feeds.indexOf(run)];
-		const end = exit === undefined || !feeds.includes(run) ? to.at : { x: Math.round(exit.x), y: Math.round(exit.y) };
+		const run = certain(runs[index] ?? cuts[index - runs.length], "a run");
+		const start = order.startOf(run);
 		return {
 			run,
-			start,
-			points: snap(from.at, way.bends, end),
-			docks: [from, to],
+			start: from.box === undefined || from.box === run.ends[start] ? start : start === 0 ? 1 : 0,
+			...(from.box === undefined ? {} : { from: from.box }),
+			...(to.box === undefined ? {} : { to: to.box }),
+			points: snap(from.at, way.bends, to.at),
 			...(way.label === undefined ? {} : { tag: way.label }),
 		};
 	});
-	const straight = slideStuds({ boxes: placed, runs: ways });
-	return storeys.length === 0 ? straight : stackStoreys(straight, storeys);
+	const partOf = new Map(storeys.flatMap(({ nodes: names }, part) => [...names].map((name) => [name, part] as const)));
+	const close = drawTogether(slideStuds({ boxes: placed, ways }), (name) => partOf.get(name) ?? -1);
+	return finish(storeys.length === 0 ? close : stackStoreys(close, storeys));
 }
 
-/** The graph of a net as the engine takes it, and what leads from what comes back to the net. */
+/** Every run with its docks in their places. */
+function finish({ boxes, ways }: LaidNet): DirectLayout {
+	const byName = new Map(boxes.map((placed) => [placed.node.name, placed]));
+	const runs = ways.map(({ run, start, points, tag }): PlacedRun => {
+		const dockOf = (end: 0 | 1): PlacedDock => {
+			const placed = certain(byName.get(run.ends[end]), "a placed box");
+			const dock = placed.docks.find(({ meeting }) => meeting.run === run && meeting.end === end);
+			return dockOn(placed, certain(dock, "a dock"));
+		};
+		const docks = [dockOf(start), dockOf(start === 0 ? 1 : 0)] as const;
+		return { run, start, points, docks, ...(tag === undefined ? {} : { tag }) };
+	});
+	return { boxes, runs };
+}
+
+/** The graph of a net as the engine takes it: an edge for each run, then another for each of `cuts`, which arrives in another storey. */
 export function makeGraph(
 	net: DirectNet,
 	order: NetOrder,
 	boxOf: ReadonlyMap<string, DirectBox>,
 	storeys: readonly Storey[],
-): {
-	readonly graph: EngineGraph;
-	readonly boxes: readonly DirectBox[];
-	readonly endOf: (run: Run, end: 0 | 1) => EngineEnd;
-} {
+): { readonly graph: EngineGraph; readonly boxes: readonly DirectBox[]; readonly cuts: readonly Run[] } {
 	const { nodes, runs } = net;
 	const boxes = nodes.map(({ name }) => certain(boxOf.get(name), "a node's box"));
 	const place = new Map(nodes.map(({ name }, index) => [name, index]));
@@ -119,25 +151,31 @@ export function makeGraph(
 		);
 		return { node, port };
 	};
-	const feeds = storeys.flatMap((storey) => storey.feeds);
-	const graph: EngineGraph = {
-		options: directOptions,
-		nodes: [
-			...boxes.map((box, index) => engineNode(box, order.columnOf(nodes[index]?.name ?? ""))),
-			...feeds.map(() => exitNode),
-		],
-		edges: runs.map((run) => {
-			const start = order.startOf(run);
-			const label = tagSize(run);
-			const exit = feeds.indexOf(run);
-			return {
-				from: endOf(run, start),
-				to: exit < 0 ? endOf(run, start === 0 ? 1 : 0) : { node: boxes.length + exit, port: 0 },
-				...(label === undefined ? {} : { label }),
-			};
-		}),
+	const engineNodes = boxes.map((box, index) => engineNode(box, order.columnOf(nodes[index]?.name ?? "")));
+	const cutAt = (node: EngineNode): EngineEnd => ({ node: engineNodes.push(node) - 1, port: 0 });
+	const far = (run: Run): 0 | 1 => (order.startOf(run) === 0 ? 1 : 0);
+	const feeds = new Set(storeys.flatMap((storey) => storey.feeds));
+	const returns = new Set(storeys.flatMap((storey) => storey.returns));
+	const edges = runs.map((run) => {
+		const label = tagSize(run);
+		const isCut = feeds.has(run) || returns.has(run);
+		return {
+			from: endOf(run, order.startOf(run)),
+			to: isCut ? cutAt(exitNode) : endOf(run, far(run)),
+			...(label === undefined ? {} : { label }),
+		};
+	});
+	// A feed of a fuse block enters that itself, wherever it stands.
+	const entering = storeys.flatMap((storey) => (storey.panel === undefined ? storey.feeds : []));
+	const arrivals = [
+		...entering.map((run) => ({ from: cutAt(entryNode), to: endOf(run, far(run)) })),
+		...[...returns].map((run) => ({ from: endOf(run, far(run)), to: cutAt(exitNode) })),
+	];
+	return {
+		graph: { options: directOptions, nodes: engineNodes, edges: [...edges, ...arrivals] },
+		boxes,
+		cuts: [...entering, ...returns],
 	};
-	return { graph, boxes, endOf };
 }
 
 function engineNode(box: DirectBox, column: number | undefined): EngineNode {
@@ -154,17 +192,20 @@ function engineNode(box: DirectBox, column: number | undefined): EngineNode {
 	};
 }
 
-/** Where a feed leaves the first storey: behind all its boxes. */
-const exitNode: EngineNode = {
-	width: 2,
-	height: 0,
-	options: { "elk.portConstraints": "FIXED_POS", "elk.partitioning.partition": "7" },
-	ports: [{ side: "left", at: { x: 0, y: 0 } }],
-};
+/** Where a run leaves its storey, behind all boxes of that; and where it enters another, before them. */
+const exitNode: EngineNode = cutNode("left", "7");
+const entryNode: EngineNode = cutNode("right", "0");
 
-function dockOf(placed: readonly PlacedBox[], { node, port }: EngineEnd): PlacedDock {
-	const { x, y, docks } = certain(placed[node], "a placed box");
-	const dock = certain(docks[port], "a dock");
+function cutNode(side: "left" | "right", partition: string): EngineNode {
+	return {
+		width: 2,
+		height: 0,
+		options: { "elk.portConstraints": "FIXED_POS", "elk.partitioning.partition": partition },
+		ports: [{ side, at: { x: side === "left" ? 0 : 2, y: 0 } }],
+	};
+}
+
+function dockOn({ x, y }: PlacedBox, dock: Dock): PlacedDock {
 	const move = (at: XY): XY => ({ x: at.x + x, y: at.y + y });
 	return { side: dock.side, at: move(dock.at), tips: dock.tips.map(move), hasGland: dock.hasGland === true };
 }
@@ -179,8 +220,20 @@ function snap(start: XY, bends: readonly XY[], end: XY): XY[] {
 		const x = Math.round((start.x + end.x) / 2);
 		return [start, { x, y: start.y }, { x, y: end.y }, end];
 	}
-	return straighten([start, { ...first, y: start.y }, ...middle.slice(1, -1), { ...last, y: end.y }, end]);
+	const way = [start, { ...first, y: start.y }, ...middle.slice(1, -1), { ...last, y: end.y }, end];
+	// Too short a step to be seen as one is taken out: what follows it stands straight below.
+	for (let index = 2; index + 2 < way.length; index++) {
+		const [before, at, next] = [way[index - 1], way[index], way[index + 1]];
+		if (before === undefined || at === undefined || next === undefined || before.y !== at.y) continue;
+		if (Math.abs(at.x - before.x) >= shortestStep || next.x !== at.x) continue;
+		way[index] = { x: before.x, y: at.y };
+		way[index + 1] = { x: before.x, y: next.y };
+	}
+	return straighten(way);
 }
+
+/** Between two corners. */
+const shortestStep = 8;
 
 /** What is asked of the engine for this sheet; each changes the layout, but for its defaults and its seed. */
 export const directOptions: Readonly<Record<string, string>> = {
@@ -200,8 +253,9 @@ export const directOptions: Readonly<Record<string, string>> = {
 	"elk.aspectRatio": "1.7",
 	"elk.layered.edgeLabels.sideSelection": "ALWAYS_UP",
 	"elk.layered.spacing.nodeNodeBetweenLayers": "30",
-	"elk.layered.spacing.edgeNodeBetweenLayers": "42",
+	"elk.layered.spacing.edgeNodeBetweenLayers": "36",
 	"elk.layered.spacing.edgeEdgeBetweenLayers": "22",
 	"elk.layered.nodePlacement.strategy": "NETWORK_SIMPLEX",
 	"elk.layered.thoroughness": "7",
+	"elk.layered.compaction.postCompaction.strategy": "LEFT",
 };

@@ -41,6 +41,8 @@ export interface SheathNode extends AnyNode {
 export interface Meeting {
 	readonly run: Run;
 	readonly end: 0 | 1;
+	/** The run ends on a coil: what it brings works the device and does not pass it. */
+	readonly isControl: boolean;
 }
 
 /** What is routed as one: a conductor by itself, the sheath of several, or a strap that fastens two studs. */
@@ -83,7 +85,8 @@ export function readNet({ circuit, shows }: SystemPart): DirectNet {
 	};
 	const join = (run: Run): void => {
 		runs.push(run);
-		for (const end of [0, 1] as const) nodes.get(run.ends[end])?.meetings.push({ run, end });
+		for (const end of [0, 1] as const)
+			nodes.get(run.ends[end])?.meetings.push({ run, end, isControl: endsOnCoil(circuit, run, end) });
 	};
 	for (const cable of circuit.cables) pullRuns(cable, strands(cable), nodeFor, nodes, join);
 	for (const link of circuit.links) {
@@ -133,8 +136,21 @@ function pullRuns(
 	for (const tail of tails) join(tail);
 }
 
+function endsOnCoil({ points }: SystemPart["circuit"], { conductors }: Run, end: 0 | 1): boolean {
+	return (
+		conductors.length > 0 &&
+		conductors.every(({ ends }) => {
+			const point = points[ends[end].point ?? -1];
+			return point?.kind === "terminal" && coilEnds.has(point.terminal);
+		})
+	);
+}
+
 /** A chassis, a hull or a rod: what conductors are bonded to, wherever it is met. */
 function isEarth({ parts }: Stock): boolean {
 	const [part, ...others] = parts;
 	return part !== undefined && others.length === 0 && part.face.oneLine === "chassis-bond";
 }
+
+/** The ends of a coil, as they are marked. */
+export const coilEnds: ReadonlySet<string> = new Set(["A1", "A2"]);

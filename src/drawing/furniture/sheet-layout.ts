@@ -48,7 +48,7 @@ export function chooseLayout(content: SheetContent, drawing: Drawing, heading: H
 		if (whole.fill >= goodFill) return whole;
 		for (const cut of cutPapers(wanted, paper, whole, content.region)) {
 			const layout = layoutOn(wanted, cut);
-			if (layout !== undefined && layout.fill > whole.fill) return layout;
+			if (layout !== undefined && layout.fill > whole.fill) return cutCloser(wanted, layout, content.region);
 		}
 		return whole;
 	}
@@ -182,6 +182,26 @@ function cutPapers({ drawing }: Wanted, paper: Paper, whole: Layout, region: Reg
 		}
 	return papers.sort((one, other) => one.width * one.height - other.width * other.height).slice(0, mostCuts);
 }
+
+/** The same layout on a sheet narrower and lower by a step more, where that holds everything too. */
+function cutCloser(wanted: Wanted, layout: Layout, region: Region): Layout {
+	let best = layout;
+	for (const [narrower, lower] of closerSteps) {
+		const [width, height] = [best.width - narrower * step, best.height - lower * step];
+		const space = insideOf({ width, height });
+		const shape = space.width / space.height;
+		if (shape < aspect.least || shape > aspect.most) continue;
+		const closer = layoutOn(wanted, customPaper(width, height, region));
+		if (closer !== undefined && closer.fill > best.fill) best = closer;
+	}
+	return best;
+}
+
+/** Steps narrower and lower, each tried after the one before. */
+const closerSteps = [
+	[1, 0],
+	[0, 1],
+] as const;
 
 /** Nothing can be packed closer than this: smaller sheets need not be tried. */
 const tightest = 1.1;
