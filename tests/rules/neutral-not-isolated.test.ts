@@ -1,5 +1,6 @@
 // Neutral and ground tied together by a wire.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
@@ -84,5 +85,57 @@ circuit bunks from LC breaker 20 A by 12-2
 at LC
   link LC.ground.7, LC.ground.8 by 10 AWG green solid
 `);
+	});
+});
+
+describe("a joint where a machine bonds its neutral itself", () => {
+	const machine = (what: string, more = "") => `${what}
+panel LC main 20 A from m by 12-2, 6 ft
+circuit one from LC breaker 15 A by 14-2
+  6 ft to b1: receptacle
+${more}`;
+	const joint = "at m\n  link m.neutral, m.ground by 12 AWG bare\n";
+	const levelsOf = (text: string) =>
+		checkPlan(text, "plan")
+			.findings.filter(({ code }) => code === "neutral-not-isolated")
+			.map(({ level, why }) => [level, why.includes("nothing changes today")]);
+
+	test.each([
+		["a generator", "generator m 20 A 120 V, bonds neutral to frame"],
+		["an inverter that always bonds", "inverter m 2000 W 12 V / 120 V, bonds neutral to frame"],
+		[
+			"an inverter that bonds when inverting, its only mode",
+			"inverter m 2000 W 12 V / 120 V, bonds neutral when inverting",
+		],
+	])("%s: wrong, but nothing gets live by it", (_, what) => {
+		expect(levelsOf(machine(what, joint))).toEqual([["error", true]]);
+	});
+
+	test("a shore supply bonds at the far end of its cord, so that the ground of the cord would carry current", () => {
+		expect(levelsOf(machine("inlet m 20 A 120 V", joint))).toEqual([["danger", false]]);
+	});
+
+	test("elsewhere on board than at the machine", () => {
+		const elsewhere = "at b1\n  link b1.neutral, b1.ground by 14 AWG bare\n";
+		expect(levelsOf(machine("generator m 20 A 120 V, bonds neutral to frame", elsewhere))).toEqual([["danger", false]]);
+	});
+
+	test("a machine that does not bond", () => {
+		const levels = levelsOf(machine("generator m 20 A 120 V, floating", joint));
+		expect(levels.filter(([level]) => level === "error")).toEqual([]);
+	});
+
+	test("a machine that bonds in one of two modes", () => {
+		const text = `inlet shore 30 A 120 V
+inverter-charger m 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to m.in
+panel LC main 20 A from m.out by 10-2, 6 ft
+circuit one from LC breaker 15 A by 14-2
+  6 ft to b1: receptacle
+at m
+  link m.out.neutral, m.out.ground by 12 AWG bare
+`;
+		expect(levelsOf(text)).toEqual([["danger", false]]);
 	});
 });

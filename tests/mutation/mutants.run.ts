@@ -1,0 +1,96 @@
+// Runs the tests of the rules against every mutant of the rules, and prints the share that they kill.
+// MUTATION_FILES="ground-broken bond-doubled" asks for those files alone; MUTATION_LIST=all lists what is killed as well.
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
+import { test } from "vitest";
+import { type Collected, collected } from "./collector.ts";
+import type { Mutant } from "./instrument.ts";
+import { mutantsOfRules } from "./rule-sources.ts";
+import { switchboard } from "./switchboard.ts";
+
+const { MUTATION_FILES = "", MUTATION_LIST = "survivors" } = process.env;
+
+/** Folders of tests that are about rules. */
+const folders = ["rules", "outside"];
+/** A test that takes longer, in milliseconds, is left out: what it alone would kill counts as a survivor. */
+const longest = 2_500;
+
+interface Timed extends Collected {
+	readonly milliseconds: number;
+	readonly passed: ReadonlySet<number>;
+}
+
+test("mutants of the rules", async () => {
+	const tests = await timeTests(await collectTests());
+	const wanted = new Set(MUTATION_FILES.split(" ").filter((name) => name !== ""));
+	const mutants = mutantsOfRules().filter(({ file }) => wanted.size === 0 || wanted.has(file.replace(/\.ts$/, "")));
+	const killers = new Map<Mutant, string | undefined>();
+	for (const mutant of mutants) killers.set(mutant, await killerOf(mutant, tests));
+	process.stdout.write(`${report(killers).join("\n")}\n`);
+});
+
+async function collectTests(): Promise<readonly Collected[]> {
+	for (const folder of folders) {
+		const path = join(import.meta.dirname, "..", folder);
+		for (const name of readdirSync(path).toSorted()) if (name.endsWith(".test.ts")) await import(join(path, name));
+	}
+	return collected;
+}
+
+/** Each test with what it takes and which mutants it passes; those that fail as things are, or take too long, are left out. */
+async function timeTests(all: readonly Collected[]): Promise<readonly Timed[]> {
+	const timed: Timed[] = [];
+	const leftOut: string[] = [];
+	for (const one of all) {
+		switchboard.passed = new Set();
+		const start = performance.now();
+		const isRight = await passes(one, -1);
+		const milliseconds = performance.now() - start;
+		if (isRight && milliseconds < longest) timed.push({ ...one, milliseconds, passed: switchboard.passed });
+		else leftOut.push(`${isRight ? "long" : "failing"}: ${one.name}`);
+	}
+	for (const line of leftOut) process.stdout.write(`left out, ${line}\n`);
+	process.stdout.write(`${timed.length} tests\n`);
+	return timed.toSorted((one, other) => one.milliseconds - other.milliseconds);
+}
+
+/** The test that fails when a mutant is on: quick ones first, and of all that pass it. */
+async function killerOf({ id }: Mutant, tests: readonly Timed[]): Promise<string | undefined> {
+	for (const one of tests) if (one.passed.has(id) && !(await passes(one, id))) return one.name;
+	return undefined;
+}
+
+async function passes({ run }: Collected, active: number): Promise<boolean> {
+	switchboard.active = active;
+	switchboard.ticks = 0;
+	try {
+		await run();
+		return true;
+	} catch (error) {
+		if (active === -1) process.stdout.write(`${String(error).slice(0, 300)}\n`);
+		return false;
+	} finally {
+		switchboard.active = -2;
+	}
+}
+
+/** What is told: every survivor, the share of each file, and of all. */
+function report(killers: ReadonlyMap<Mutant, string | undefined>): string[] {
+	const all = [...killers];
+	const lines = all
+		.filter(([, killer]) => MUTATION_LIST === "all" || killer === undefined)
+		.map(
+			([{ file, line, operator, was, is }, killer]) =>
+				`${killer === undefined ? "survived" : "killed"} ${file}:${line} ${operator}: ${was} -> ${is}${killer === undefined ? "" : ` (${killer})`}`,
+		);
+	const shareOf = (some: typeof all): string => {
+		const killed = some.filter(([, killer]) => killer !== undefined).length;
+		return `${killed} of ${some.length} killed, ${((100 * killed) / Math.max(some.length, 1)).toFixed(1)} %`;
+	};
+	const files = [...new Set(all.map(([{ file }]) => file))];
+	return [
+		...lines,
+		...files.map((file) => `${file}: ${shareOf(all.filter(([mutant]) => mutant.file === file))}`),
+		`all: ${shareOf(all)}`,
+	];
+}
