@@ -111,6 +111,40 @@ describe("a kind's page", () => {
 	});
 });
 
+describe("what is inside a kind", () => {
+	const pageOf = async (name: string) => (await explain(name)).output.replace(/\n {12}/g, " ");
+
+	test("where cables land and go on, by what each conductor is for", async () => {
+		const text = await pageOf("switch");
+		expect(text).toContain("coming to line: hot on line; second hot and neutral past it; ground on ground");
+		expect(text).toContain("going on from load: hot on load; neutral past it; ground on ground");
+		expect(text).toContain("coming to line, with two hots: hot on traveller.1; second hot on traveller.2");
+		expect(await pageOf("galvanic-isolator")).toContain(
+			"coming to line: hot, second hot and neutral past it; ground on line",
+		);
+	});
+
+	test("what is joined inside, in which state and mode", async () => {
+		expect(await pageOf("switch")).toContain("common to traveller.2: a contact, closed in state 2 of 2");
+		const inverter = await pageOf("inverter-charger");
+		expect(inverter).toContain("in.hot to out.hot: joined while its input is live");
+		expect(inverter).toContain("out.neutral to out.ground: bonded while it inverts");
+	});
+
+	test("what comes with it, and what its slots take", async () => {
+		const block = await pageOf("fuse-block");
+		expect(block).toContain("positive on bus.+; negative on its negative bar");
+		expect(block).toContain("brings  `NAME.negative`, a negative-bar");
+		expect(block).toContain("slots  said below it, `slot 1: fuse 10 A`; a circuit goes `from NAME.1`");
+		expect(await pageOf("panel")).toMatch(/ with {2}main \.\.\. A:.* brings {2}`NAME\.main`, a breaker/s);
+		expect(await pageOf("panel")).toContain("hot and second hot on its main; neutral on its neutral bar");
+	});
+
+	test("what of it no check counts", async () => {
+		expect(await pageOf("fridge")).toMatch(/surge \.\.\. A .*; kept, and counted by no check/);
+	});
+});
+
 test("a kind is found under its other words", async () => {
 	expect((await explain("outlet")).output).toMatch(/^receptacle \(kind of thing\)/);
 });

@@ -30,7 +30,10 @@ export const draw: Verb = {
 	],
 	options: [sheetOption, outOption, forceOption, failOnOption, libraryOption, stdinNameOption, colourOption],
 	examples: [
-		{ call: "ferrule draw van.ferrule", says: "van-wiring.svg and van-one-line.svg beside the plan" },
+		{
+			call: "ferrule draw van.ferrule",
+			says: "van-wiring.svg, van-direct-current.svg, van-one-line.svg beside the plan",
+		},
 		{ call: "ferrule draw van.ferrule --sheet wiring --out van.svg", says: "one sheet, to a file of this name" },
 		{ call: "ferrule draw plans --out drawings", says: "all plans of a folder, into another folder" },
 		{ call: "ferrule draw van.ferrule --sheet one-line --out -", says: "to standard output" },

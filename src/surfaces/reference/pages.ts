@@ -3,7 +3,7 @@ import { findUnit, formatNumber, unitsOf } from "../../base/quantity.ts";
 import type { AttributeSpec, Kind } from "../../kinds/kind.ts";
 import { tellMeterTest } from "../../rules/meter-test.ts";
 import type { Rule } from "../../rules/rule.ts";
-import { hasSlot, isUsual, tellAnatomy } from "./anatomy.ts";
+import { hasSlot, isUsual, nameInLists, tellAnatomy } from "./anatomy.ts";
 import type { Page } from "./page.ts";
 
 /** What the rooms say of themselves. */
@@ -90,10 +90,11 @@ function pageOfKind(kind: Kind): Page {
 			{ word: "stands", text: kind.stands.map((place) => tellPlace(kind, place)).join("; ") },
 			...kind.attributes.map((attribute, index) => ({
 				word: index === 0 ? "takes" : "",
-				text: `${tellAttribute(kind, attribute)}: ${attribute.summary}`,
+				text: `${tellAttribute(kind, attribute)}: ${attribute.summary}${attribute.kept === true ? "; kept, and counted by no check" : ""}`,
 			})),
 			...(kind.stands.includes("hop") ? [{ word: "anything", text: shared }] : []),
 			...tellAnatomy(kind),
+			{ word: "on lists", text: nameInLists(kind) },
 		],
 		plans: [{ sort: "example", word: "Example", text: kind.example }],
 	};
