@@ -13,6 +13,7 @@ import { medianOf, shareOf, tell, timesOf } from "./figures.ts";
 import { measureLarge } from "./large.ts";
 import { planOf, planOfSources } from "./plans.ts";
 import { measureProcesses } from "./process.ts";
+import { findSlowestRule } from "./rules.ts";
 
 /** A usual plan, and a large one. */
 const usual = 50;
@@ -77,6 +78,8 @@ async function benchWarm(): Promise<void> {
 	tell("check-warm-p95", shareOf(await timesOf(() => checkPlan(text, file), 400, 400), 0.95), "ms");
 	const cabin = cabinOf(bothSides);
 	tell("check-cabin-warm-p95", shareOf(await timesOf(() => checkPlan(cabin, file), 200, 200), 0.95), "ms");
+	const slowest = findSlowestRule(cabin, 200);
+	tell(`slowest-rule-${slowest.code}`, slowest.milliseconds, "ms");
 	tell("scene-warm-p95", shareOf(await timesOf(layOut, 200, 200), 0.95), "ms");
 	tell("scene-and-svg-warm-p95", shareOf(await timesOf(draw, 60, 60), 0.95), "ms");
 	const svg = (await draw()).join("");
