@@ -58,7 +58,7 @@ class Cleaning {
 
 	#cleanText(start: number, end: number): string {
 		const text = this.#line.slice(start, end);
-		for (const match of text.matchAll(undrawable))
+		for (const match of text.matchAll(undrawable()))
 			this.#hiddenInText.push({ offset: start + match.index, shown: codePoint(match[0]) });
 		if (text.startsWith('"')) return text;
 		this.#alike.push({ offset: start, shown: `${text.charAt(0)} (${codePoint(text)}) for \`"\`` });
@@ -69,7 +69,7 @@ class Cleaning {
 	#cleanCharacter(offset: number): string {
 		const character = this.#line.charAt(offset);
 		if (plain.test(character)) return character;
-		if (hidden.test(character)) {
+		if (isHidden(character)) {
 			this.#hidden.push({ offset, shown: codePoint(character) });
 			return hiddenMark;
 		}
@@ -171,11 +171,17 @@ function codePoint(text: string): string {
 	return `U+${(text.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}`;
 }
 
-const plain = /^[\t\x20-\x7e]*$/;
 /** Controls and formatting characters, whatever their use, and characters that are none. */
-const hidden = /[\p{Cc}\p{Cf}\ufffe\uffff\u2028\u2029]/u;
+function isHidden(character: string): boolean {
+	return /[\p{Cc}\p{Cf}\ufffe\uffff\u2028\u2029]/u.test(character);
+}
+
 /** What no drawing can hold: controls, lone halves of a character, and characters that are none. */
-const undrawable = /[\p{Cs}\ufffe\uffff]|(?!\t)\p{Cc}/gu;
+function undrawable(): RegExp {
+	return /[\p{Cs}\ufffe\uffff]|(?!\t)\p{Cc}/gu;
+}
+
+const plain = /^[\t\x20-\x7e]*$/;
 const openingQuotes = new Set(['"', "\u201c", "\u201d", "\u201e", "\u201f", "\u00ab", "\u00bb", "\uff02"]);
 const closingQuotes = new Set(["\u201c", "\u201d", "\u201f", "\u00ab", "\u00bb", "\uff02"]);
 const lookAlikes = new Map([

@@ -120,7 +120,8 @@ function endOf(token: IToken | undefined): number {
 
 /** Built when the first line is read, and once. */
 function lineLexer(): Lexer {
-	built ??= new Lexer(tokens.lexed, {
+	// With those that only the parser meets: this is where the library numbers them all.
+	built ??= new Lexer([...new Set([...tokens.lexed, ...tokens.parsed])], {
 		ensureOptimizations: true,
 		positionTracking: "onlyOffset",
 		skipValidations: true,

@@ -58,8 +58,7 @@ function checkShape(name: Parts, text: string, span: Span, report: (finding: Fin
 					label: "hyphen at the edge",
 				}),
 			);
-		if (ascii.test(piece) || !latin.test(piece)) continue;
-		const other = alikeScripts.find((script) => script.letters.test(piece));
+		const other = ascii.test(piece) ? undefined : findAlikeScript(piece);
 		if (other)
 			report(
 				problem("name-mixed-script", span, {
@@ -83,11 +82,11 @@ function codePoints(text: string, letters: RegExp): string {
 /** Letters, digits, `-` and `_` only: the name is its own head. */
 const simple = /^[A-Za-z0-9_-]*$/;
 const ascii = /^[\x20-\x7e]*$/;
-const latin = /\p{Script=Latin}/u;
-/** Scripts with letters that cannot be told from Latin ones by eye. */
-const alikeScripts = [
-	{ name: "Cyrillic", letters: /\p{Script=Cyrillic}/u },
-	{ name: "Greek", letters: /\p{Script=Greek}/u },
-	{ name: "Armenian", letters: /\p{Script=Armenian}/u },
-	{ name: "Cherokee", letters: /\p{Script=Cherokee}/u },
-] as const;
+
+/** A script besides Latin whose letters cannot be told from Latin ones by eye; its letters are looked up only for a name that needs it. */
+function findAlikeScript(piece: string): { readonly name: string; readonly letters: RegExp } | undefined {
+	if (!/\p{Script=Latin}/u.test(piece)) return undefined;
+	return ["Cyrillic", "Greek", "Armenian", "Cherokee"]
+		.map((name) => ({ name, letters: new RegExp(`\\p{Script=${name}}`, "u") }))
+		.find(({ letters }) => letters.test(piece));
+}

@@ -78,7 +78,7 @@ function startsName(text: string, offset: number): boolean {
 	const code = text.charCodeAt(offset);
 	if (code < 128) return isLetter(code) || code === 95;
 	if (code === 0xb0) return true;
-	return letter.test(String.fromCodePoint(text.codePointAt(offset) ?? 0));
+	return /\p{L}/u.test(String.fromCodePoint(text.codePointAt(offset) ?? 0));
 }
 
 /** How many code units of a name stand here: 0, 1, or 2 for a letter beyond the first plane. */
@@ -88,13 +88,10 @@ function nameWidth(text: string, offset: number): number {
 	if (Number.isNaN(code)) return 0;
 	if (text[offset] === hiddenMark || code === 0xb0) return 1;
 	const character = String.fromCodePoint(text.codePointAt(offset) ?? 0);
-	return namePart.test(character) ? character.length : 0;
+	// Numbers of any script count, so that a look-alike digit stays in its word and is named in the finding.
+	return /[\p{L}\p{M}\p{N}]/u.test(character) ? character.length : 0;
 }
 
 function isLetter(code: number): boolean {
 	return (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
 }
-
-const letter = /\p{L}/u;
-/** Numbers of any script count, so that a look-alike digit stays in its word and is named in the finding. */
-const namePart = /[\p{L}\p{M}\p{N}]/u;

@@ -1,67 +1,67 @@
 // The token types of a line: first what the lexer finds, then what the line parser asks for. No type is a family of
-// others, because families cost time at each start; a word gets its type from the line it stands in.
-import { createToken, Lexer, type TokenType } from "chevrotain";
+// others, because families cost time at each start; a word gets its type from the line it stands in. They are plain data, which the lexer completes.
+import { Lexer, type TokenType } from "chevrotain";
 import { hiddenMark, scanFigure, scanWord } from "./scan.ts";
 
-/** Code units at which a word of another script may begin: each one up to 255, then one in every run of 128. */
-const foreignStarts = Array.from({ length: 128 + 510 }, (_, index) =>
-	index < 128 ? 128 + index : (index - 126) * 128,
+/** Code units at which a word of another script may begin: each one up to 255, then one in every run of 255, as the lexer tells them apart. */
+const foreignStarts = Array.from({ length: 128 + 257 }, (_, index) =>
+	index < 128 ? 128 + index : Math.max(256, (index - 127) * 255),
 );
 const asciiStarts = Array.from({ length: 128 }, (_, code) => code);
 
 // ---- what the lexer finds ----
 
 /** A word, names with their dots included. */
-export const Word = createToken({
+export const Word: TokenType = {
 	name: "Word",
-	pattern: (text, offset) => lexeme(text, offset, scanWord(text, offset)),
-	start_chars_hint: [..."abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_", ...foreignStarts],
-	line_breaks: false,
-});
+	PATTERN: (text, offset) => lexeme(text, offset, scanWord(text, offset)),
+	START_CHARS_HINT: [..."abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_", ...foreignStarts],
+	LINE_BREAKS: false,
+};
 /** A word that begins with a digit, not yet joined with its unit. */
-export const Digits = createToken({
+export const Digits: TokenType = {
 	name: "Digits",
-	pattern: (text, offset) => lexeme(text, offset, scanFigure(text, offset)),
-	start_chars_hint: [..."0123456789+-"],
-	line_breaks: false,
-});
-export const Sign = createToken({ name: "Sign", pattern: /[+-]/, start_chars_hint: ["+", "-"] });
-export const GaugeMark = createToken({ name: "GaugeMark", pattern: /#[0-9]+(?:\/0)?/, start_chars_hint: ["#"] });
-export const Text = createToken({ name: "Text", pattern: /"[^"]*"/, start_chars_hint: ['"'], line_breaks: false });
+	PATTERN: (text, offset) => lexeme(text, offset, scanFigure(text, offset)),
+	START_CHARS_HINT: [..."0123456789+-"],
+	LINE_BREAKS: false,
+};
+export const Sign: TokenType = { name: "Sign", PATTERN: /[+-]/, START_CHARS_HINT: ["+", "-"] };
+export const GaugeMark: TokenType = { name: "GaugeMark", PATTERN: /#[0-9]+(?:\/0)?/, START_CHARS_HINT: ["#"] };
+export const Text: TokenType = { name: "Text", PATTERN: /"[^"]*"/, START_CHARS_HINT: ['"'], LINE_BREAKS: false };
 /** A text that the line ends in. */
-export const OpenText = createToken({
+export const OpenText: TokenType = {
 	name: "OpenText",
-	pattern: /"[^"]*/,
-	start_chars_hint: ['"'],
-	line_breaks: false,
-});
-export const Colon = createToken({ name: "Colon", pattern: ":" });
-export const Opening = createToken({ name: "Opening", pattern: "(" });
-export const Closing = createToken({ name: "Closing", pattern: ")" });
-export const Row = createToken({ name: "Row", pattern: ".." });
-export const Slash = createToken({ name: "Slash", pattern: "/" });
-export const Query = createToken({ name: "Query", pattern: "?" });
-export const Percent = createToken({ name: "Percent", pattern: "%" });
-const Blank = createToken({
+	PATTERN: /"[^"]*/,
+	START_CHARS_HINT: ['"'],
+	LINE_BREAKS: false,
+};
+export const Colon: TokenType = { name: "Colon", PATTERN: ":" };
+export const Opening: TokenType = { name: "Opening", PATTERN: "(" };
+export const Closing: TokenType = { name: "Closing", PATTERN: ")" };
+export const Row: TokenType = { name: "Row", PATTERN: ".." };
+export const Slash: TokenType = { name: "Slash", PATTERN: "/" };
+export const Query: TokenType = { name: "Query", PATTERN: "?" };
+export const Percent: TokenType = { name: "Percent", PATTERN: "%" };
+const Blank: TokenType = {
 	name: "Blank",
-	pattern: new RegExp(`[ \\t,${hiddenMark}]+`),
-	start_chars_hint: [" ", "\t", ",", hiddenMark],
-	group: Lexer.SKIPPED,
-});
-const Comment = createToken({
+	PATTERN: new RegExp(`[ \\t,${hiddenMark}]+`),
+	START_CHARS_HINT: [" ", "\t", ",", hiddenMark],
+	GROUP: Lexer.SKIPPED,
+};
+const Comment: TokenType = {
 	name: "Comment",
-	pattern: /\/\/[\s\S]*/,
-	start_chars_hint: ["/"],
-	line_breaks: false,
-	group: Lexer.SKIPPED,
-});
+	PATTERN: /\/\/[\s\S]*/,
+	START_CHARS_HINT: ["/"],
+	LINE_BREAKS: false,
+	GROUP: Lexer.SKIPPED,
+};
 /** Whatever the notation has no use for, one character at a time. */
-export const Stray = createToken({
+export const Stray: TokenType = {
 	name: "Stray",
-	pattern: (text, offset) => lexeme(text, offset, offset + ((text.codePointAt(offset) ?? 0) > 0xffff ? 2 : 1)),
-	start_chars_hint: [...asciiStarts, ...foreignStarts],
-	line_breaks: false,
-});
+	PATTERN: (text, offset) => lexeme(text, offset, offset + ((text.codePointAt(offset) ?? 0) > 0xffff ? 2 : 1)),
+	START_CHARS_HINT: [...asciiStarts, ...foreignStarts],
+	LINE_BREAKS: false,
+};
 
 /** What the lexer looks for: of two that fit, the first wins. */
 export const lexed: TokenType[] = [
@@ -71,7 +71,7 @@ export const lexed: TokenType[] = [
 
 // ---- what figures become once they are joined ----
 
-const joined = (name: string) => createToken({ name, pattern: Lexer.NA });
+const joined = (name: string): TokenType => ({ name, PATTERN: Lexer.NA });
 
 /** A bare number. */
 export const Bare = joined("Bare");

@@ -2,6 +2,7 @@
 
 /** Control characters as `\x1b`; marks that reorder, hide or break text, and lone surrogates, as `\u{202e}`. */
 export function visible(text: string): string {
+	if (/^[\x20-\x7e]*$/.test(text)) return text;
 	return text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/gu, (character) => {
 		const code = (character.codePointAt(0) ?? 0).toString(16);
 		return code.length <= 2 ? `\\x${code.padStart(2, "0")}` : `\\u{${code}}`;
@@ -38,11 +39,15 @@ export function wrap(text: string, width: number): string[] {
 function widthOfCharacter(character: string): number {
 	if (character <= "~") return 1;
 	if (/^[\p{Mn}\p{Me}]/u.test(character)) return 0;
-	return wide.test(character) ? 2 : 1;
+	return isWide(character) ? 2 : 1;
 }
 
-const wide =
-	/^[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\ua960-\ua97c\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{1f300}-\u{1faff}\u{20000}-\u{3fffd}\p{Emoji_Presentation}]/u;
+/** Whether a character takes two columns. */
+function isWide(character: string): boolean {
+	return /^[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\ua960-\ua97c\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{1f300}-\u{1faff}\u{20000}-\u{3fffd}\p{Emoji_Presentation}]/u.test(
+		character,
+	);
+}
 
 function breakWord(word: string, width: number): string[] {
 	if (widthOf(word) <= width) return [word];
