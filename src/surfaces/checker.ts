@@ -6,6 +6,7 @@ import type { JudgedMistake } from "../mistakes/mistake.ts";
 import { Counter, type Tally } from "../mistakes/tally.ts";
 import type { CheckScope, RepairBudget, TidiedPlan, TidyWish } from "../pipeline.ts";
 import type { FindSource } from "../syntax/sources.ts";
+import type { Root } from "./files/used.ts";
 
 /** A checked plan: what was found, and what can be made of it. */
 export interface CheckedPlan {
@@ -23,6 +24,18 @@ export interface CheckedPlan {
 	readonly writeOut: () => Promise<string>;
 	/** Every single slip of a hand in it, each judged when it is asked for. */
 	readonly makeMistakes: () => Promise<Iterable<JudgedMistake>>;
+}
+
+/** What of a checked plan is plain data. */
+export type CheckedFacts = Pick<CheckedPlan, "findings" | "understood" | "used" | "scope">;
+
+/** A text to be checked, with what it takes to find the files that it uses. */
+export interface PlanText {
+	readonly text: string;
+	readonly name: string;
+	/** Undefined for standard input. */
+	readonly path: string | undefined;
+	readonly roots: readonly [Root, ...Root[]];
 }
 
 /** Checks a text that was read under a name; `find` finds the files that it uses. Never throws, whatever the text. */

@@ -1,6 +1,7 @@
 // The world of the real command: this process with its streams, files and signals.
 import * as fs from "node:fs";
-import { basename } from "node:path";
+import { availableParallelism } from "node:os";
+import { basename, join } from "node:path";
 import facts from "../../package.json" with { type: "json" };
 import { kinds } from "../kinds/index.ts";
 import { checkPlan, drawPlan, makeMistakes, repairPlan, showPlan, tidyPlan, writeOutPlan } from "../pipeline.ts";
@@ -34,6 +35,12 @@ export function openWorld(stopped: () => boolean): World {
 				makeMistakes: () => makeMistakes(result),
 			};
 		},
+		checkInThreads: async (texts, threads) => {
+			// Threads are for many plans; a check of one is not to wait for them.
+			const { checkInThreads } = await import("./threads/check-in-threads.ts");
+			return checkInThreads(texts, threads, join(__dirname, "ferrule.cjs"), stopped);
+		},
+		processors: availableParallelism,
 		tidyPlan,
 		pages: () => makePages({ ruleGroups, problems: [notText, textNotUtf8, ...syntaxProblems, ...planCodes], kinds }),
 		files: fs,

@@ -30,6 +30,9 @@ export async function run(folder: string, words: readonly string[], changes: Par
 	const world: World = {
 		version: "1.2.3",
 		checkPlan: findWords,
+		checkInThreads: async (texts) =>
+			texts.map(({ text, name }) => findWords(text, name, () => ({ kind: "missing", help: "" }))),
+		processors: () => 1,
 		tidyPlan: tidyWords,
 		pages: () => [],
 		files: fs,

@@ -6,8 +6,9 @@ import { writeSarif } from "../report/sarif.ts";
 import { writeShort } from "../report/short.ts";
 import { writeText } from "../report/text.ts";
 import { status } from "../status.ts";
+import { threadsFor } from "../threads/threads-for.ts";
 import { readInputs } from "./inputs.ts";
-import { judgeEach, statusOf, type Verdict } from "./judge.ts";
+import { judgeEach, judgeInThreads, statusOf, type Verdict } from "./judge.ts";
 import { asReportOption, colourOption, failOnOption, libraryOption, reportForms, stdinNameOption } from "./options.ts";
 import { addRepairs, mostRepaired, mostTrials } from "./repairs.ts";
 import { chooseSetting } from "./setting.ts";
@@ -36,7 +37,11 @@ export const check: Verb = {
 		if (inputs.status === status.interrupted) return status.interrupted;
 		const form = choiceOf(call, asReportOption.name, reportForms);
 		const budget = { left: formsWithRepairs.has(form) && inputs.plans.length <= mostRepaired ? mostTrials : 0 };
-		const verdicts = await judgeEach(inputs.plans, world, (judgement) => addRepairs(judgement, budget));
+		const threads = threadsFor(inputs.plans.length, world.processors());
+		const verdicts =
+			threads > 1
+				? await judgeInThreads(inputs.plans, threads, world)
+				: await judgeEach(inputs.plans, world, (judgement) => addRepairs(judgement, budget));
 		if (verdicts === undefined) return status.interrupted;
 		if (verdicts.length > 0) writeReport(verdicts, form, call, world);
 		return inputs.status === status.fine ? statusOf(verdicts, call) : inputs.status;

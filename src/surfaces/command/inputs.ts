@@ -27,6 +27,8 @@ export interface PlanInput {
 	readonly bytes: Uint8Array;
 	/** What there is to say about its bytes. */
 	readonly findings: readonly Finding[];
+	/** Where the files that it uses may lie. */
+	readonly roots: readonly [Root, ...Root[]];
 	/** Finds the files that it uses. */
 	readonly find: FindSource;
 	readonly identity: FileIdentity | undefined;
@@ -56,8 +58,15 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 		if (operand === "-") {
 			const said = call.options.get(stdinNameOption.name) ?? "standard-input";
 			const plan = { name: name(said, world), path: undefined };
-			const find = findUsed(world.files, plan, [ownFolder(plan.name, resolve(world.folder, said)), ...others]);
-			const input = asPlan(await world.readInput(largestPlan), { ...plan, folder: undefined, found: false, find });
+			const roots = [ownFolder(plan.name, resolve(world.folder, said)), ...others] as const;
+			const find = findUsed(world.files, plan, roots);
+			const input = asPlan(await world.readInput(largestPlan), {
+				...plan,
+				folder: undefined,
+				found: false,
+				roots,
+				find,
+			});
 			if (typeof input === "string") fail(`standard input cannot be read: ${input}`);
 			else plans.push(input);
 			continue;
@@ -70,8 +79,9 @@ export async function readInputs(call: Call, world: World): Promise<Inputs> {
 		for (const given of found) {
 			const path = resolve(world.folder, given);
 			const plan = { name: name(given, world), path };
-			const find = findUsed(world.files, plan, [ownFolder(plan.name, path), ...others]);
-			const place = { ...plan, folder: dirname(given), found: given !== operand, find };
+			const roots = [ownFolder(plan.name, path), ...others] as const;
+			const find = findUsed(world.files, plan, roots);
+			const place = { ...plan, folder: dirname(given), found: given !== operand, roots, find };
 			const input = asPlan(readBytes(world.files, path, largestPlan), place);
 			if (typeof input === "string") fail(`${nameOf(given, world)} cannot be read: ${input}`);
 			else plans.push(input);
@@ -150,7 +160,7 @@ function findLibrary(
 /** A plan from what was read, or why nothing was. */
 function asPlan(
 	reading: Reading,
-	place: Pick<PlanInput, "name" | "path" | "folder" | "found" | "find">,
+	place: Pick<PlanInput, "name" | "path" | "folder" | "found" | "roots" | "find">,
 ): PlanInput | string {
 	switch (reading.kind) {
 		case "unreadable":

@@ -1,6 +1,6 @@
 // A plan that was read becomes a report: what the check finds in the text, and behind it what reading found in the bytes.
 import type { NumberedFinding } from "../../base/finding.ts";
-import type { CheckedPlan } from "../checker.ts";
+import type { CheckedFacts, CheckedPlan } from "../checker.ts";
 import type { PlanReport } from "../report/report.ts";
 import { reaches } from "../report/report.ts";
 import { status } from "../status.ts";
@@ -24,6 +24,11 @@ export interface Judgement extends Verdict {
 /** The report on one plan. */
 export function judge(input: PlanInput, world: World): Judgement {
 	const checked = input.text === undefined ? undefined : world.checkPlan(input.text, input.name, input.find);
+	return { ...reportOn(input, checked), checked: checked?.understood === true ? checked : undefined };
+}
+
+/** What was found in the text, and behind it what was found in the bytes. */
+function reportOn(input: PlanInput, checked: CheckedFacts | undefined): Verdict {
 	const found = checked?.findings ?? [];
 	// The numbers of the check stand: the drawings bear them too.
 	const last = found.reduce((most, finding) => Math.max(most, finding.number), 0);
@@ -35,7 +40,6 @@ export function judge(input: PlanInput, world: World): Judgement {
 		findings: [...found, ...read],
 		scope: checked?.scope,
 		understood: checked?.understood ?? false,
-		checked: checked?.understood === true ? checked : undefined,
 		input,
 	};
 }
@@ -57,6 +61,23 @@ export async function judgeEach<Kept extends Verdict>(
 		kept.push(await keep(judge(input, world)));
 	}
 	return leaveOutShared(kept);
+}
+
+/** The verdicts on all plans, checked in several threads; undefined when the user interrupted. */
+export async function judgeInThreads(
+	inputs: readonly PlanInput[],
+	threads: number,
+	world: World,
+): Promise<Verdict[] | undefined> {
+	const texts = inputs.flatMap(({ text, name, path, roots }) =>
+		text === undefined ? [] : [{ text, name, path, roots }],
+	);
+	const facts = await world.checkInThreads(texts, threads);
+	if (facts === undefined) return undefined;
+	const found = facts.values();
+	return leaveOutShared(
+		inputs.map((input) => reportOn(input, input.text === undefined ? undefined : found.next().value)),
+	);
 }
 
 /**

@@ -1,5 +1,5 @@
 // All that the command touches of the machine and of the rest of Ferrule, handed in so that a test can put its own in place.
-import type { CheckPlan, TidyPlan } from "../checker.ts";
+import type { CheckedFacts, CheckPlan, PlanText, TidyPlan } from "../checker.ts";
 import type { Reading } from "../files/read.ts";
 import type { Writer } from "../files/replace.ts";
 import type { FileSystem } from "../files/system.ts";
@@ -9,6 +9,13 @@ import type { Page } from "../reference/page.ts";
 export interface World {
 	readonly version: string;
 	readonly checkPlan: CheckPlan;
+	/** Checks texts in several threads, and gives what was found in their order; undefined when the user interrupted. */
+	readonly checkInThreads: (
+		texts: readonly PlanText[],
+		threads: number,
+	) => Promise<readonly CheckedFacts[] | undefined>;
+	/** How many threads can run at once. */
+	readonly processors: () => number;
 	readonly tidyPlan: TidyPlan;
 	/** What `explain` knows. */
 	readonly pages: () => readonly Page[];
