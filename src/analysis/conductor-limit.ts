@@ -1,6 +1,7 @@
 // The largest protective device that published tables allow ahead of a conductor: by size, insulation, region and rule set.
-// Air is taken to have the 30 °C of the tables; nothing is judged here.
+// Corrected for the hottest air on its way; nothing is judged here.
 import { formatGauge, type Gauge } from "../base/gauge.ts";
+import { formatNumber } from "../base/quantity.ts";
 import type { Cable, Circuit, Conductor } from "../circuit/circuit.ts";
 import { aluminiumAmpacity, smallAluminiumLimit } from "../handbook/aluminium-ampacity.ts";
 import { copperAmpacity } from "../handbook/copper-ampacity.ts";
@@ -16,7 +17,16 @@ import { citation, type Provenance } from "../handbook/provenance.ts";
 import { smallConductorLimit, smallConductors } from "../handbook/small-conductors.ts";
 import { nextStandardRating } from "../handbook/standard-ratings.ts";
 import { usualSizesOf } from "../handbook/usual-sizes.ts";
-import { runsInEngineSpace } from "./surroundings.ts";
+import {
+	carryingIn,
+	correctBuildingWire,
+	correctCord,
+	correctMetric,
+	tableAir,
+	tellAir,
+	tenths,
+} from "./ampacity-correction.ts";
+import { type Air, hottestAir, runsInEngineSpace } from "./surroundings.ts";
 
 /** What a conductor may be protected at. */
 export interface ConductorLimit {
@@ -41,8 +51,9 @@ export function conductorLimit(circuit: Circuit, conductor: Conductor): Conducto
 	const limits = limitsOf.get(circuit) ?? new Map<string, { readonly limit: ConductorLimit | undefined }>();
 	limitsOf.set(circuit, limits);
 	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
-	const cord = cable?.flexible === true ? cable.conductors.length : 0;
-	const make = `${conductor.material} ${conductor.gauge.label} ${conductor.gauge.system} ${conductor.insulation} ${cord}`;
+	const cord = cable?.flexible === true ? "cord" : (cable?.make ?? "");
+	const air = hottestAir(circuit, conductor);
+	const make = `${conductor.material} ${conductor.gauge.label} ${conductor.gauge.system} ${conductor.insulation} ${cord} ${cable?.conductors.length ?? 0} ${air.celsius} ${air.place?.name ?? ""}`;
 	const known = limits.get(make) ?? { limit: findLimit(circuit, conductor) };
 	limits.set(make, known);
 	return known.limit;
@@ -77,10 +88,11 @@ function limitOf(circuit: Circuit, conductor: Conductor, gauge: Gauge): Conducto
 	// Of aluminium only the table for building wire is at hand.
 	if (!isCopper && (rules === "boat" || region === "iec" || cable?.flexible === true)) return undefined;
 	if (rules === "boat") return onBoats(circuit, conductor, cable, gauge);
-	if (region === "iec") return byMethod(gauge);
+	const air = hottestAir(circuit, conductor);
+	if (region === "iec") return byMethod(gauge, air);
 	// A cord's ground does not count; what else it has carries current.
-	if (cable?.flexible === true) return inCord(gauge, cable.conductors.length > 3 ? 3 : 2);
-	return inBuildingWire(gauge, conductor);
+	if (cable?.flexible === true) return inCord(gauge, cable.conductors.length > 3 ? 3 : 2, air);
+	return inBuildingWire(gauge, conductor, cable, { air, carrying: carryingIn(circuit, cable) });
 }
 
 /** The thinnest usual size that may have a device of so many amperes, as it is written; undefined beyond the tables. */
@@ -103,38 +115,48 @@ function thinnestRows(): readonly Gauge[] {
  */
 function inBuildingWire(
 	gauge: Gauge,
-	{ insulation, material }: Pick<Conductor, "insulation" | "material">,
+	conductor: Conductor,
+	cable: Cable | undefined,
+	around: { readonly air: Air; readonly carrying: number },
 ): ConductorLimit | undefined {
+	const { insulation, material } = conductor;
 	const isCopper = material === "copper";
-	const ampacity = (isCopper ? copperAmpacity : aluminiumAmpacity)(gauge, Math.min(insulation, 75));
+	const printed = (isCopper ? copperAmpacity : aluminiumAmpacity)(gauge, Math.min(insulation, 75));
 	const small = isCopper ? smallConductorLimit(gauge) : smallAluminiumLimit(gauge);
 	const size = `${formatGauge(gauge)} ${material}`;
-	if (small !== undefined && (ampacity === undefined || small.largest <= ampacity.ampere))
+	const corrected =
+		printed === undefined ? undefined : correctBuildingWire(gauge, conductor, cable, around, printed.ampere);
+	if (small !== undefined && (corrected === undefined || small.largest <= corrected.ampere))
 		return {
 			largest: small.largest,
 			because: `${size} may have ${small.largest} A at most`,
 			...known(small.provenance),
 		};
-	if (ampacity === undefined) return undefined;
-	const next = nextStandardRating(ampacity.ampere, "us")?.ampere ?? ampacity.ampere;
-	const largest = Math.min(next, small?.largest ?? next);
-	const carries = `${size} carries ${ampacity.ampere} A at ${ampacity.column} °C`;
+	if (printed === undefined || corrected === undefined) return undefined;
+	const next = nextStandardRating(corrected.ampere, "us")?.ampere ?? corrected.ampere;
+	const largest = corrected.ampere === 0 ? 0 : Math.min(next, small?.largest ?? next);
+	const carries =
+		corrected.ampere === printed.ampere
+			? `${size} carries ${printed.ampere} A at ${printed.column} °C`
+			: `${size} carries ${formatNumber(corrected.ampere, 1)} A: ${corrected.because}`;
+	const provenances = corrected.ampere === printed.ampere ? [printed.provenance] : corrected.provenances;
 	return {
 		largest,
-		because: largest === ampacity.ampere ? carries : `${carries}, and ${largest} A is the next standard rating`,
-		source: `${citation(ampacity.provenance)}, ${ampacity.column} °C column by 334.80 and 110.14(C), recalled`,
+		because: largest === corrected.ampere ? carries : `${carries}, and ${largest} A is the next standard rating`,
+		source: `${provenances.map(citation).join("; ")}, ${printed.column} °C column by 334.80 and 110.14(C), recalled`,
 		recalled: true,
 	};
 }
 
 /** NFPA 70 240.4 leaves cords out: no next standard rating above what the cord carries. */
-function inCord(gauge: Gauge, carrying: 2 | 3): ConductorLimit | undefined {
+function inCord(gauge: Gauge, carrying: 2 | 3, air: Air): ConductorLimit | undefined {
 	const row = cordAmpacity(gauge, carrying);
 	if (row === undefined) return undefined;
+	const corrected = correctCord(row.ampere, air);
 	return {
-		largest: row.ampere,
-		because: `${formatGauge(gauge)} flexible cord carries ${row.ampere} A`,
-		...known(row.provenance),
+		largest: corrected.ampere,
+		because: `${formatGauge(gauge)} flexible cord carries ${row.ampere} A${corrected.because === "" ? "" : `; ${corrected.because}`}`,
+		...knownTogether([row.provenance, ...corrected.provenances]),
 	};
 }
 
@@ -151,14 +173,19 @@ function onBoats(
 	const { region } = circuit.plan.settings;
 	const row = marineAmpacity(gauge, conductor.insulation);
 	if (row === undefined) return undefined;
-	const carrying = cable?.conductors.filter((index) => circuit.conductors[index]?.role !== "ground").length ?? 1;
+	const carrying = carryingIn(circuit, cable);
 	const bundled = marineBundlingFactor(carrying);
-	const hot = runsInEngineSpace(circuit, conductor) ? engineSpaceFactor(row.column) : undefined;
+	const air = hottestAir(circuit, conductor);
+	// The rule knows one factor, for 50 °C: it is taken for whatever is hotter than the table, as being on the safe side.
+	const isInEngineSpace = runsInEngineSpace(circuit, conductor);
+	const hot = isInEngineSpace || air.celsius > tableAir ? engineSpaceFactor(row.column) : undefined;
 	const factors = [
 		...(bundled.factor === 1
 			? []
 			: [{ ...bundled, where: `with ${carrying} that carry current in ${cable?.tag ?? ""}` }]),
-		...(hot === undefined || hot.factor === 1 ? [] : [{ ...hot, where: "in an engine space" }]),
+		...(hot === undefined || hot.factor === 1
+			? []
+			: [{ ...hot, where: isInEngineSpace ? "in an engine space" : tellAir(air) }]),
 	];
 	const ampere = tenths(factors.reduce((product, { factor }) => product * factor, row.ampere));
 	const next = nextStandardRating(ampere, region)?.ampere ?? ampere;
@@ -178,29 +205,38 @@ function onBoats(
 	};
 }
 
-/** Products of factors in tenths, downward, as a hair more would not be safe to round up. */
-function tenths(amperes: number): number {
-	return Math.floor(amperes * 10 + 1e-6) / 10;
-}
-
 /**
  * IEC 60364-4-43: no device above what the cable carries. How it runs is not said in a plan: on a wall it carries most
  * (method C), in an insulated wall least (method A1).
  */
-function byMethod(gauge: Gauge): ConductorLimit | undefined {
+function byMethod(gauge: Gauge, air: Air): ConductorLimit | undefined {
 	const free = iecAmpacity(gauge, "c");
 	const enclosed = iecAmpacity(gauge, "a1");
 	if (free === undefined) return undefined;
+	const corrected = correctMetric(free.ampere, air);
+	const heat = corrected.because === "" ? "" : `; ${corrected.because}`;
 	return {
-		largest: free.ampere,
-		because: `${formatGauge(gauge)} copper carries ${free.ampere} A, fixed to a wall in free air`,
-		...known(free.provenance),
+		largest: corrected.ampere,
+		because: `${formatGauge(gauge)} copper carries ${free.ampere} A, fixed to a wall in free air${heat}`,
+		...knownTogether([free.provenance, ...corrected.provenances]),
 		...(enclosed === undefined
 			? {}
-			: { enclosed: { largest: enclosed.ampere, where: "in a conduit inside an insulated wall" } }),
+			: {
+					enclosed: {
+						largest: correctMetric(enclosed.ampere, air).ampere,
+						where: `in a conduit inside an insulated wall${heat === "" ? "" : ` ${tellAir(air)}`}`,
+					},
+				}),
 	};
 }
 
 function known(provenance: Provenance): { source: string; recalled: boolean } {
 	return { source: citation(provenance), recalled: provenance.known === "recalled" };
+}
+
+function knownTogether(provenances: readonly Provenance[]): { source: string; recalled: boolean } {
+	return {
+		source: provenances.map(citation).join("; "),
+		recalled: provenances.some((provenance) => provenance.known === "recalled"),
+	};
 }

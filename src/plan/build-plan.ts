@@ -1,7 +1,7 @@
 // From the tree of a text to what the builder said: settings, places, things, runs, landings, modes, accepted deviations.
 import type { Finding } from "../base/finding.ts";
 import type { PlaceStatement, PlanStatement, Statement, ThingStatement, Tree } from "../syntax/tree.ts";
-import { notReckoned, planFinding } from "./codes.ts";
+import { planFinding } from "./codes.ts";
 import { findDirectCurrent } from "./direct-current.ts";
 import { readAcceptance, readLandings, readModes } from "./landings.ts";
 import { namesOf } from "./name-rows.ts";
@@ -84,7 +84,6 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 		incomplete: runs.incomplete || findings.some((problem) => problem.level === "error"),
 	};
 	reportSelfFeeding(plan, findings);
-	reportVolumes(plan, findings);
 	findings.push(...tellAutomaticTags(plan));
 	return { plan, findings: withoutRepeats(findings) };
 }
@@ -152,11 +151,4 @@ function reportSelfFeeding(plan: Plan, findings: Finding[]): void {
 				}
 			}
 	}
-}
-
-/** A box's volume is kept for lists; whether it is enough is not reckoned yet, which is said once. */
-function reportVolumes(plan: Plan, findings: Finding[]): void {
-	const sized = plan.things.find((thing) => thing.box?.volume !== undefined);
-	if (sized !== undefined)
-		findings.push(notReckoned("Whether boxes have room for their wires is not reckoned yet", sized.span));
 }

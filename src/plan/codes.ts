@@ -377,14 +377,3 @@ export function calledTwice(
 		also: [{ span: first, label: "first here" }],
 	});
 }
-
-/** A fact that is taken in and counts for nothing yet; said, so that nobody relies on it. */
-export function notReckoned(title: string, span: Span): Finding {
-	return planFinding("not-understood-yet", {
-		title,
-		span,
-		level: "note",
-		why: "What is said there counts for no figure: wires are judged by tables for usual conditions.",
-		help: "Check by hand what it asks of the wires, and choose them thicker where it is hot.",
-	});
-}

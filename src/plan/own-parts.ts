@@ -7,7 +7,7 @@ import { findKind } from "../kinds/index.ts";
 import type { Kind } from "../kinds/kind.ts";
 import { kindOfPart, type PartTerminal, partSorts } from "../kinds/own-part.ts";
 import type { DefinitionStatement, Setting, Term } from "../syntax/tree.ts";
-import { calledTwice, notReckoned, planFinding } from "./codes.ts";
+import { calledTwice, planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import { readPartTerminal } from "./part-terminals.ts";
 import { PartWays } from "./part-ways.ts";
@@ -186,8 +186,6 @@ class PartReader {
 			this.outOfRange(figure);
 			return undefined;
 		}
-		if (line.key.text === "room")
-			this.findings.push(notReckoned("What an own part takes of the room in its box is not reckoned yet", figure.span));
 		return figure.quantity;
 	}
 

@@ -3,12 +3,9 @@ import type { Finding } from "../base/finding.ts";
 import { didYouMean } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { PlaceStatement, QuantityTerm, Term } from "../syntax/tree.ts";
-import { notReckoned, planFinding } from "./codes.ts";
+import { planFinding } from "./codes.ts";
 import { foldName } from "./names.ts";
 import type { Place } from "./plan.ts";
-
-/** The air temperature that ampacity tables are made for, in degrees Celsius (NFPA 70 310.16 and IEC 60364-5-52 alike). */
-export const tableTemperature = 30;
 
 /** Words a place can have, and the traits they stand for. */
 export const placeWords = ["wet", "damp", "dry", "outdoor", "engine-space", "bath", "basin", "sink"];
@@ -56,13 +53,6 @@ export function readPlace(statement: PlaceStatement, findings: Finding[]): Place
 			);
 		}
 	}
-	if (temperature !== undefined && temperature > tableTemperature)
-		findings.push(
-			notReckoned(
-				`${statement.name.text} is hotter than ${tableTemperature} °C, which is not reckoned with yet`,
-				statement.name.span,
-			),
-		);
 	return {
 		name: statement.name.text,
 		label: statement.label?.text ?? statement.name.text,

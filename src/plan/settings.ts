@@ -4,9 +4,9 @@ import { didYouMean } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import type { Region, RuleSet } from "../kinds/kind.ts";
 import type { PlanStatement, Setting, Term } from "../syntax/tree.ts";
-import { notReckoned, planFinding } from "./codes.ts";
+import { planFinding } from "./codes.ts";
 import { readJointMake } from "./joint-make.ts";
-import { isLikely, tableTemperature } from "./places.ts";
+import { isLikely } from "./places.ts";
 import type { Settings, UsualBox } from "./plan.ts";
 import { isLikelyVolume } from "./shared-words.ts";
 import { connectors, terminations } from "./wiring-words.ts";
@@ -71,8 +71,6 @@ export function readSettings(statement: PlanStatement | undefined, findings: Fin
 			case "ambient":
 				if (first?.kind === "quantity" && first.quantity.dimension === "temperature" && isLikely(first.quantity)) {
 					settings.ambient = first.quantity.value;
-					if (settings.ambient > tableTemperature)
-						findings.push(notReckoned(`Heat above ${tableTemperature} °C is not reckoned with yet`, first.span));
 				} else refuseValue(line, first, ["35 C", "95 F"], findings);
 				break;
 			case "ends": {

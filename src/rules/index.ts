@@ -3,6 +3,7 @@ import { backFeedUnfastened } from "./back-feed-unfastened.ts";
 import { batteriesUnequal } from "./batteries-unequal.ts";
 import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
+import { boxOverfilled } from "./box-overfilled.ts";
 import { cableUnsuited } from "./cable-unsuited.ts";
 import { cappedEndLive } from "./capped-end-live.ts";
 import { chargingReversed } from "./charging-reversed.ts";
@@ -22,6 +23,7 @@ import { endLoose } from "./end-loose.ts";
 import { gangsTooFew } from "./gangs-too-few.ts";
 import { groundBroken } from "./ground-broken.ts";
 import { groundFaultMissing } from "./ground-fault-missing.ts";
+import { groundThroughDevice } from "./ground-through-device.ts";
 import { groundUndersized } from "./ground-undersized.ts";
 import { inletLive } from "./inlet-live.ts";
 import { interruptingRatingLow } from "./interrupting-rating-low.ts";
@@ -38,6 +40,7 @@ import { negativeFused } from "./negative-fused.ts";
 import { neutralBorrowed } from "./neutral-borrowed.ts";
 import { neutralGroundExchanged } from "./neutral-ground-exchanged.ts";
 import { neutralNotIsolated } from "./neutral-not-isolated.ts";
+import { neutralSharedUnsafely } from "./neutral-shared-unsafely.ts";
 import { onePoleOpened } from "./one-pole-opened.ts";
 import { polarityDcReversed } from "./polarity-dc-reversed.ts";
 import { polarityReversed } from "./polarity-reversed.ts";
@@ -94,6 +97,7 @@ const neutral: readonly Rule[] = [
 	neutralNotIsolated,
 	neutralGroundExchanged,
 	neutralBorrowed,
+	neutralSharedUnsafely,
 	bondMissing,
 	bondDoubled,
 ];
@@ -104,6 +108,7 @@ const ground: readonly Rule[] = [
 	cableUnsuited,
 	groundUndersized,
 	isolatorBypassed,
+	groundThroughDevice,
 ];
 const groundFault: readonly Rule[] = [lineLoadReversed, groundFaultMissing, earthFaultUnopened];
 const sources: readonly Rule[] = [
@@ -136,6 +141,7 @@ const workmanship: readonly Rule[] = [
 	jointUndersized,
 	jointSizeWrong,
 	jointUnboxed,
+	boxOverfilled,
 	gangsTooFew,
 	coverWrong,
 	terminalOverfilled,

@@ -68,7 +68,7 @@ circuit h from LC breaker 15 A two-pole by 14-2
 
 test("a bonding screw below a panel bonds its neutral bar", () => {
 	const bonded = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n  bonding screw\n";
-	const run = "circuit a from LC breaker 15 A by 14-2\n  9 ft to b1: receptacle\n";
+	const run = "circuit a from LC breaker 15 A by 14-2\n  9 ft to b1: receptacle, box 18 cuin\n";
 	expect(codesOf(bonded + run)).toEqual(["bond-doubled"]);
 	expect(codesOf(bonded.replace("bonding screw", "no bonding screw") + run)).toEqual([]);
 });

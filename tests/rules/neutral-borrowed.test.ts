@@ -73,7 +73,7 @@ at LC
 	test("one white for both poles of a breaker on one leg", () => {
 		checkMarked(`${supply}circuit desk from LC breaker 20 A two-pole by 12-3
   9 ft to d1: receptacle split
-//        ^^ neutral-borrowed "The neutral of d1 carries both poles of LC.1, which are on one leg"
+//        ^^ neutral-shared-unsafely "The neutral of d1 carries both poles of LC.1, which are on one leg"
 `);
 	});
 
@@ -83,7 +83,7 @@ panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
   slot 3: breaker 20 A
 circuit desk from LC.1 breaker 20 A by 12-3
   9 ft to d1: receptacle split
-//        ^^ neutral-borrowed "The neutral of d1 serves LC.1 and LC.3, which do not open together"
+//        ^^ neutral-shared-unsafely "The neutral of d1 serves LC.1 and LC.3, which do not open together"
 at LC
   desk-1.red on LC.3.load
 `);
