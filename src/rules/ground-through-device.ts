@@ -3,6 +3,7 @@ import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { findGroundPassages, type Passage } from "../analysis/passages.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
+import { dead } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import { namesOf, tellJoin } from "./passage-wording.ts";
 import type { Rule } from "./rule.ts";
@@ -14,8 +15,7 @@ export const groundThroughDevice: Rule = {
 	why: "Whoever changes the device later cuts the ground of everything behind it, and nothing tells them.",
 	help: "Join the grounds in the box, and take one pigtail to the device.",
 	basis: "NFPA 70 250.148(B), recalled; common practice in IEC countries",
-	meter:
-		"Dead, with the device's ground taken off its screw: the ground further on must still ring through to the board.",
+	meter: [dead("from a ground further on to the ground bar, with the device taken off its wires", "no continuity")],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet shore 30 A 120 V

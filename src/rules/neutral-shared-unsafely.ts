@@ -5,6 +5,7 @@ import { findSharedPassages, type Passage } from "../analysis/passages.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
 import { tellBorrowing } from "./borrowing-wording.ts";
+import { dead, live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import { namesOf, tellJoin } from "./passage-wording.ts";
 import type { Rule } from "./rule.ts";
@@ -16,8 +17,10 @@ export const neutralSharedUnsafely: Rule = {
 	why: "The neutral carries more than any breaker allows, stays live with one breaker off, or opens and puts the voltage of both legs on what is plugged in.",
 	help: "Put the two hots on two legs behind one two-pole breaker, and splice the shared neutral in every box.",
 	basis: "NFPA 70 210.4(B) and 300.13(B), recalled",
-	meter:
-		"Live, hot to hot at the shared cable: about 240 V; with 0 V they are on one leg. Dead, with a device's white off: the neutral further on still rings through.",
+	meter: [
+		dead("from the neutral further on to the neutral bar, with the device taken off its wires", "no continuity"),
+		live("loading voltage tester", "from hot to hot of the shared cable", "0 V in place of about 240 V"),
+	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
 	wrong: [
 		`inlet pole 50 A 120/240 V
