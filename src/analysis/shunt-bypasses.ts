@@ -18,8 +18,9 @@ export interface BypassedShunt {
 export function findBypassedShunts(circuit: Circuit, direct: DirectState): readonly BypassedShunt[] {
 	const shunts = circuit.parts.filter(({ kind }) => kind === "shunt");
 	if (shunts.length === 0) return [];
-	const names = new Set(shunts.map(({ name }) => name));
-	const allow = ({ by }: Edge): boolean => by.kind === "conductor" || !names.has(by.link.part);
+	const own = new Set(shunts.flatMap(({ points }) => points));
+	// What it is bolted to is joined with one of its studs, and stays so.
+	const allow = ({ by, from, to }: Edge): boolean => by.kind === "conductor" || !own.has(from) || !own.has(to);
 	const joined = joinWhere(direct.network, allow);
 	return shunts.flatMap((shunt): BypassedShunt[] => {
 		const [line, load] = shunt.points;

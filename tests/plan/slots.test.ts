@@ -210,3 +210,8 @@ feed first from shore by 10-2
 		expect(plan.runs.find(({ name }) => name === "P2")?.hops[0]?.from.thing).toBe("LC.1");
 	});
 });
+
+test("a bar that takes the place of the usual one goes by that one's name too", () => {
+	const bonded = `${supply}  GB: ground-bar 8\nchassis frame\nbond board from LC.ground by single 8 AWG green\n  6 ft to frame\n`;
+	expect(readPlan(bonded).told).toEqual([]);
+});

@@ -1,5 +1,4 @@
 // What fills the bank: solar strings on a controller, an engine with its own battery and starter, a charger on the mains.
-import type { Line } from "../lines.ts";
 import type { Facts } from "../words.ts";
 import type { Bank } from "./bank.ts";
 import type { DirectSide, Poles } from "./direct-side.ts";
@@ -29,14 +28,15 @@ export function fuseFor(amperes: number): number {
 export function writeSolar(side: DirectSide, bank: Bank): void {
 	const { site } = side;
 	const { chance, bankVolts } = site;
-	const parallel = chance.weigh([
-		[5, 1],
-		[2, 2],
-		[1, 3],
-	]);
 	const open = chance.pick([20, 22.3, 38, 45]);
 	const least = Math.ceil((bankVolts * 1.4) / open);
 	const series = least + (chance.maybe(0.4) ? 1 : 0);
+	// From three strings on each has a fuse, and none is made for more volts than these on the coldest day.
+	const parallel = chance.weigh([
+		[5, 1],
+		[2, 2],
+		[open * series <= 100 ? 1 : 0, 3],
+	]);
 	const short = chance.pick([5.9, 6.9, 10.5]);
 	const module: Facts = { power: chance.pick([undefined, Math.round(open * short * 0.8)]), open, short };
 	const amperes = Math.ceil((open * series * short * parallel * 0.85) / bankVolts);
@@ -58,11 +58,9 @@ export function writeSolar(side: DirectSide, bank: Bank): void {
 	const all = strings.length === 1 ? strings[0] : gathered(side, strings, lead);
 	const fuse = fuseFor(short * parallel * 1.56);
 	const cable = side.wires.pair({ fuse, amperes: short * parallel, metres: 6 });
-	const down: Line[] = chance.maybe(0.6)
-		? [side.hop("disconnect", "D", { rating: chance.pick([60, 100]) }, side.length(1, 5)).line]
-		: [];
+	const off = side.hop("disconnect", "D", { rating: chance.pick([60, 100]) }, side.length(1, 5));
 	side.feed("sun", `${all?.plus ?? ""}, ${all?.minus ?? ""}`, cable, [
-		...down,
+		off.line,
 		side.arrive(`${controller}.in`, side.length(0.4, 3)),
 	]);
 	filled(side, bank, given, `${controller}.out`);
