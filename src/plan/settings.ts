@@ -14,7 +14,19 @@ import { connectors, terminations } from "./wiring-words.ts";
 const regions = ["us", "iec"] as const satisfies readonly Region[];
 const ruleSets = ["camper", "boat", "building"] as const satisfies readonly RuleSet[];
 const papers = ["A4", "A3", "A2", "A1", "letter", "tabloid"] as const;
-const settingWords = ["region", "rules", "ambient", "ends", "joints", "box", "splices", "paper", "notes", "note"];
+/** The words of the lines below `plan`. */
+export const settingWords = [
+	"region",
+	"rules",
+	"ambient",
+	"ends",
+	"joints",
+	"box",
+	"splices",
+	"paper",
+	"notes",
+	"note",
+];
 
 /** The settings of a plan: what is said, else the trade's defaults: region us, rules camper, 30 °C, lever connectors, paper to fit. */
 export function readSettings(statement: PlanStatement | undefined, findings: Finding[]): Settings {

@@ -39,6 +39,12 @@ export function isLikelyVolume({ dimension, value }: Quantity): boolean {
 	return dimension === "volume" && value >= 30 && value <= 30_000;
 }
 
+/** Every word that any thing may have behind it. */
+export const sharedWords: readonly string[] = [
+	...["in", "box", "metal", "plastic", "each", "together", "roughed", "note", "gangs", "clamps", "cover", "partition"],
+	...["terminals", ...clampPlaces, ...covers, ...terminalSorts],
+];
+
 /** Reads shared words out of the terms behind a thing. */
 export class SharedWords {
 	readonly said: SharedAttributes = { fittings: {}, fittingWords: [] };

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { checkPlan } from "../../src/pipeline.ts";
+import { placeWords } from "../../src/plan/places.ts";
+import { settingWords } from "../../src/plan/settings.ts";
+import { sharedWords } from "../../src/plan/shared-words.ts";
+import { connectors, terminations } from "../../src/plan/wiring-words.ts";
 import { readText } from "../../src/syntax/read.ts";
 import { findByPath } from "../../src/syntax/sources.ts";
+import { landingWords, lineWords, statementWords } from "../../src/syntax/vocabulary.ts";
 import { compact } from "../syntax/compact.ts";
 import { examples } from "./page.ts";
 
@@ -14,6 +19,16 @@ describe("the reference page", () => {
 			["accept", "at", "definition", "mode", "place", "plan", "reading", "run", "thing", "use"].sort(),
 		);
 		expect(all.filter(({ readAs }) => readAs !== undefined).length).toBeGreaterThan(8);
+	});
+
+	it("shows every word of the notation in an example that runs", () => {
+		const runs = all.filter(({ says }) => says === "whole" || says === "shows").map(({ plan }) => plan);
+		const shown = new Set(runs.flatMap((plan) => plan.match(/[a-z0-9-]+/gi) ?? []));
+		const words = [
+			...[...statementWords, ...landingWords, ...lineWords, ...settingWords, ...placeWords, ...sharedWords],
+			...[...connectors, ...terminations, "slack", "bundled", "loop", "switched", "second"],
+		];
+		expect(words.filter((word) => !shown.has(word) && word !== "reading")).toEqual([]);
 	});
 
 	it.each(all)("line $line: is read with the findings it names", ({ plan, finds }) => {

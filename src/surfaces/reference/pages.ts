@@ -117,7 +117,7 @@ const shared =
 	"takes a label in double quotes, `in PLACE`, for the box around it `box 18 cuin`, `metal`, `gangs ...`, `clamps inside` or `outside`, `cover ...`, `partition`, and for its terminals `terminals ...`; a row of names says `each` or `together` behind its figure";
 
 /** An attribute as it is written, with dots where a figure stands, its units and its limits: `surge ... W`. */
-function tellAttribute(kind: Kind, attribute: AttributeSpec): string {
+export function tellAttribute(kind: Kind, attribute: AttributeSpec): string {
 	switch (attribute.takes) {
 		case "quantity": {
 			const [unit = "", ...others] = unitsOf(attribute.dimension);

@@ -2,6 +2,7 @@
 import { regions, ruleSets } from "../../handbook/scope.ts";
 import type { CheckPlan } from "../checker.ts";
 import { tellFigure } from "../report/note.ts";
+import { withoutMarks } from "./marks.ts";
 import type { Page, PagePlan } from "./page.ts";
 import { findShown } from "./shown-faults.ts";
 
@@ -20,7 +21,7 @@ export function writeRulesPage(pages: readonly Page[], check: CheckPlan): string
 const head = `# The rules
 
 Every rule, made from what the rules say of themselves; \`ferrule explain RULE\` prints the same. What a text of a plan can have wrong
-with it, and the kinds of things, stand in \`ferrule explain\` alone; the notation is on [its own page](reference.md).
+with it stands in \`ferrule explain\` alone; the kinds of things are on [a page of theirs](kinds.md), and so is [the notation](reference.md).
 
 \`danger\` can shock or burn, \`error\` is wrong, \`warning\` is against good practice, \`note\` is for information. A clause that was not read in
 a published text says how else it is known: recalled from memory, computed, or common practice of the trade. The code in force where the
@@ -74,14 +75,6 @@ function writePlan(page: Page, plan: PagePlan, check: CheckPlan): string[] {
 		`\`\`\`ferrule\n${plan.text.trimEnd()}\n\`\`\`\n`,
 		...(shown.length === 0 ? [] : [...shown, ""]),
 	];
-}
-
-/** Text of which nothing becomes a mark of Markdown but what stands in backticks. */
-function withoutMarks(text: string): string {
-	return text
-		.split(/(`[^`]*`)/)
-		.map((piece) => (piece.startsWith("`") ? piece : piece.replace(/[\\*_<>|#[\]]/g, "\\$&")))
-		.join("");
 }
 
 function startWithCapital(word: string): string {
