@@ -22,7 +22,8 @@ test("single conductors reach each post of a solar controller", () => {
 solar-controller sun 20 A 12 V, limit 50 V
 battery house lithium 12.8 V 100 Ah, fault 4 kA
 feed p1 from roof.+ by single 10 AWG red
-  9 ft to sun.in.+
+  8 ft to cut: disconnect 30 A
+  1 ft to sun.in.+
 feed n1 from roof.- by single 10 AWG black
   9 ft to sun.in.-
 feed p2 from house.+ by single 10 AWG red
