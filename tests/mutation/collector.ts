@@ -5,6 +5,8 @@ export { expect };
 
 /** A test as it was written down. */
 export interface Collected {
+	/** The file it stands in, without its ending. */
+	readonly file: string;
 	readonly name: string;
 	readonly run: () => unknown;
 }
@@ -13,6 +15,12 @@ export interface Collected {
 export const collected: Collected[] = [];
 
 const path: string[] = [];
+let file = "";
+
+/** Says which file is read next. */
+export function openFile(name: string): void {
+	file = name;
+}
 
 type Body = (...values: never[]) => unknown;
 
@@ -23,7 +31,7 @@ function describeOne(name: string, body: () => void): void {
 }
 
 function testOne(name: string, run: () => unknown): void {
-	collected.push({ name: [...path, name].join(" > "), run });
+	collected.push({ file, name: [...path, name].join(" > "), run });
 }
 
 /** Calls a body with a row: the items of a list one by one, anything else as it is. */

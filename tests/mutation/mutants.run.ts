@@ -3,7 +3,7 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "vitest";
-import { type Collected, collected } from "./collector.ts";
+import { type Collected, collected, openFile } from "./collector.ts";
 import type { Mutant } from "./instrument.ts";
 import { mutantsOfRules } from "./rule-sources.ts";
 import { switchboard } from "./switchboard.ts";
@@ -14,6 +14,7 @@ const { MUTATION_FILES = "", MUTATION_LIST = "survivors" } = process.env;
 const folders = ["rules", "outside"];
 /** A test that takes longer, in milliseconds, is left out: what it alone would kill counts as a survivor. */
 const longest = 2_500;
+const mostTests = 400;
 
 interface Timed extends Collected {
 	readonly milliseconds: number;
@@ -25,14 +26,22 @@ test("mutants of the rules", async () => {
 	const wanted = new Set(MUTATION_FILES.split(" ").filter((name) => name !== ""));
 	const mutants = mutantsOfRules().filter(({ file }) => wanted.size === 0 || wanted.has(file.replace(/\.ts$/, "")));
 	const killers = new Map<Mutant, string | undefined>();
-	for (const mutant of mutants) killers.set(mutant, await killerOf(mutant, tests));
+	for (const mutant of mutants) {
+		const killer = await killerOf(mutant, tests);
+		killers.set(mutant, killer);
+		if (killer === undefined || MUTATION_LIST === "all") process.stdout.write(`${tell(mutant, killer)}\n`);
+	}
 	process.stdout.write(`${report(killers).join("\n")}\n`);
 });
 
 async function collectTests(): Promise<readonly Collected[]> {
 	for (const folder of folders) {
 		const path = join(import.meta.dirname, "..", folder);
-		for (const name of readdirSync(path).toSorted()) if (name.endsWith(".test.ts")) await import(join(path, name));
+		for (const name of readdirSync(path).toSorted()) {
+			if (!name.endsWith(".test.ts")) continue;
+			openFile(name.replace(/\.test\.ts$/, ""));
+			await import(join(path, name));
+		}
 	}
 	return collected;
 }
@@ -54,9 +63,15 @@ async function timeTests(all: readonly Collected[]): Promise<readonly Timed[]> {
 	return timed.toSorted((one, other) => one.milliseconds - other.milliseconds);
 }
 
-/** The test that fails when a mutant is on: quick ones first, and of all that pass it. */
-async function killerOf({ id }: Mutant, tests: readonly Timed[]): Promise<string | undefined> {
-	for (const one of tests) if (one.passed.has(id) && !(await passes(one, id))) return one.name;
+/**
+ * The test that fails when a mutant is on: of those that pass it, first those of its own file, then the quickest. One that
+ * so many let pass counts as a survivor, whatever the others would say.
+ */
+async function killerOf({ id, file }: Mutant, tests: readonly Timed[]): Promise<string | undefined> {
+	const passing = tests.filter(({ passed }) => passed.has(id));
+	const isOwn = (one: Timed): boolean => `${one.file}.ts` === file;
+	const ordered = [...passing.filter(isOwn), ...passing.filter((one) => !isOwn(one))].slice(0, mostTests);
+	for (const one of ordered) if (!(await passes(one, id))) return `${one.file}: ${one.name}`;
 	return undefined;
 }
 
@@ -74,22 +89,20 @@ async function passes({ run }: Collected, active: number): Promise<boolean> {
 	}
 }
 
-/** What is told: every survivor, the share of each file, and of all. */
+function tell({ file, line, operator, was, is }: Mutant, killer: string | undefined): string {
+	const what = `${file}:${line} ${operator}: ${was} -> ${is}`;
+	return killer === undefined ? `survived ${what}` : `killed ${what} (${killer})`;
+}
+
+/** The share that is killed of each file, and of all. */
 function report(killers: ReadonlyMap<Mutant, string | undefined>): string[] {
 	const all = [...killers];
-	const lines = all
-		.filter(([, killer]) => MUTATION_LIST === "all" || killer === undefined)
-		.map(
-			([{ file, line, operator, was, is }, killer]) =>
-				`${killer === undefined ? "survived" : "killed"} ${file}:${line} ${operator}: ${was} -> ${is}${killer === undefined ? "" : ` (${killer})`}`,
-		);
 	const shareOf = (some: typeof all): string => {
 		const killed = some.filter(([, killer]) => killer !== undefined).length;
 		return `${killed} of ${some.length} killed, ${((100 * killed) / Math.max(some.length, 1)).toFixed(1)} %`;
 	};
 	const files = [...new Set(all.map(([{ file }]) => file))];
 	return [
-		...lines,
 		...files.map((file) => `${file}: ${shareOf(all.filter(([mutant]) => mutant.file === file))}`),
 		`all: ${shareOf(all)}`,
 	];
