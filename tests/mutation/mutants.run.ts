@@ -1,8 +1,10 @@
 // Runs the tests of the rules against every mutant of the rules, and prints the share that they kill.
 // MUTATION_FILES="ground-broken bond-doubled" asks for those files alone; MUTATION_LIST=all lists what is killed as well.
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "vitest";
+import { rules } from "../../src/rules/index.ts";
+import { tellRule } from "../rules/told-findings.ts";
 import { type Collected, collected, openFile } from "./collector.ts";
 import type { Mutant } from "./instrument.ts";
 import { mutantsOfRules } from "./rule-sources.ts";
@@ -15,6 +17,9 @@ const folders = ["rules", "outside"];
 /** A test that takes longer, in milliseconds, is left out: what it alone would kill counts as a survivor. */
 const longest = 2_500;
 const mostTests = 400;
+
+/** Run here in another way. */
+const toldByText = "told-findings.test.ts";
 
 interface Timed extends Collected {
 	readonly milliseconds: number;
@@ -38,12 +43,21 @@ async function collectTests(): Promise<readonly Collected[]> {
 	for (const folder of folders) {
 		const path = join(import.meta.dirname, "..", folder);
 		for (const name of readdirSync(path).toSorted()) {
-			if (!name.endsWith(".test.ts")) continue;
+			if (!name.endsWith(".test.ts") || name === toldByText) continue;
 			openFile(name.replace(/\.test\.ts$/, ""));
 			await import(join(path, name));
 		}
 	}
-	return collected;
+	return [...collected, ...rules.map(({ code }) => toldTest(code))];
+}
+
+/** The test of what a rule says, against its text: the test library's own way to do so would write a text that is not there. */
+function toldTest(code: string): Collected {
+	const text = readFileSync(join(import.meta.dirname, "../rules/told", `${code}.txt`), "utf8");
+	const run = (): void => {
+		if (tellRule(code) !== text) throw new Error(`${code} says something else`);
+	};
+	return { file: code, name: "what it says", run };
 }
 
 /** Each test with what it takes and which mutants it passes; those that fail as things are, or take too long, are left out. */
