@@ -1,11 +1,11 @@
 // Why a mistake that no rule finds does no harm. Only what is proven here, beside the rules' silence, counts as harmless.
 import { sortOfRole } from "../analysis/poles.ts";
-import type { Circuit, Conductor, Part } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, GroundFaultDevice } from "../circuit/circuit.ts";
 import { deviceDistance } from "../handbook/dc-protection.ts";
 import { isJoinedInBoxes } from "./box-joints.ts";
 import { type Differences, differencesOf, isRewiredOnly } from "./differences.ts";
 import { isInterchanged } from "./interchange.ts";
-import { areProtected } from "./limits.ts";
+import { areProtected, mayCarry } from "./limits.ts";
 import { servicesOf } from "./services.ts";
 
 /**
@@ -15,11 +15,14 @@ import { servicesOf } from "./services.ts";
 export function findHarmless(before: Circuit, wrong: Circuit): string | undefined {
 	const found = differencesOf(before, wrong);
 	if (isRewiredOnly(found)) return judgeWiring(before, wrong, found);
-	if (found.moved.length + found.added.length + found.removed.length + found.recoloured.length > 0 || found.isOther)
-		return undefined;
-	if (found.isRelinked) return judgeLegs(before, wrong, found);
-	if (found.plain.length > 0) return undefined;
-	if (found.faces.length > 0) return judgeFaces(wrong, found.faces);
+	if (found.moved.length + found.added.length + found.removed.length + found.recoloured.length > 0) return undefined;
+	if (found.plain.length > 0) return judgePlain(before, found.plain);
+	if (found.isOther) return judgeProtection(before, wrong);
+	if (found.isRelinked) return judgeLegs(before, wrong);
+	if (found.faces.length > 0)
+		return found.faces.every((part) => mayCarry(wrong, part))
+			? "it may still carry all that can come through it"
+			: undefined;
 	const isSmaller = found.rerated.every(({ device, before: rating }) => (device.rating ?? rating) < rating);
 	if (found.rerated.length > 0 && isSmaller)
 		return "it opens sooner than it must, and carries what is known to hang on it";
@@ -27,44 +30,70 @@ export function findHarmless(before: Circuit, wrong: Circuit): string | undefine
 }
 
 function judgeWiring(before: Circuit, wrong: Circuit, found: Differences): string | undefined {
+	const { moved, added, removed } = found;
 	if (isJoinedInBoxes(before, found)) return "in the box it is joined with the same as before";
-	if (found.added.length + found.removed.length > 0) return undefined;
-	if (isInterchanged(before, wrong, "told apart"))
-		return "what was exchanged is alike: either way round it is the same circuit";
-	if (servicesOf(before).volts !== servicesOf(wrong).volts) return undefined;
-	if (isInterchanged(before, wrong, "alike")) return "either leg will do: every load has the volts it had";
+	if (moved.length + added.length === 0 && removed.every(({ ends }) => ends.some(({ point }) => point === undefined)))
+		return "it was a spare: its other end is on nothing";
+	if (removed.length > 0) return undefined;
+	if (added.length === 0) {
+		if (isInterchanged(before, wrong, "told apart"))
+			return "what was exchanged is alike: either way round it is the same circuit";
+		if (servicesOf(before).volts === servicesOf(wrong).volts && isInterchanged(before, wrong, "alike"))
+			return "either leg will do: every load has the volts it had";
+	}
 	// What a neutral or a ground does is more than to serve loads.
-	if (!found.moved.every(([{ role }]) => sortOfRole(role) === "hot")) return undefined;
-	if (servicesOf(before).told === servicesOf(wrong).told)
+	if (![...moved.map(([wire]) => wire), ...added].every(({ role }) => sortOfRole(role) === "hot")) return undefined;
+	const [now, then] = [servicesOf(wrong), servicesOf(before)];
+	if (added.length === 0 && now.tell("nothing") === then.tell("nothing"))
 		return "every load is served through the same devices at the same volts";
-	if (servicesOf(before).toldUnswitched === servicesOf(wrong).toldUnswitched)
+	if (now.tell("switches") === then.tell("switches"))
 		return "only what a switch governs is another; every wire keeps its protection";
-	return undefined;
+	return judgeProtection(before, wrong);
 }
 
-function judgeLegs(
-	before: Circuit,
-	wrong: Circuit,
-	{ rerated, faces, plain, resized }: Differences,
-): string | undefined {
-	if (rerated.length + faces.length + plain.length + resized.length > 0) return undefined;
+/** One device fewer on the way does no harm where the next before it still suits every wire. */
+function judgeProtection(before: Circuit, wrong: Circuit): string | undefined {
+	const [then, now] = [servicesOf(before), servicesOf(wrong)];
+	if (then.tell("protection") !== now.tell("protection")) return undefined;
+	// Another device than the one that the label names is no device fewer.
+	const isFewer = now.devicesOfLoads.every((devices, load) =>
+		[...devices].every((device) => then.devicesOfLoads[load]?.has(device) === true),
+	);
+	if (!isFewer) return undefined;
+	const hots = wrong.conductors.filter(
+		({ role, index }) => sortOfRole(role) === "hot" && !isUnprotected(before, before.conductors[index]),
+	);
+	return areProtected(wrong, hots) ? "the device before it still suits every wire" : undefined;
+}
+
+/** What had no device before the slip is no fault of it: a lead from a post to its fuse. */
+function isUnprotected(before: Circuit, conductor: Conductor | undefined): boolean {
+	return conductor !== undefined && !areProtected(before, [conductor]);
+}
+
+function judgeLegs(before: Circuit, wrong: Circuit): string | undefined {
 	const isServed = servicesOf(before).volts === servicesOf(wrong).volts;
 	return isServed && isInterchanged(before, wrong, "alike")
 		? "either leg will do: every load has the volts it had"
 		: undefined;
 }
 
-/** A smaller device than is usual does where nothing that draws more can hang on it. */
-function judgeFaces(wrong: Circuit, faces: readonly Part[]): string | undefined {
-	const isEnough = faces.every(({ name, face, points }) => {
-		const devices = points.flatMap((point) =>
-			servicesOf(wrong)
-				.devicesBefore(point)
-				.filter(({ part }) => part !== name),
-		);
-		return devices.some(({ rating }) => rating !== undefined && rating <= (face.rating ?? 0));
+/** Ground-fault protection that nobody asks for: as the plan tells of its places. */
+function judgePlain(before: Circuit, plain: readonly GroundFaultDevice[]): string | undefined {
+	if (before.plan.settings.rules === "boat") return undefined;
+	const isAsked = plain.some(({ part }) => {
+		const covered = [
+			part,
+			...servicesOf(before)
+				.loadsBehind(part)
+				.map((load) => load.part),
+		];
+		return covered.some((name) => {
+			const place = before.partByName.get(name)?.enclosure.place;
+			return place !== undefined && (place.basin !== undefined || [...place.traits].some((trait) => trait !== "dry"));
+		});
 	});
-	return isEnough ? "the device before it opens at no more than it may carry" : undefined;
+	return isAsked ? undefined : "nothing behind it stands where ground-fault protection is asked for";
 }
 
 function judgeSizes(wrong: Circuit, { resized, rerated }: Differences): string | undefined {
@@ -89,12 +118,8 @@ function judgeSizes(wrong: Circuit, { resized, rerated }: Differences): string |
 
 	/** A lead from a battery to its fuse, no longer than it may be. */
 	function isFuseLead({ ends, length, role }: Conductor): boolean {
-		if (
-			role !== "positive" ||
-			length === undefined ||
-			length > deviceDistance("sheathed, at a battery terminal").metres
-		)
-			return false;
+		if (role !== "positive" || length === undefined) return false;
+		if (length > deviceDistance("sheathed, at a battery terminal").metres) return false;
 		return ends.some(({ point }) => point !== undefined && servicesOf(wrong).devicesBefore(point).length === 0);
 	}
 }

@@ -61,6 +61,7 @@ function graphOf(circuit: Circuit, looks: Looks, legs: Legs): Graph {
 		for (const link of circuit.links) if (isJoint(circuit, link)) yield link.between;
 		if (legs === "alike") yield* legPairs(circuit);
 	});
+	const names = nameParts(circuit);
 	const vertexOfSpot = new Map<number, number>();
 	const terminals = circuit.points.map((point) => {
 		const spot = spots[point.index] ?? point.index;
@@ -68,7 +69,7 @@ function graphOf(circuit: Circuit, looks: Looks, legs: Legs): Graph {
 		vertexOfSpot.set(spot, known);
 		// A joint is nothing by itself; hots of one part are told apart by what they are on, not by their names.
 		if (point.kind === "splice") return known;
-		const vertex = add(point.kind === "body" ? point.name : `${point.part} ${point.role.replace(/[23]$/, "")}`);
+		const vertex = add(point.kind === "body" ? point.name : `${names(point.part)} ${point.role.replace(/[23]$/, "")}`);
 		tie(vertex, known, "on");
 		return known;
 	});
@@ -95,7 +96,7 @@ function graphOf(circuit: Circuit, looks: Looks, legs: Legs): Graph {
 	for (const { part, between, watts, volts, outlet } of circuit.loads)
 		at(add(`load of ${part}, ${watts} W, ${volts} V, ${outlet}`), between, "between");
 	for (const { name, system, hot, neutral, ground } of circuit.sources) {
-		const vertex = add(`source ${name}`);
+		const vertex = add(`source ${names(name)}`);
 		// Which of two legs is which is all the same; which pole of a battery is which is not.
 		at(vertex, hot, system === "ac" ? "hot" : "positive");
 		at(vertex, [neutral], "neutral");
@@ -109,6 +110,18 @@ function graphOf(circuit: Circuit, looks: Looks, legs: Legs): Graph {
 		at(vertex, [load.neutral], "load neutral");
 	}
 	return { looks: kinds, neighbours };
+}
+
+/** What parts go by: their names, but batteries and modules that are alike go by what they are. */
+function nameParts(circuit: Circuit): (part: string) => string {
+	const alike = new Map(
+		circuit.sources.flatMap(({ part, sort, volts }) =>
+			sort === "battery" || sort === "solar"
+				? [[part, `${circuit.partByName.get(part)?.face.text}, ${volts} V`] as const]
+				: [],
+		),
+	);
+	return (part) => alike.get(part) ?? part;
 }
 
 /** The hot and the second hot of each side of a part. */

@@ -1,58 +1,91 @@
-// Whether conductors and devices of another size still keep their limits: what is ahead of a wire opens before the wire suffers.
-import { carefulLimit, conductorLimit } from "../analysis/conductor-limit.ts";
+// Whether conductors and devices keep their limits: what is ahead of a wire opens before the wire suffers.
+import { conductorLimit } from "../analysis/conductor-limit.ts";
 import { directLimit } from "../analysis/direct-limit.ts";
+import type { Edge } from "../analysis/network.ts";
+import { sortOfRole } from "../analysis/poles.ts";
 import { compareGauges } from "../base/gauge.ts";
-import type { Circuit, Conductor } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, Load, Part } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
 import { equipmentGroundFor } from "../handbook/equipment-ground.ts";
 import { servicesOf } from "./services.ts";
 
-/** Whether each of some conductors may have the smallest protective device that stands before it. */
+/** Whether each of some conductors may have what devices let through it; a lead that comes with a device is its maker's to size. */
 export function areProtected(circuit: Circuit, conductors: readonly Conductor[]): boolean {
-	return conductors.every((conductor) => isProtected(circuit, conductor));
+	return conductors.every((conductor) => isLead(circuit, conductor) || isProtected(circuit, conductor));
+}
+
+/** Whether a part may carry what comes through it: what devices let through, or all that hangs on it, where that is known. */
+export function mayCarry(circuit: Circuit, { name, points, face: { rating } }: Part): boolean {
+	if (rating === undefined) return false;
+	const services = servicesOf(circuit);
+	const ahead = services.mostThrough(points, ({ by }: Edge) => by.kind === "link" && by.link.part === name);
+	if (ahead !== undefined && ahead <= rating) return true;
+	const loads = services.loadsBehind(name);
+	const amperes = loads.map((load) => amperesOf(circuit, load));
+	const known = amperes.flatMap((one) => one ?? []);
+	return known.length > 0 && known.length === amperes.length && sum(known) <= rating;
 }
 
 function isProtected(circuit: Circuit, conductor: Conductor): boolean {
 	const limit = limitOf(circuit, conductor);
-	const rating = ratingAhead(circuit, conductor);
-	if (rating === undefined) return false;
-	if (conductor.role !== "ground") return limit !== undefined && limit >= rating;
-	const row = equipmentGroundFor(rating);
-	return (
-		(limit !== undefined && limit >= rating) || (row !== undefined && compareGauges(conductor.gauge, row.copper) >= 0)
-	);
+	const comes = amperesThrough(circuit, conductor);
+	if (comes === undefined) return false;
+	if (limit !== undefined && limit >= comes) return true;
+	const row = conductor.role === "ground" ? equipmentGroundFor(comes) : undefined;
+	return row !== undefined && compareGauges(conductor.gauge, row.copper) >= 0;
 }
 
 function limitOf(circuit: Circuit, conductor: Conductor): number | undefined {
-	if (conductor.role !== "positive" && conductor.role !== "negative") {
-		const limit = conductorLimit(circuit, conductor);
-		return limit === undefined || limit.beyondTable === true ? undefined : carefulLimit(limit);
+	if (systemOfRole(conductor.role) === "dc") {
+		const volts = Math.max(0, ...circuit.sources.map((source) => (source.system === "dc" ? source.volts : 0)));
+		return directLimit(circuit, conductor, volts)?.largest;
 	}
-	const volts = Math.max(0, ...circuit.sources.flatMap(({ system, volts: own }) => (system === "dc" ? [own] : [])));
-	const limit = directLimit(circuit, conductor, volts);
+	const limit = conductorLimit(circuit, conductor);
 	return limit === undefined || limit.beyondTable === true ? undefined : limit.largest;
 }
 
-/** The smallest device before a conductor; of one that carries no hot, before the hots that it goes with. Undefined where there is none. */
-function ratingAhead(circuit: Circuit, conductor: Conductor): number | undefined {
-	const fellows =
-		conductor.role === "hot" || conductor.role === "positive"
-			? [conductor]
-			: circuit.conductors.filter(
-					(other) =>
-						other.cable !== undefined &&
-						other.cable === conductor.cable &&
-						!["neutral", "negative", "ground"].includes(other.role),
-				);
-	const ratings = fellows.map((fellow) => smallestAhead(circuit, fellow));
-	const known = ratings.flatMap((rating) => rating ?? []);
-	return known.length === 0 || known.length < ratings.length ? undefined : Math.max(...known);
+/** What may come through a conductor: for a hot what devices let through, for another what the hots bring that it goes with. */
+function amperesThrough(circuit: Circuit, conductor: Conductor): number | undefined {
+	const { role, cable } = conductor;
+	if (sortOfRole(role) === "hot") return hotThrough(circuit, conductor);
+	const fellows = circuit.conductors.filter((other) => sortOfRole(other.role) === "hot" && goesWith(conductor, other));
+	if (fellows.length > 0) return most(fellows.map((fellow) => hotThrough(circuit, fellow)));
+	// A negative that runs by itself may bring back what any fuse lets out; of a bond nothing is known here.
+	return role === "negative" && cable !== undefined ? most(circuit.protections.map(({ rating }) => rating)) : undefined;
 }
 
-function smallestAhead(circuit: Circuit, { ends }: Conductor): number | undefined {
-	const services = servicesOf(circuit);
-	const perEnd = ends.map(({ point }) =>
-		point === undefined ? [] : services.devicesBefore(point).flatMap(({ rating }) => rating ?? []),
+function hotThrough(circuit: Circuit, { index, ends }: Conductor): number | undefined {
+	return servicesOf(circuit).mostThrough(
+		ends.map(({ point }) => point),
+		({ by }) => by.kind === "conductor" && by.index === index,
 	);
-	if (perEnd.some((ratings) => ratings.length === 0)) return undefined;
-	return Math.max(...perEnd.map((ratings) => Math.min(...ratings)));
+}
+
+/** Whether a conductor is of the cable of another, or in the box of one that stays in its box. */
+function goesWith(one: Conductor, other: Conductor): boolean {
+	if (one.cable !== undefined) return one.cable === other.cable;
+	return other.ends.some(({ enclosure }) => enclosure === one.ends[0].enclosure);
+}
+
+function amperesOf(circuit: Circuit, { watts, volts, between, outlet }: Load): number | undefined {
+	const own =
+		volts ??
+		circuit.sources.find(({ system }) => system === systemOfRole(circuit.points[between[0]]?.role ?? "hot"))?.volts;
+	return outlet || watts === undefined || own === undefined ? undefined : watts / own;
+}
+
+function isLead(circuit: Circuit, { ends }: Conductor): boolean {
+	return ends.some(({ point }) => {
+		const on = point === undefined ? undefined : circuit.points[point];
+		return on?.kind === "terminal" && on.clamp === "lead";
+	});
+}
+
+function most(values: readonly (number | undefined)[]): number | undefined {
+	const known = values.flatMap((value) => value ?? []);
+	return known.length === 0 || known.length < values.length ? undefined : Math.max(...known);
+}
+
+function sum(values: readonly number[]): number {
+	return values.reduce((total, value) => total + value, 0);
 }

@@ -28,7 +28,7 @@ export const swappedBetweenStrings: Operator = {
 		const sources = directSources(circuit);
 		for (const [index, one] of sources.entries())
 			for (const other of sources.slice(index + 1)) {
-				if (one.sort !== other.sort) continue;
+				if (!isWithinReach(circuit, one, other)) continue;
 				for (const first of postsOf(one).flatMap((post) => endsOn(circuit, post)))
 					for (const second of postsOf(other).flatMap((post) => endsOn(circuit, post)))
 						if (first.conductor !== second.conductor)
@@ -57,6 +57,12 @@ export function turn(circuit: Circuit, plus: number, minus: number): Circuit {
 				: link,
 		),
 	};
+}
+
+/** Whether two are of one bank or string: alike, and in one place. */
+function isWithinReach({ partByName }: Circuit, one: Source, other: Source): boolean {
+	const places = [one, other].map(({ part }) => partByName.get(part)?.enclosure.place);
+	return one.sort === other.sort && (one.sort === "battery" || one.sort === "solar") && places[0] === places[1];
 }
 
 function directSources(circuit: Circuit): readonly Source[] {
