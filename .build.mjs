@@ -1,5 +1,5 @@
 // Builds all that runs into `dist`: the command, `npm start`, the library with its types.
-// `--if-stale` does nothing when what was built is newer than all it is built from; `--bench` builds the measurements alone.
+// `--if-stale` does nothing when what was built is newer than all it is built from; `--bench` builds the measurements alone, `--proof` the proof by mistakes.
 import { spawnSync } from "node:child_process";
 import {
 	chmodSync,
@@ -164,4 +164,5 @@ function newest(path) {
 }
 
 if (words.has("--bench")) await bundle("bench", at("dist"));
+else if (words.has("--proof")) await bundle("proof", at("dist"));
 else if (!words.has("--if-stale") || isStale()) await buildAll();

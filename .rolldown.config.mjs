@@ -13,6 +13,7 @@ const entries = {
 	library: { file: "src/library.ts", output: module("library.js"), platform: "browser" },
 	// All in one: its parts would have the names of the library's.
 	bench: { file: "tests/bench/bench.ts", output: { ...module("bench.js"), codeSplitting: false } },
+	proof: { file: "tests/mistakes/proof.ts", output: { ...module("proof.js"), codeSplitting: false } },
 };
 
 /** Options for one entry as one file in `folder`; what it imports only when needed goes into files of their own under `parts`. */

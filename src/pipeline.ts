@@ -3,6 +3,7 @@ import { type Analysis, analyse } from "./analysis/analysis.ts";
 import { type Finding, type LineEdit, levels, type NumberedFinding } from "./base/finding.ts";
 import { compareSpans } from "./base/span.ts";
 import { buildCircuit } from "./circuit/build-circuit.ts";
+import type { Circuit } from "./circuit/circuit.ts";
 import { listBoxes, tellCircuit } from "./documents/circuit-account.ts";
 import { type CircuitRecord, recordCircuit } from "./documents/circuit-record.ts";
 import { findEnergised } from "./documents/energised.ts";
@@ -148,11 +149,13 @@ export async function writeOutPlan({ analysis, file }: CheckResult, text: string
  */
 export async function makeMistakes({ analysis: { circuit } }: CheckResult): Promise<Iterable<JudgedMistake>> {
 	const { surveyMistakes } = await import("./mistakes/survey.ts");
-	const applicable = rulesFor(circuit.plan);
-	return surveyMistakes(circuit, (wrong) => {
-		const analysis = analyse(wrong);
-		return applicable.flatMap((rule) => rule.check(analysis));
-	});
+	return surveyMistakes(circuit, checkCircuit);
+}
+
+/** What the rules find in a circuit. */
+export function checkCircuit(circuit: Circuit): Finding[] {
+	const analysis = analyse(circuit);
+	return rulesFor(circuit.plan).flatMap((rule) => rule.check(analysis));
 }
 
 /** How many changed texts may still be tried for repairs. */

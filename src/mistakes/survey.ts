@@ -4,10 +4,14 @@ import { beforeMistakes, judgeMistake } from "./judge.ts";
 import type { CheckCircuit, JudgedMistake } from "./mistake.ts";
 import { operators } from "./operators/index.ts";
 
-/** Makes and judges every mistake, operator by operator. Each is judged only when it is asked for. */
-export function* surveyMistakes(circuit: Circuit, check: CheckCircuit): Generator<JudgedMistake> {
+/** Makes and judges every mistake that is chosen, operator by operator. Each is judged only when it is asked for. */
+export function* surveyMistakes(
+	circuit: Circuit,
+	check: CheckCircuit,
+	isChosen: () => boolean = () => true,
+): Generator<JudgedMistake> {
 	const before = beforeMistakes(circuit, check);
 	for (const operator of operators)
 		for (const mistake of operator.find(circuit))
-			yield { operator: operator.name, at: mistake.at, ...judgeMistake(before, mistake, check) };
+			if (isChosen()) yield { operator: operator.name, at: mistake.at, ...judgeMistake(before, mistake, check) };
 }

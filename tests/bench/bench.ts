@@ -7,6 +7,7 @@ import { fileURLToPath } from "node:url";
 import { drawSheets } from "../../src/drawing/sheet-set.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { writeSvg } from "../../src/svg/index.ts";
+import { Proof } from "../mistakes/prove.ts";
 import { cabinOf } from "./cabin.ts";
 import { measureDirectEngine, measureDirectSheet } from "./direct.ts";
 import { medianOf, shareOf, tell, timesOf } from "./figures.ts";
@@ -30,6 +31,7 @@ else if (process.argv[2] === "large") process.stdout.write(JSON.stringify(await 
 else {
 	benchProcesses();
 	await benchWarm();
+	benchMistakes();
 	await benchGrowth();
 	await benchSources();
 	benchLarge();
@@ -85,6 +87,18 @@ async function benchWarm(): Promise<void> {
 	const svg = (await draw()).join("");
 	tell("svg-elements-per-device", (svg.match(/<[a-z]/gi) ?? []).length / usual, "elements", 1);
 	tell("svg-size-per-device", svg.length / 1000 / usual, "kB");
+}
+
+/** On one core, of every sort its share; the same mistakes each time. */
+function benchMistakes(): void {
+	const warm = new Proof();
+	warm.add({ name: "plan", text: planOf(usual) }, 0.05, 1);
+	const proof = new Proof();
+	const start = performance.now();
+	proof.add({ name: "plan", text: planOf(usual) }, 0.2, 2);
+	const seconds = (performance.now() - start) / 1000;
+	const made = proof.counter.tallies.reduce((sum, tally) => sum + tally.made, 0);
+	tell("mistakes-judged", made / seconds, "a second", 0);
 }
 
 async function benchGrowth(): Promise<void> {

@@ -19,7 +19,7 @@ function writePlan({ file, mistakes }: SurveyedPlan, every: boolean): string {
 	return [
 		`${visible(file)}: ${summariseSurvey(mistakes)}`,
 		"",
-		...writeTable(tallies),
+		...writeTallies(tallies),
 		...(listed.length === 0 ? [] : ["", ...listed.map(writeMistake)]),
 		"",
 	].join("\n");
@@ -86,7 +86,7 @@ const words = {
 } as const satisfies Record<(typeof verdicts)[number], string>;
 
 /** Slips down, what came of them across. */
-function writeTable(tallies: readonly Tally[]): string[] {
+export function writeTallies(tallies: readonly Tally[]): string[] {
 	const head = ["slip", "made", "found", "by name", "same", "harmless", "meter", "missed"];
 	const rows = tallies.map(({ operator, made, verdicts: counts, named, harmlessShare }) => [
 		operator,
