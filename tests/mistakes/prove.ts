@@ -14,8 +14,7 @@ export interface RightPlan {
 /** What the mistakes of some plans came to. */
 export class Proof {
 	readonly counter = new Counter();
-	/** A line each: plan, slip, place. */
-	readonly missed: string[] = [];
+	readonly missed: { readonly plan: string; readonly operator: string; readonly at: string }[] = [];
 	/** Findings above a note in plans with nothing wrong in them, a line each. */
 	readonly falseAlarms: string[] = [];
 	/** Found by a rule that only tells what follows. */
@@ -43,7 +42,7 @@ export class Proof {
 	#take(name: string, mistake: JudgedMistake): void {
 		this.counter.count(mistake);
 		const line = `${name}: ${mistake.operator}: ${mistake.at}`;
-		if (mistake.verdict === "missed") this.missed.push(line);
+		if (mistake.verdict === "missed") this.missed.push({ plan: name, operator: mistake.operator, at: mistake.at });
 		if (mistake.verdict === "found" && !mistake.named) this.unnamed.push(`${line} (${mistake.by})`);
 	}
 }
