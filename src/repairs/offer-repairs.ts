@@ -26,8 +26,10 @@ export interface Trial {
 /** The repairs by the keys of their findings. Roots alone get one: what follows from them goes with them. */
 export function offerRepairs(plan: CheckedText, trial: Trial): ReadonlyMap<string, readonly LineEdit[]> {
 	const offers = new Map<string, readonly LineEdit[]>();
+	const told = new Set(plan.findings.map(({ key }) => key));
 	for (const finding of plan.findings) {
-		if (finding.level === "note" || finding.accepted !== undefined || finding.consequenceOf !== undefined) continue;
+		if (finding.level === "note" || finding.accepted !== undefined) continue;
+		if (finding.consequenceOf !== undefined && told.has(finding.consequenceOf)) continue;
 		const subject = makeSubject(finding, plan.text, plan.tree, plan.circuit);
 		const repair = findRepair(subject, plan, trial);
 		if (repair !== undefined) offers.set(finding.key, repair);
@@ -117,6 +119,8 @@ function putsRight(target: Finding, plan: CheckedText, trial: Trial, text: strin
 	const before = new Map<string, number>();
 	for (const finding of plan.findings) before.set(nameOf(finding), (before.get(nameOf(finding)) ?? 0) + 1);
 	for (const finding of findings) {
+		// What the fault kept from being looked at may lack a fact.
+		if (finding.unchecked === true && finding.level === "note") continue;
 		const left = before.get(nameOf(finding)) ?? 0;
 		if (left === 0 || nameOf(finding) === nameOf(target)) return false;
 		before.set(nameOf(finding), left - 1);
@@ -131,7 +135,7 @@ function countFree({ conductors }: Circuit): number {
 	return free;
 }
 
-/** A finding by what it says: lines and columns may have moved. */
+/** A finding by what it says: lines and columns may have moved. What a note was told of may go by another name then. */
 function nameOf({ code, level, title }: Finding): string {
-	return `${code} ${level} ${title}`;
+	return level === "note" ? code : `${code} ${level} ${title}`;
 }

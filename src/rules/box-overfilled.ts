@@ -111,6 +111,7 @@ function tellTooThick({ enclosure, parts }: BoxFill): Finding {
 	return finding({
 		...slotsOf(enclosure.name, parts),
 		level: "note",
+		unchecked: true,
 		title: `Room in ${enclosure.name} not checked: a published volume for its thickest wires is missing`,
 		span: enclosure.span,
 		why: "The table of volumes ends at 6 AWG; thicker wires go by the dimensions of the box (314.28, recalled).",
@@ -129,6 +130,7 @@ function tellUnsaid(unsaid: readonly BoxFill[]): Finding {
 	return finding({
 		code: boxOverfilled.code,
 		level: "note",
+		unchecked: true,
 		title: `Room in ${listNames(names)} not checked: ${unsaid.length === 1 ? "its" : "their"} volume is missing`,
 		span: first.enclosure.span,
 		marks: [first.enclosure.name],

@@ -132,6 +132,7 @@ function tellUnknown(circuit: Circuit, { devices }: Shared, unknown: readonly Lo
 	return finding({
 		...slots,
 		level: "note",
+		unchecked: true,
 		title: `Load of ${device.part} not checked: the power of ${listNames(names)} is missing`,
 		span: device.span,
 		also: placesOf(circuit, names),

@@ -154,6 +154,7 @@ function tellUnrated(parts: readonly Part[], code: string): Finding {
 	return finding({
 		code,
 		level: "note",
+		unchecked: true,
 		title: `Whether ${listNames(names)} ${names.length > 1 ? "bear" : "bears"} what flows through ${names.length > 1 ? "them" : "it"} is not checked: the rating is missing`,
 		span: first.span,
 		also: parts.slice(1, 9).map(({ span, name }) => ({ span, label: name })),

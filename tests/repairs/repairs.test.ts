@@ -2,35 +2,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import type { Finding, LineEdit } from "../../src/base/finding.ts";
 import { checkPlan, repairPlan } from "../../src/pipeline.ts";
 import { rules } from "../../src/rules/index.ts";
-
-/** By hand, so that nothing of what offered them judges them. */
-function write(text: string, edits: readonly LineEdit[]): string {
-	const lines: (string | undefined)[] = text.split("\n");
-	for (const { line, instead, lines: words } of edits.toSorted((one, other) => other.line - one.line))
-		lines.splice(line - 1, instead, ...words);
-	return lines.join("\n");
-}
-
-const offer = (text: string, left = 1000) => repairPlan(checkPlan(text, "plan"), text, undefined, { left });
-const titles = (findings: readonly Finding[]) => findings.map(({ code, title }) => `${code}: ${title}`);
-
-/** Writes each offer in by itself; gives the codes of what was put right. */
-async function tryOffers(text: string): Promise<string[]> {
-	const { findings } = checkPlan(text, "plan");
-	const offers = await offer(text);
-	for (const [key, edits] of offers) {
-		const target = findings.find((finding) => finding.key === key);
-		const after = titles(checkPlan(write(text, edits), "plan").findings);
-		const [said] = titles(target === undefined ? [] : [target]);
-		expect(after).not.toContain(said);
-		for (const title of after) expect(titles(findings)).toContain(title);
-		expect(after.length).toBeLessThan(findings.length);
-	}
-	return findings.filter(({ key }) => offers.has(key)).map(({ code }) => code);
-}
+import { offer, tryOffers } from "./try-offers.ts";
 
 /** Rules of which a wrong plan comes with the lines that put it right. */
 const offered = [
@@ -54,6 +28,7 @@ const offered = [
 	"polarity-dc-reversed",
 	"polarity-reversed",
 	"poles-joined",
+	"protection-missing",
 	"protection-too-large",
 	"strands-unterminated",
 	"switch-in-neutral",
