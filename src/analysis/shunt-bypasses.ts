@@ -4,6 +4,7 @@ import type { Circuit, Conductor, Load, Part, Source } from "../circuit/circuit.
 import type { DirectState } from "./direct.ts";
 import { joinWhere } from "./joined-sets.ts";
 import { type Edge, reachFrom } from "./network.ts";
+import { ownLinks } from "./own-links.ts";
 
 /** A shunt past which current flows. */
 export interface BypassedShunt {
@@ -18,9 +19,9 @@ export interface BypassedShunt {
 export function findBypassedShunts(circuit: Circuit, direct: DirectState): readonly BypassedShunt[] {
 	const shunts = circuit.parts.filter(({ kind }) => kind === "shunt");
 	if (shunts.length === 0) return [];
-	const own = new Set(shunts.flatMap(({ points }) => points));
-	// What it is bolted to is joined with one of its studs, and stays so.
-	const allow = ({ by, from, to }: Edge): boolean => by.kind === "conductor" || !own.has(from) || !own.has(to);
+	const names = new Set(shunts.map(({ name }) => name));
+	const through = ownLinks(circuit, names);
+	const allow = ({ by }: Edge): boolean => by.kind === "conductor" || !through.has(by.link.index);
 	const joined = joinWhere(direct.network, allow);
 	return shunts.flatMap((shunt): BypassedShunt[] => {
 		const [line, load] = shunt.points;
@@ -29,8 +30,11 @@ export function findBypassedShunts(circuit: Circuit, direct: DirectState): reado
 		if (sorts.has("hot") || !sorts.has("neutral")) return [];
 		if (joined.isJoined(line, load)) {
 			const way = reachFrom(direct.network, [line], allow).edgesTo(load);
-			const round = way.flatMap(({ by }) =>
-				by.kind === "conductor" ? [certain(circuit.conductors[by.index], "a conductor")] : [],
+			// Its own leads are where they should be: what lies between them leads round it.
+			const round = way.flatMap(({ by, from, to }) =>
+				by.kind === "conductor" && (way.length < 3 || ![from, to].some((point) => shunt.points.includes(point)))
+					? [certain(circuit.conductors[by.index], "a conductor")]
+					: [],
 			);
 			return [{ shunt, round, past: [] }];
 		}

@@ -3,6 +3,7 @@ import type { Analysis } from "../analysis/analysis.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { joinWhere } from "../analysis/joined-sets.ts";
 import { isUnprotected } from "../analysis/own-fuses.ts";
+import { ownLinks } from "../analysis/own-links.ts";
 import { traceDirectSwitched } from "../analysis/switched.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
@@ -71,9 +72,10 @@ function flowInto(direct: DirectState, part: Part): Flow | undefined {
 function ofOneSide({ network }: DirectState, part: Part, devices: readonly Protection[]): readonly Protection[] {
 	const [line, load] = part.points;
 	if (devices.length < 2 || part.kind === "bus" || part.kind === "fuse-block") return devices;
+	const through = ownLinks(network.circuit, new Set([part.name]));
 	const joined = joinWhere(
 		network,
-		(edge) => isUnprotected(edge) && (edge.by.kind === "conductor" || edge.by.link.part !== part.name),
+		(edge) => isUnprotected(edge) && (edge.by.kind === "conductor" || !through.has(edge.by.link.index)),
 	);
 	const onSide = (point: number | undefined): readonly Protection[] =>
 		devices.filter(({ links }) =>
@@ -103,7 +105,8 @@ class ShuntFlows {
 		const [line, load] = shunt.points;
 		if (line === undefined || load === undefined) return undefined;
 		if (this.direct.poles.sortsAt(line).has("hot")) return flowInto(this.direct, shunt);
-		const joined = joinWhere(this.direct.network, ({ by }) => by.kind === "conductor" || by.link.part !== shunt.name);
+		const through = ownLinks(this.circuit, new Set([shunt.name]));
+		const joined = joinWhere(this.direct.network, ({ by }) => by.kind === "conductor" || !through.has(by.link.index));
 		const behind = ([one, other]: readonly [number, number]): Source[] =>
 			this.circuit.sources.filter(
 				({ sort, neutral }) =>

@@ -7,6 +7,8 @@ import { boxOverfilled } from "./box-overfilled.ts";
 import { cableUnsuited } from "./cable-unsuited.ts";
 import { cappedEndLive } from "./capped-end-live.ts";
 import { chargingReversed } from "./charging-reversed.ts";
+import { chassisBondMissing } from "./chassis-bond-missing.ts";
+import { chassisBondSmall } from "./chassis-bond-small.ts";
 import { circuitMislabelled } from "./circuit-mislabelled.ts";
 import { circuitOverloaded } from "./circuit-overloaded.ts";
 import { circuitsJoined } from "./circuits-joined.ts";
@@ -107,6 +109,8 @@ const ground: readonly Rule[] = [
 	conductorsTooFew,
 	cableUnsuited,
 	groundUndersized,
+	chassisBondMissing,
+	chassisBondSmall,
 	isolatorBypassed,
 	groundThroughDevice,
 ];

@@ -2,6 +2,7 @@
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { joinWhere } from "../analysis/joined-sets.ts";
 import { type Edge, reachFrom } from "../analysis/network.ts";
+import { ownLinks } from "../analysis/own-links.ts";
 import { notABond } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
@@ -49,8 +50,9 @@ export const isolatorBypassed: Rule = {
 
 function checkMode({ circuit }: Analysis, { network }: ModeState, isolators: readonly Part[]): Finding[] {
 	const names = new Set(isolators.map(({ name }) => name));
+	const through = ownLinks(circuit, names);
 	const past = (edge: Edge): boolean =>
-		notABond(edge) && isGrounding(circuit, edge) && (edge.by.kind === "conductor" || !names.has(edge.by.link.part));
+		notABond(edge) && isGrounding(circuit, edge) && (edge.by.kind === "conductor" || !through.has(edge.by.link.index));
 	const joined = joinWhere(network, past);
 	return isolators.flatMap((part) => {
 		const [line, load] = part.points;
@@ -58,7 +60,11 @@ function checkMode({ circuit }: Analysis, { network }: ModeState, isolators: rea
 		const reach = reachFrom(network, [line], past);
 		const first = reach
 			.edgesTo(load)
-			.flatMap(({ by }) => (by.kind === "conductor" ? [certain(circuit.conductors[by.index], "a conductor")] : []))
+			.flatMap(({ by, from, to }) =>
+				by.kind === "conductor" && ![from, to].some((point) => part.points.includes(point))
+					? [certain(circuit.conductors[by.index], "a conductor")]
+					: [],
+			)
 			.toSorted((one, other) => Number(other.cable !== undefined) - Number(one.cable !== undefined));
 		const names = first.map(({ name }) => name).slice(0, 3);
 		return [

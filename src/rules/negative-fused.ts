@@ -90,14 +90,14 @@ function isNegativeAlone(sorts: ReadonlySet<PoleSort> | undefined): boolean {
  * Whether a device in the negative is one of a pair: nothing joins the negative to ground, and a device of its own stands in
  * the positive of all that hangs behind it. In a system without ground a fault can come by either pole.
  */
-function isOfPair(circuit: Circuit, { direct }: ModeState, { between, part, protection }: Link): boolean {
+function isOfPair(circuit: Circuit, { direct }: ModeState, { between, index, protection }: Link): boolean {
 	if (direct === undefined) return false;
 	const { network, poles, exposure } = direct;
 	const batteries = circuit.sources.flatMap(({ sort, neutral }) => (sort === "battery" ? (neutral ?? []) : []));
-	const reach = reachFrom(network, batteries, ({ by }) => by.kind === "conductor" || by.link.part !== part);
+	const reach = reachFrom(network, batteries, ({ by }) => by.kind === "conductor" || by.link.index !== index);
 	const behind = between.filter((point) => !reach.has(point));
 	if (behind.length !== 1 || poles.rolesAt(behind[0] ?? 0).has("positive")) return false;
-	const beyond = reachFrom(network, behind, ({ by }) => by.kind === "conductor" || by.link.part !== part);
+	const beyond = reachFrom(network, behind, ({ by }) => by.kind === "conductor" || by.link.index !== index);
 	const isGrounded = [...reach.points, ...beyond.points].some((point) => circuit.points[point]?.role === "ground");
 	// What is smaller than the fuse of the positive is none of its pair, but one that was landed in the wrong pole.
 	const rating = circuit.protections[protection ?? -1]?.rating ?? 0;

@@ -24,7 +24,7 @@ export function fuseFor(amperes: number): number {
 	return made.find((rating) => rating >= amperes) ?? 400;
 }
 
-/** Modules in series and strings in parallel, a disconnect at times, and the controller. */
+/** Modules in series and strings in parallel, a disconnect, and the controller. */
 export function writeSolar(side: DirectSide, bank: Bank): void {
 	const { site } = side;
 	const { chance, bankVolts } = site;
@@ -55,7 +55,7 @@ export function writeSolar(side: DirectSide, bank: Bank): void {
 			side.feed("link", `${names[index] ?? ""}.-`, lead.minus, [side.arrive(`${name}.+`, side.length(0.2, 0.8))]);
 		return { plus: `${names[0] ?? ""}.+`, minus: `${names.at(-1) ?? ""}.-` };
 	});
-	const all = strings.length === 1 ? strings[0] : gathered(side, strings, lead);
+	const all = strings.length === 1 ? strings[0] : gathered(side, strings, lead, open * series * 1.25);
 	const fuse = fuseFor(short * parallel * 1.56);
 	const cable = side.wires.pair({ fuse, amperes: short * parallel, metres: 6 });
 	const off = side.hop("disconnect", "D", { rating: chance.pick([60, 100]) }, side.length(1, 5));
@@ -67,10 +67,15 @@ export function writeSolar(side: DirectSide, bank: Bank): void {
 }
 
 /** Strings that meet on two buses; from three on each has a fuse of its own. */
-function gathered(side: DirectSide, strings: readonly Poles[], lead: { plus: string; minus: string }): Poles {
+function gathered(
+	side: DirectSide,
+	strings: readonly Poles[],
+	lead: { plus: string; minus: string },
+	volts: number,
+): Poles {
 	let [plus, minus] = ["", ""];
 	for (const [index, string] of strings.entries()) {
-		const fuse = strings.length > 2 ? [side.stringFuse(20)] : [];
+		const fuse = strings.length > 2 ? [side.stringFuse(20, volts)] : [];
 		if (index === 0) {
 			const [top, bottom] = [
 				side.hop("bus", "roof", { rating: 100 }, side.length(0.5, 3)),

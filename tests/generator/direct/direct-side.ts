@@ -86,8 +86,10 @@ export class DirectSide {
 	}
 
 	/** The fuse of a solar string: of a class for the volts of any string. */
-	stringFuse(amperes: number): Line {
-		return this.hop("fuse", "F", { rating: amperes, class: "class-T" }, this.length(0.2, 0.4)).line;
+	stringFuse(amperes: number, volts: number): Line {
+		// Of the class as it is made everywhere 125 V, and then nothing is said of it.
+		const voltage = volts <= 125 ? undefined : [160, 250, 500].find((made) => made >= volts);
+		return this.hop("fuse", "F", { rating: amperes, class: "class-T", voltage }, this.length(0.2, 0.4)).line;
 	}
 
 	/** What is said of a fuse: a class that is made in its rating for such volts, and what it interrupts. */
