@@ -48,7 +48,13 @@ export const chassisBondMissing: Rule = {
 			"On boats, for the metal hull or bonding plate, a note: some are built with both poles apart from it on purpose.",
 	},
 	wrong: [van(""), van(second), van("feed spare from house.- by single 8 AWG black\n  1 ft to low: bus 100 A\n")],
-	right: [van(bond), van(`${second}${bond}`), van(bond.replace("1 ft to", "1 ft to SH: shunt 100 A\n  1 ft to"))],
+	right: [
+		van(bond),
+		van(`${second}${bond}`),
+		van(
+			"feed low from house.- by single 8 AWG black\n  1 ft to low: bus 100 A\nbond tie from low by single 8 AWG black\n  1 ft to frame\n",
+		),
+	],
 	check: (analysis) => findOverDirect(analysis, (direct) => checkDirect(analysis, direct)),
 };
 
