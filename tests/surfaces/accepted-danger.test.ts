@@ -12,7 +12,7 @@ const reason = "Changed before power is put on";
 const plan = `inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft
 circuit bunks from LC breaker 20 A by 14-2
-  14 ft to b1: receptacle
+  14 ft to b1: receptacle box 18 cuin
 accept protection-too-large at LC because "${reason}"
 `;
 const real = openWorld(() => false);
