@@ -152,10 +152,10 @@ export async function makeMistakes({ analysis: { circuit } }: CheckResult): Prom
 	return surveyMistakes(circuit, checkCircuit);
 }
 
-/** What the rules find in a circuit. */
-export function checkCircuit(circuit: Circuit): Finding[] {
+/** What the rules find in a circuit, each rule being asked only when its findings are. */
+export function* checkCircuit(circuit: Circuit): Generator<Finding> {
 	const analysis = analyse(circuit);
-	return rulesFor(circuit.plan).flatMap((rule) => rule.check(analysis));
+	for (const rule of rulesFor(circuit.plan)) yield* rule.check(analysis);
 }
 
 /** How many changed texts may still be tried for repairs. */

@@ -15,35 +15,33 @@ export interface Unharmed {
 
 /** A circuit ready to have mistakes made in it. */
 export function beforeMistakes(circuit: Circuit, check: CheckCircuit): Unharmed {
-	return { circuit, known: new Set(check(circuit).map(nameOf)) };
+	return { circuit, known: new Set([...check(circuit)].map(nameOf)) };
 }
 
 /** What comes of a mistake. */
 export function judgeMistake(before: Unharmed, mistake: Mistake, check: CheckCircuit): Verdict {
 	const wrong = mistake.wrong();
+	const places = new Set(mistake.places);
 	if (mistake.reading !== undefined && wrong === before.circuit)
 		return { verdict: "meter-only", reading: mistake.reading };
 	if (isSame(before.circuit, wrong)) return { verdict: "same" };
-	const found = check(settleAnew(wrong)).filter(
-		(finding) => finding.level !== "note" && !before.known.has(nameOf(finding)),
-	);
-	const naming = findNaming(found, mistake);
-	const by = naming ?? found[0];
-	if (by !== undefined) return { verdict: "found", by: by.code, named: naming !== undefined };
+	let by: Finding | undefined;
+	for (const finding of check(settleAnew(wrong))) {
+		if (finding.level === "note" || before.known.has(nameOf(finding))) continue;
+		// Whatever else is found, nothing better can come.
+		if (isNaming(finding, places)) return { verdict: "found", by: finding.code, named: true };
+		by ??= finding;
+	}
+	if (by !== undefined) return { verdict: "found", by: by.code, named: false };
 	if (mistake.reading !== undefined) return { verdict: "meter-only", reading: mistake.reading };
 	const reason = findHarmless(before.circuit, wrong);
 	return reason === undefined ? { verdict: "missed" } : { verdict: "harmless", reason };
 }
 
-/** A finding that follows from no other, at the very place of the mistake or on a way through it. */
-function findNaming(found: readonly Finding[], { places }: Mistake): Finding | undefined {
-	const keys = new Set(found.map(({ key }) => key));
-	const here = new Set(places);
-	return found.find(
-		({ consequenceOf, marks, path }) =>
-			(consequenceOf === undefined || !keys.has(consequenceOf)) &&
-			(marks.some((mark) => here.has(mark)) || path.some(({ point, by }) => here.has(point) || here.has(by))),
-	);
+/** Whether a finding follows from no other, and is at the very place of the mistake or on a way through it. */
+function isNaming({ consequenceOf, marks, path }: Finding, places: ReadonlySet<string>): boolean {
+	if (consequenceOf !== undefined) return false;
+	return marks.some((mark) => places.has(mark)) || path.some(({ point, by }) => places.has(point) || places.has(by));
 }
 
 function nameOf({ key, level }: Finding): string {

@@ -35,5 +35,5 @@ export type Verdict =
 /** A mistake with its verdict. */
 export type JudgedMistake = Verdict & { readonly operator: string; readonly at: string };
 
-/** Everything the rules find in a circuit. */
-export type CheckCircuit = (circuit: Circuit) => readonly Finding[];
+/** Everything the rules find in a circuit, rule by rule; what is not asked for is not worked out. */
+export type CheckCircuit = (circuit: Circuit) => Iterable<Finding>;
