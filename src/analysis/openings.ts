@@ -1,5 +1,6 @@
 // Outlets and loads that one pole reaches and the other does not: where the missing way is lost.
 import { type Break, findBreaks } from "./breaks.ts";
+import { joinWhere } from "./joined-sets.ts";
 import type { Landings } from "./landings.ts";
 import { belongsTo, type Network } from "./network.ts";
 import { notABond, type PoleMap, type PoleSort } from "./poles.ts";
@@ -14,6 +15,8 @@ export function traceOpenings(network: Network, landings: Landings, poles: PoleM
 		const [first, second] = [poles.countAt(one) > 0, poles.countAt(other) > 0];
 		if (first !== second) victims.add(first ? other : one);
 	}
+	if (victims.size === 0) return [];
+	for (const point of findPutOff(network, landings, victims)) victims.delete(point);
 	const openings = (["hot", "neutral"] as const satisfies readonly PoleSort[]).flatMap((sort) =>
 		findBreaks(network, landings, {
 			sort,
@@ -23,6 +26,22 @@ export function traceOpenings(network: Network, landings: Landings, poles: PoleM
 		}),
 	);
 	return openings.map((lost) => lackOfSecondHot(network, lost));
+}
+
+/** Of loads without a hot those that are off in this mode on purpose: a transfer that stands elsewhere parts them from their supply. */
+function findPutOff(network: Network, landings: Landings, victims: ReadonlySet<number>): number[] {
+	const { circuit, mode } = network;
+	const parted = new Set<number>();
+	const joined = new Set<number>();
+	for (const { modes, nature, between } of circuit.links) {
+		if (modes === undefined || nature === "bond") continue;
+		for (const point of between) (modes.has(mode.name) ? joined : parted).add(point);
+	}
+	for (const point of joined) parted.delete(point);
+	if (parted.size === 0) return [];
+	const islands = joinWhere(network, notABond);
+	const asleep = new Set([...parted].map((point) => islands.find(point)));
+	return [...victims].filter((point) => landings.sortAt(point) === "hot" && asleep.has(islands.find(point)));
 }
 
 /** An empty terminal for a second hot in a box into which no cable brings one: the cable is what lacks it. */
