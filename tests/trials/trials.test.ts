@@ -40,7 +40,12 @@ const trials: readonly Trial[] = [
 	},
 	{
 		file: "long-camper.ferrule",
-		notes: ["23 note circuit-overloaded", "30 note protection-out-of-order", "41 note box-overfilled"],
+		notes: [
+			"23 note circuit-overloaded",
+			"30 note protection-out-of-order",
+			"41 note box-overfilled",
+			"98 note voltage-rating-low",
+		],
 		gaps: [
 			"wiring-MP: empty share",
 			"wiring-IP: crossings in a fallback box, each onward cable",
