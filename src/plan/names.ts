@@ -3,7 +3,7 @@ import type { NameTerm } from "../syntax/tree.ts";
 
 /** The form in which names are compared: composed, and without regard to case. */
 export function foldName(name: string): string {
-	return name.normalize("NFC").toLowerCase();
+	return (/^[\x20-\x7e]*$/.test(name) ? name : name.normalize("NFC")).toLowerCase();
 }
 
 /** What a dotted name leads to: the thing, and the steps that remain inside it. */
