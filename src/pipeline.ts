@@ -173,7 +173,7 @@ export async function repairPlan(
 	find: FindSource | undefined,
 	budget: RepairBudget,
 ): Promise<ReadonlyMap<string, readonly LineEdit[]>> {
-	if (budget.left === 0 || findings.length === 0) return new Map();
+	if (budget.left === 0 || findings.every(({ level }) => level === "note")) return new Map();
 	const { offerRepairs } = await import("./repairs/offer-repairs.ts");
 	return offerRepairs(
 		{ text, tree: readText(text, file).tree, circuit, findings },

@@ -14,6 +14,7 @@ const head = [
 	'plan "A cabin to measure by"',
 	"  region us",
 	"  rules building",
+	"  box 32 cuin",
 	"",
 	'place hall "Hall"',
 	'place bench "Under-bench bay"',
@@ -63,7 +64,7 @@ function mains(devices: number): string[] {
 
 function branches(devices: number): string[] {
 	const count = Math.ceil(devices / perBranch);
-	const lines = ["", `fuse-block FB ways ${count} in bench`];
+	const lines = ["", `fuse-block FB 100 A ways ${count} in bench`];
 	for (let slot = 1; slot <= count; slot++) lines.push(`  slot ${slot}: fuse 10 A`);
 	lines.push(
 		"feed small from plus, minus by pair 8 AWG",

@@ -10,7 +10,15 @@ const perFeeder = 12;
 export function planOf(devices: number): string {
 	const circuits = Math.ceil(devices / perCircuit);
 	const leaves = Math.ceil(circuits / perPanel);
-	const lines = ['plan "A plan to measure by"', "  region us", "  rules building", "", 'place hall "Hall"', ""];
+	const lines = [
+		'plan "A plan to measure by"',
+		"  region us",
+		"  rules building",
+		"  box 32 cuin",
+		"",
+		'place hall "Hall"',
+		"",
+	];
 	lines.push("inlet shore 50 A 120 V in hall");
 	feedLeaves(lines, "shore", "P", 0, leaves, (leaf, panel) => {
 		const first = leaf * perPanel;
@@ -24,7 +32,7 @@ export function planOf(devices: number): string {
 
 /** A plan with this many sources, each with a panel and a receptacle of its own; a check judges sixteen modes and says so of the rest. */
 export function planOfSources(sources: number): string {
-	const lines = ['plan "Many sources"', "  region us", "  rules building", "", 'place hall "Hall"'];
+	const lines = ['plan "Many sources"', "  region us", "  rules building", "  box 32 cuin", "", 'place hall "Hall"'];
 	for (let source = 0; source < sources; source++)
 		lines.push(
 			"",
