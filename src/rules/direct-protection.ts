@@ -9,6 +9,7 @@ import type { PoleMap } from "../analysis/poles.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
+import type { Span } from "../base/span.ts";
 import { listNames, startSentence } from "../base/wording.ts";
 import type { Circuit, Protection, Source } from "../circuit/circuit.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
@@ -93,11 +94,73 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 	});
 }
 
+/** Leads of which nothing says what they may have, or what the device ahead lets through: told once for all of them. */
+export function findUnjudged(analysis: Analysis, code: string): Finding[] {
+	return findOverDirect(analysis, (direct) => {
+		const { circuit } = analysis;
+		const unknown = leadsOf(analysis, direct).filter(
+			({ limit, exposure }) => limit === undefined && exposure.device !== undefined,
+		);
+		const unrated = circuit.protections.filter(
+			({ rating, sort, links }) =>
+				rating === undefined &&
+				sort !== "supply" &&
+				circuit.links[links[0] ?? -1]?.between.some((point) => direct.exposure.has(point)),
+		);
+		return [
+			...tellUnjudged(
+				code,
+				unknown.map(({ first }) => ({ name: first.cable ?? first.name, span: first.span })),
+				"a published limit for a conductor of its metal and size",
+				"Look it up in the maker's paper, or use copper of a usual size.",
+			),
+			...tellUnjudged(
+				code,
+				unrated.map(({ part, span }) => ({ name: part, span })),
+				"its rating",
+				"Write the amperes that are printed on it.",
+			),
+		];
+	});
+}
+
+function tellUnjudged(
+	code: string,
+	things: readonly { readonly name: string; readonly span: Span }[],
+	missing: string,
+	help: string,
+): Finding[] {
+	const [first, ...others] = things;
+	if (first === undefined) return [];
+	const names = [...new Set(things.map(({ name }) => name))];
+	return [
+		finding({
+			code,
+			level: "note",
+			unchecked: true,
+			title: `Protection by way of ${listNames(names)} is not checked: ${missing} is missing`,
+			span: first.span,
+			also: others.slice(0, 8).map(({ span, name }) => ({ span, label: name })),
+			marks: names,
+			why: "Whether the device opens before the conductor burns cannot be told.",
+			help,
+			basis: citation(dcClause("device rating").provenance),
+			key: `${code}@unjudged/${missing}`,
+		}),
+	];
+}
+
 /** Negatives thinner than the device ahead of what they lead back from allows. */
 export function findThinReturns(analysis: Analysis, code: string): Finding[] {
 	const { circuit } = analysis;
 	return findOverDirect(analysis, (direct) => {
 		const { exposure } = direct;
+		const blamed = new Map(
+			leadsOf(analysis, direct).map(({ exposure: { device }, conductors: [first] }) => [
+				device,
+				first?.cable ?? first?.name,
+			]),
+		);
 		return circuit.loads.flatMap(({ part, between: [positive, negative] }) => {
 			const comes = exposure.get(positive);
 			const device = comes?.device;
@@ -131,6 +194,8 @@ export function findThinReturns(analysis: Analysis, code: string): Finding[] {
 						help: "Use a negative as thick as the positive.",
 						basis: limit.source,
 						key: `${code}@${tag}/return`,
+						// Where the positive is as thin for that device, it is the device that is too large.
+						...(blamed.has(device) ? { consequenceOf: `${code}@${blamed.get(device) ?? ""}` } : {}),
 					}),
 				];
 			}

@@ -2,6 +2,7 @@
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
 import { type DirectState, isAlike } from "../analysis/direct.ts";
+import { findLoopless } from "../analysis/direct-loops.ts";
 import { traceDirectOpenings } from "../analysis/direct-openings.ts";
 import { joinAll } from "../analysis/joined-sets.ts";
 import { certain } from "../base/certain.ts";
@@ -20,7 +21,41 @@ export function findWrongDirectVoltage(analysis: Analysis, { direct }: ModeState
 	return [
 		...traceDirectOpenings(circuit, direct, landings).map((lost) => tellOpen(circuit, lost, basis)),
 		...groupAlike(direct, findWrong(circuit, direct)).map((group) => tellVolts(circuit, group, basis)),
+		...findParted(circuit, direct, basis),
 	];
+}
+
+/** Loads that a plus and a minus reach which belong to different batteries with nothing between them. */
+function findParted(circuit: Circuit, { network, poles, potentials }: DirectState, basis: string): Finding[] {
+	const parted = circuit.loads.filter(
+		({ between: [positive, negative] }) =>
+			circuit.points[positive]?.role === "positive" &&
+			poles.countAt(positive) > 0 &&
+			poles.countAt(negative) > 0 &&
+			potentials.between(positive, negative) === undefined,
+	);
+	// A source of which a post leads to nothing is the reason, and told as that.
+	if (parted.length === 0 || findLoopless(network).sources.length > 0) return [];
+	return parted.map((load) => tellParted(circuit, poles, load, basis));
+}
+
+function tellParted(circuit: Circuit, poles: DirectState["poles"], { part, between }: Load, basis: string): Finding {
+	const [plus, minus] = between.map((point) => {
+		const index = poles.reaches.findIndex((reach) => reach.has(point));
+		return poles.poles[index]?.source ?? "";
+	});
+	return finding({
+		code: "load-voltage-wrong",
+		level: "error",
+		title: `${part} gets nothing: its plus comes from ${plus ?? ""} and its minus leads to ${minus ?? ""}, and nothing joins the two`,
+		span: placeOf(circuit, [part]).span,
+		label: "no way back",
+		marks: [part],
+		why: "It does not work, and its plus is live all the same.",
+		help: `Lead the minus of ${part} back to ${plus ?? ""}, or join the minus of both.`,
+		basis,
+		key: `load-voltage-wrong@${part}/parted`,
+	});
 }
 
 /** A load, and the volts between its terminals. */

@@ -8,7 +8,7 @@ import { startSentence } from "../base/wording.ts";
 import { marineDeviceAllowance } from "../handbook/marine-ampacity.ts";
 import { citation } from "../handbook/provenance.ts";
 import { standardRatings } from "../handbook/standard-ratings.ts";
-import { findThinReturns, findTooLarge } from "./direct-protection.ts";
+import { findThinReturns, findTooLarge, findUnjudged } from "./direct-protection.ts";
 import { type ExposedGroup, exposedGroups } from "./exposed-conductors.ts";
 import { otherPlaces, placeOf, tellConductors, tellDevice } from "./exposed-wording.ts";
 import { byEye } from "./meter-test.ts";
@@ -63,6 +63,7 @@ circuit lights from LC breaker 15 A by 14-2
 		}),
 		...findTooLarge(analysis, protectionTooLarge.code),
 		...findThinReturns(analysis, protectionTooLarge.code),
+		...findUnjudged(analysis, protectionTooLarge.code),
 	],
 };
 

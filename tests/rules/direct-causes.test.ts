@@ -1,5 +1,6 @@
 // One mistake on the direct-current side is one thing to tell, however much hangs behind it.
 import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked } from "../check-plan.ts";
 
 const bank = `battery house lithium 12.8 V 280 Ah, fault 5 kA
@@ -142,5 +143,54 @@ feed b2 from A2.- by single 2/0 black
 
 	test("batteries side by side with one fuse near both need no second", () => {
 		checkMarked(two("  7 in to plus\n").replace("2 ft to plus: bus 400 A", "4 in to plus: bus 400 A"));
+	});
+});
+
+describe("a load between two banks", () => {
+	const apart = (more: string) => `battery house agm 12 V 100 Ah
+battery engine agm 12 V 100 Ah
+feed one from house.+ by single 12 AWG red
+  within 6 in to F1: fuse 15 A
+  3 ft to l1: light 6 W
+//        ^^
+feed back from engine.- by single 12 AWG black
+  3 ft to l1.-
+feed two from house.+, house.- by pair 12 AWG
+  within 6 in to F2: fuse 15 A
+  3 ft to l2: light 6 W
+feed three from engine.+, engine.- by pair 12 AWG
+  within 6 in to F3: fuse 15 A
+  3 ft to l3: light 6 W
+${more}`;
+	test("whose minus nothing joins gets nothing", () => {
+		checkMarked(
+			apart("").replace(
+				"^^",
+				'^^ load-voltage-wrong "l1 gets nothing: its plus comes from house and its minus leads to engine, and nothing joins the two"',
+			),
+		);
+	});
+
+	test("with one minus for both it runs", () => {
+		checkMarked(apart("feed tie from house.- by single 12 AWG black\n  3 ft to engine.-\n"));
+	});
+});
+
+describe("what protects nobody can tell", () => {
+	test("a wire that no table knows is a note, once", () => {
+		const { findings } = checkPlan(
+			`battery house agm 12 V 100 Ah
+load l1 6 W
+feed one from house.+ by single 8 AWG aluminium red
+  within 6 in to F1: fuse 15 A
+  3 ft to l1.+
+feed back from house.- by single 12 AWG black
+  3 ft to l1.-
+`,
+			"plan",
+		);
+		expect(findings.filter(({ code }) => code === "protection-too-large")).toMatchObject([
+			{ level: "note", unchecked: true },
+		]);
 	});
 });
