@@ -5,9 +5,10 @@ import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../src/pipeline.ts";
 import { rules } from "../../src/rules/index.ts";
 import { directCurrent } from "./cases/direct-current.ts";
+import { mains } from "./cases/mains.ts";
 import { workmanship } from "./cases/workmanship.ts";
 
-const more = [...workmanship, ...directCurrent];
+const more = [...workmanship, ...mains, ...directCurrent];
 
 function codesIn(text: string): string[] {
 	return checkPlan(text, "plan").findings.map(({ code }) => code);

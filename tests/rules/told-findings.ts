@@ -4,9 +4,10 @@ import type { Span } from "../../src/base/span.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { rules } from "../../src/rules/index.ts";
 import { directCurrent } from "./cases/direct-current.ts";
+import { mains } from "./cases/mains.ts";
 import { workmanship } from "./cases/workmanship.ts";
 
-const more = [...workmanship, ...directCurrent];
+const more = [...workmanship, ...mains, ...directCurrent];
 
 /** What a rule says of each plan that shows its fault, with all that else is found there by name. */
 export function tellRule(code: string): string {
