@@ -12,7 +12,7 @@ const feed = `inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft
 `;
 const bunks = `circuit bunks from LC breaker 15 A by 14-2
-  9 ft to b1: receptacle
+  9 ft to b1: receptacle box 18 cuin
 `;
 const secret = "panel secret main 30 A furry\n";
 
