@@ -32,7 +32,6 @@ const trials: readonly Trial[] = [
 		notes: ["45 note box-overfilled"],
 		gaps: [
 			"wiring-P1: empty share",
-			"direct-current: kinks",
 			"direct-current: empty share",
 			"one-line: empty share",
 			"one-line: largest empty rectangle",

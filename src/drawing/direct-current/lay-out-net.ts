@@ -8,7 +8,8 @@ import { straighten } from "../wiring/places.ts";
 import { busHead, studInset, studPitch } from "./bus-box.ts";
 import type { NetOrder } from "./columns.ts";
 import type { DirectBox, Dock } from "./direct-box.ts";
-import { drawTogether } from "./draw-together.ts";
+import { drawLeft } from "./draw-left.ts";
+import { drawUp } from "./draw-up.ts";
 import type { Storey } from "./fold.ts";
 import type { DirectNet, DirectNode, Run } from "./net.ts";
 import { layOutPlainly } from "./plain-layout.ts";
@@ -81,7 +82,8 @@ async function layOutInLayers(
 	const { graph, boxes, cuts } = makeGraph(net, order, boxOf, storeys);
 	// The layout engine takes long to load: only a sheet that it lays out needs it.
 	const { layOutGraph } = await import("../wiring/layered.ts");
-	const laid = await layOutGraph(graph);
+	// With columns the engine at times finds no layers; without them it always does.
+	const laid = (await layOutGraph(graph)) ?? (await layOutGraph({ ...graph, options: withoutColumns }));
 	if (laid === undefined) return undefined;
 	const placed = nodes.map((node, index): PlacedBox => {
 		const box = certain(boxes[index], "a box");
@@ -115,7 +117,8 @@ async function layOutInLayers(
 		};
 	});
 	const partOf = new Map(storeys.flatMap(({ nodes: names }, part) => [...names].map((name) => [name, part] as const)));
-	const close = drawTogether(slideStuds({ boxes: placed, ways }), (name) => partOf.get(name) ?? -1);
+	const partAt = (name: string): number => partOf.get(name) ?? -1;
+	const close = drawUp(drawLeft(slideStuds({ boxes: placed, ways }), partAt), partAt);
 	return finish(storeys.length === 0 ? close : stackStoreys(close, storeys));
 }
 
@@ -253,9 +256,9 @@ export const directOptions: Readonly<Record<string, string>> = {
 	"elk.aspectRatio": "1.7",
 	"elk.layered.edgeLabels.sideSelection": "ALWAYS_UP",
 	"elk.layered.spacing.nodeNodeBetweenLayers": "30",
-	"elk.layered.spacing.edgeNodeBetweenLayers": "36",
+	"elk.layered.spacing.edgeNodeBetweenLayers": "42",
 	"elk.layered.spacing.edgeEdgeBetweenLayers": "22",
 	"elk.layered.nodePlacement.strategy": "NETWORK_SIMPLEX",
 	"elk.layered.thoroughness": "7",
-	"elk.layered.compaction.postCompaction.strategy": "LEFT",
 };
+const withoutColumns = { ...directOptions, "elk.partitioning.activate": "false" };

@@ -73,7 +73,8 @@ export function stackStoreys(laid: LaidNet, storeys: readonly Storey[]): LaidNet
 								x: track,
 								y: floor + gap + feeds.indexOf(crossing) * pitch,
 								into:
-									(crossing.below === undefined ? crossing.entry.x - lead : bounds.x) +
+									(crossing.below === undefined ? crossing.entry.x : bounds.x) -
+									lead +
 									by.x -
 									(entering.length - 1 - rank) * pitch,
 							}),
@@ -140,7 +141,7 @@ function takePart({ boxes, ways }: LaidNet, part: number, partOf: ReadonlyMap<st
 	return { ...own, bounds: boundsOf(own), crossings: [], entry: 0 };
 }
 
-function floorOf(part: Floor, { feeds, returns, panel, turned }: Storey, first: Floor): Floor {
+function floorOf(part: Floor, { feeds, returns, turned }: Storey, first: Floor): Floor {
 	const crossings = first.ways.flatMap((above): Crossing[] => {
 		const isReturn = returns.includes(above.run);
 		if (!isReturn && !feeds.includes(above.run)) return [];
@@ -150,7 +151,7 @@ function floorOf(part: Floor, { feeds, returns, panel, turned }: Storey, first: 
 	crossings.sort((one, other) => levelOf(other) - levelOf(one));
 	// A feed comes down beside what it enters: left of all in its storey, or above what stands left of the fuse block.
 	const isBeside = feeds.length > 0 && turned.size === 0;
-	const entry = isBeside ? (panel === undefined ? 0 : lead) + (feeds.length - 1) * pitch : 0;
+	const entry = isBeside ? lead + (feeds.length - 1) * pitch : 0;
 	return { ...part, crossings, entry };
 }
 
