@@ -232,6 +232,15 @@ function snap(start: XY, bends: readonly XY[], end: XY): XY[] {
 		way[index] = { x: before.x, y: at.y };
 		way[index + 1] = { x: before.x, y: next.y };
 	}
+	for (let index = 1; index + 2 < way.length; index++) {
+		const [start, end] = [way[index], way[index + 1]];
+		if (start === undefined || end === undefined || start.x !== end.x) continue;
+		if (start.y === end.y || Math.abs(start.y - end.y) >= shortestStep) continue;
+		// The stretch that ends at no dock is the one to move.
+		const [place, y] = index + 3 < way.length ? [index + 1, start.y] : [index - 1, end.y];
+		if (place === 0) continue;
+		for (const moved of [place, place + 1]) way[moved] = { x: way[moved]?.x ?? start.x, y };
+	}
 	return straighten(way);
 }
 
