@@ -1,6 +1,6 @@
 // What every sheet of a plan says about the plan: its title, system and rules, its modes, its findings.
 import type { NumberedFinding } from "../../base/finding.ts";
-import type { Circuit } from "../../circuit/circuit.ts";
+import type { Circuit, Source } from "../../circuit/circuit.ts";
 import type { System } from "../../kinds/kind.ts";
 import { voltsText } from "../volts-text.ts";
 import type { SheetContent } from "./sheet-content.ts";
@@ -58,10 +58,29 @@ function systemText(circuit: Circuit): string {
 		const source = circuit.sources.find((candidate) => candidate.system === system);
 		if (source === undefined) return [];
 		const limit = source.limit === undefined ? "" : `, ${Math.round(source.limit)} A`;
-		return [`${voltsText(source)} ${system.toUpperCase()}${limit}`];
+		const whole = system === "dc" ? { ...source, volts: seriesVolts(circuit, source) } : source;
+		return [`${voltsText(whole)} ${system.toUpperCase()}${limit}`];
 	};
 	const systems = [...first("ac"), ...first("dc")];
 	return systems.length === 0 ? "no source" : systems.join(" · ");
+}
+
+/** The volts of a battery with those in series with it: the negative of each is joined to the positive of the next. */
+function seriesVolts({ sources, conductors }: Circuit, first: Source): number {
+	const follows = (one: Source, next: Source): boolean =>
+		conductors.some(
+			({ ends: [from, to] }) => isLead(one, next, from.point, to.point) || isLead(one, next, to.point, from.point),
+		);
+	const string = new Set([first]);
+	for (const one of string)
+		for (const next of sources)
+			if (next.sort === "battery" && !string.has(next) && (follows(one, next) || follows(next, one))) string.add(next);
+	return Math.round([...string].reduce((sum, { volts }) => sum + volts, 0) * 10) / 10;
+}
+
+/** Whether a conductor from one point to another leads from the negative of one battery to the positive of the next. */
+function isLead(one: Source, next: Source, from: number | undefined, to: number | undefined): boolean {
+	return from !== undefined && from === one.neutral && to !== undefined && next.hot.includes(to);
 }
 
 const regionNames = { us: "US", iec: "IEC" } as const;

@@ -1,8 +1,11 @@
 // Sheets composed around drawings of many shapes: what is on them, on which paper, and how well they are filled.
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { composeSheet, type SheetContent } from "../../../src/drawing/furniture/compose-sheet.ts";
+import { planFurniture } from "../../../src/drawing/furniture/plan-furniture.ts";
 import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
 import type { Sheet } from "../../../src/drawing/scene.ts";
+import { checkPlan } from "../../../src/pipeline.ts";
 
 function content(width: number, height: number, more: Partial<SheetContent> = {}): SheetContent {
 	return {
@@ -192,3 +195,14 @@ function sheetSize(of: SheetContent): readonly [string, number, number] {
 	const sheet = composeSheet(of);
 	return [paperOf(sheet), sheet.width / 4, sheet.height / 4];
 }
+
+test.each([
+	["marten-van", "230 V AC, 16 A · 25.6 V DC"],
+	["badger-camper", "120 V AC, 30 A · 12.8 V DC"],
+])(
+	"the title block of %s tells the volts of its bank: those of batteries in series together, not side by side",
+	(name, system) => {
+		const { analysis } = checkPlan(readFileSync(`samples/${name}.ferrule`, "utf8"), name);
+		expect(planFurniture(analysis.circuit, []).facts).toContainEqual({ name: "System", value: system });
+	},
+);
