@@ -26,9 +26,15 @@ export type AttributeValue =
 	| { readonly sort: "flag"; readonly flag: boolean }
 	| { readonly sort: "gauge"; readonly gauge: Gauge }
 	| { readonly sort: "unknown" };
-/** Reads `terms` against the attributes of `kind`; what is wrong goes to `findings`. */
-export function readAttributes(kind: Kind, terms: readonly Term[], at: NameTerm, findings: Finding[]): ReadAttributes {
+/** Reads `terms` against the attributes of `kind`; what is wrong goes to `findings`. `label` stands before them. */
+export function readAttributes(
+	kind: Kind,
+	terms: readonly Term[],
+	{ at, label }: { readonly at: NameTerm; readonly label: string | undefined },
+	findings: Finding[],
+): ReadAttributes {
 	const reader = new AttributeReader(kind, terms, findings);
+	if (label !== undefined) reader.shared.label = label;
 	reader.readAll();
 	for (const spec of kind.attributes)
 		if (
@@ -93,7 +99,10 @@ class AttributeReader implements ReadAttributes {
 			case "name":
 				return this.readWord(term);
 			case "text":
-				if (this.shared.label !== undefined) return this.refuse(unknownAttribute(this.kind, term, term.text));
+				if (this.shared.label !== undefined)
+					return this.refuse(
+						planFinding("attribute-twice", { title: "The label is said twice", span: term.span, label: "said again" }),
+					);
 				this.shared.label = term.text;
 				return;
 			case "number":

@@ -246,6 +246,13 @@ export class Flattener {
 	/** Words left of `to` that say nothing of a cable. */
 	private reportWords(first: Term, last: Term): void {
 		const word = first.kind === "name" ? first.text : "";
+		if (word === "slack" || word === "bundled") {
+			const span = joinSpans(first.span, last.span);
+			this.register.report(
+				planFinding("attribute-twice", { title: `\`${word}\` is said twice`, span, label: "said again" }),
+			);
+			return;
+		}
 		const help = didYouMean(word, ["slack", "bundled", "loop", "through", "within", "as", "by"]);
 		this.register.report(
 			planFinding("attribute-unknown", {

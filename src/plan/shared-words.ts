@@ -19,6 +19,8 @@ export interface SharedAttributes {
 	readonly fittingWords: NameTerm[];
 	/** What holds the wires on its terminals, where that is not what is usual. */
 	terminals?: { readonly clamp: Clamp; readonly span: Span };
+	/** Its terminals are said to be marked for a temperature. */
+	marked?: true;
 	shares?: "each" | "together";
 	roughedIn?: boolean;
 	/** Quoted text anywhere among the attributes, where none stands behind the name. */
@@ -63,7 +65,11 @@ export class SharedWords {
 			case "in":
 				return this.readPlace(term, next, position);
 			case "box":
-				if (next?.kind !== "quantity" || next.quantity.dimension !== "volume") return position;
+				if (next?.kind === "number" || (next?.kind === "quantity" && next.quantity.dimension !== "volume")) {
+					this.refuseVolume(next);
+					return position + 1;
+				}
+				if (next?.kind !== "quantity") return position;
 				this.takeVolume(next.quantity, next);
 				return position + 1;
 			case "metal":
@@ -73,15 +79,18 @@ export class SharedWords {
 				return position;
 			case "each":
 			case "together":
-				this.said.shares = term.text;
+				if (this.said.shares !== undefined) this.twice("`each` or `together`", term.span);
+				this.said.shares ??= term.text;
 				return position;
 			case "roughed":
 				if (next?.kind !== "name" || next.text !== "in") return undefined;
+				if (this.said.roughedIn === true) this.twice("stage", term.span);
 				this.said.roughedIn = true;
 				return position + 1;
 			case "note":
 				if (next?.kind !== "text") return undefined;
-				this.said.note = next.text;
+				if (this.said.note !== undefined) this.twice("note", next.span);
+				this.said.note ??= next.text;
 				return position + 1;
 			case "gangs":
 				return this.readGangs(term, next, position);
@@ -114,6 +123,17 @@ export class SharedWords {
 					help: "From 2 cuin to 1800 cuin fits. Check the figure and its unit.",
 				}),
 			);
+	}
+
+	private refuseVolume(term: Term & { readonly text: string }): void {
+		this.findings.push(
+			planFinding("unit-wrong", {
+				title: `${term.text} is no volume of a box`,
+				span: term.span,
+				label: "unit missing",
+				help: "Write the volume that is stamped in it, in cuin or cm3: `box 18 cuin`.",
+			}),
+		);
 	}
 
 	private readPlace(term: NameTerm, next: Term | undefined, position: number): number {
@@ -173,6 +193,8 @@ export class SharedWords {
 	private readTerminals(term: NameTerm, next: Term | undefined, position: number): number {
 		if (next?.kind === "quantity" && next.quantity.dimension === "temperature") {
 			const { value } = next.quantity;
+			if (this.said.marked === true) this.twice("marking of the terminals", term.span);
+			this.said.marked = true;
 			this.findings.push(
 				value >= 60 && value <= 105
 					? keptOnly("temperature that terminals are marked for", term.span)

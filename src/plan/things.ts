@@ -66,7 +66,8 @@ export class ThingRegister {
 		if (kind === undefined) return undefined;
 		const name = declaration.fullName ?? declaration.name.text;
 		if (!this.isFree(name, declaration)) return undefined;
-		const { values, shared } = readAttributes(kind, termsOf(declaration), declaration.name, this.findings);
+		const words = { at: declaration.name, label: declaration.label };
+		const { values, shared } = readAttributes(kind, termsOf(declaration), words, this.findings);
 		const own = shareInRow(values, shared.shares, declaration, this.findings);
 		const known = new Map([...broughtValues(kind, declaration.owner), ...own]);
 		const said = new SaidValues(name, this.settings, known, this.systemOf(kind, declaration), declaration);
@@ -74,7 +75,7 @@ export class ThingRegister {
 		const usualBox = hasOwnBox(declaration.owner, made) ? this.settings.box : undefined;
 		const thing: Thing = {
 			name,
-			label: declaration.label ?? shared.label ?? (declaration.owner === undefined ? declaration.name.text : name),
+			label: shared.label ?? (declaration.owner === undefined ? declaration.name.text : name),
 			kind,
 			said,
 			blueprint: withTerminals(made, shared.terminals?.clamp),

@@ -297,6 +297,35 @@ describe("what any thing can have", () => {
 		expect(findings.find(({ code }) => code === "attribute-unknown")?.help).toContain("Did you mean `continuous`?");
 	});
 
+	test.each([
+		["said again", 'note "a" note "b"', "attribute-twice", '"b"'],
+		["a stage said again", "roughed in roughed in", "attribute-twice", "roughed"],
+		["a label said again", '"a" "b"', "attribute-twice", '"b"'],
+		["two materials", "box metal plastic", "attribute-twice", "plastic"],
+		["two volumes", "box 18 cuin box 20 cuin", "attribute-twice", "20 cuin"],
+		["no volume", "box 0 cuin", "quantity-out-of-range", "0 cuin"],
+		["a volume below nought", "box -18 cuin", "quantity-out-of-range", "-18 cuin"],
+		["a volume far too large", "box 90000 cuin", "quantity-out-of-range", "90000 cuin"],
+		["a volume without its unit", "box 18", "unit-wrong", "18"],
+		["a volume in amperes", "box 18 A", "unit-wrong", "18 A"],
+		["no gangs", "gangs 0", "quantity-out-of-range", "0"],
+		["gangs without their number", "gangs", "quantity-missing", "gangs"],
+		["gangs said again", "gangs 2 gangs 3", "attribute-twice", "gangs"],
+		["clamps nowhere", "clamps", "attribute-unknown", "clamps"],
+		["clamps somewhere else", "clamps behind", "attribute-unknown", "behind"],
+		["a cover of nothing", "cover", "attribute-unknown", "cover"],
+		["a cover said again", "cover blank cover metal", "attribute-twice", "cover"],
+		["a partition and none", "partition no partition", "attribute-twice", "partition"],
+		["terminals of nothing", "terminals", "attribute-unknown", "terminals"],
+		["terminals of gold", "terminals gold", "attribute-unknown", "gold"],
+		["terminals far too hot", "terminals 300 C", "quantity-out-of-range", "300 C"],
+		["terminals marked twice", "terminals 75 C terminals 60 C", "attribute-twice", "terminals"],
+		["two places", "in here in there", "attribute-twice", "there"],
+	])("%s is one finding", (_name, words, code, at) => {
+		const told = findingsOn(light, words);
+		expect(told.filter((one) => one.code !== "place-unknown")).toEqual([{ code, at }]);
+	});
+
 	test("a place that is not declared is one finding", () => {
 		expect(findingsOn(light, "in nowhere")).toEqual([{ code: "place-unknown", at: "nowhere" }]);
 	});
