@@ -1,6 +1,6 @@
 // What is fed through a dimmer for direct current and is not made for it: all but lights.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { reachPossible } from "../analysis/choices.ts";
+import { joinWhere } from "../analysis/joined-sets.ts";
 import { isHot, notABond, sortOfRole } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
@@ -15,19 +15,23 @@ export function findDimmed(
 ): Finding[] {
 	if (direct === undefined || direct.contradicted.length > 0) return [];
 	const { network, poles } = direct;
-	const undimmed = (hot: boolean) =>
-		reachPossible(
-			network,
-			poles.poles.flatMap((pole) => (isHot(pole.role) === hot ? pole.points : [])),
-			(edge) => notABond(edge) && (edge.by.kind === "conductor" || !dimmers.has(edge.by.link.part)),
+	const undimmed = joinWhere(
+		network,
+		(edge) => notABond(edge) && (edge.by.kind === "conductor" || !dimmers.has(edge.by.link.part)),
+	);
+	const setsOf = (hot: boolean): ReadonlySet<number> =>
+		new Set(
+			poles.poles.flatMap((pole) => (isHot(pole.role) === hot ? pole.points.map((at) => undimmed.find(at)) : [])),
 		);
-	const [positives, negatives] = [undimmed(true), undimmed(false)];
+	const [positives, negatives] = [setsOf(true), setsOf(false)];
 	return circuit.loads.flatMap(({ part: name, between: [positive, negative] }): Finding[] => {
 		const part = certain(circuit.partByName.get(name), name);
 		if (circuit.points[positive]?.role !== "positive" || bearsDimming(part)) return [];
 		const point = [positive, negative].find((candidate) => {
 			const sort = sortOfRole(circuit.points[candidate]?.role ?? "positive");
-			return poles.sortsAt(candidate).has(sort) && !(sort === "hot" ? positives : negatives).has(candidate);
+			return (
+				poles.sortsAt(candidate).has(sort) && !(sort === "hot" ? positives : negatives).has(undimmed.find(candidate))
+			);
 		});
 		if (point === undefined) return [];
 		const way = poles.reachOf(point, point === positive ? "hot" : "neutral");

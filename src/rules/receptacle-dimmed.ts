@@ -5,6 +5,7 @@ import { isHot, notABond } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Part } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
 import { findDimmed } from "./direct-dimmed.ts";
 import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
@@ -63,9 +64,13 @@ feed small from house.+, house.- by pair 14 AWG
 			analysis.circuit.parts.filter(({ face }) => face.traits.includes("dimmer")).map((part) => [part.name, part]),
 		);
 		if (dimmers.size === 0) return [];
+		const { points } = analysis.circuit;
+		const isMains = [...dimmers.values()].some((part) =>
+			part.points.some((point) => systemOfRole(points[point]?.role ?? "ground") === "ac"),
+		);
 		const { code, why, basis } = receptacleDimmed;
 		return findOverModes(analysis, (state) => [
-			...checkMode(analysis, state, dimmers),
+			...(isMains ? checkMode(analysis, state, dimmers) : []),
 			...findDimmed(analysis, state, dimmers, { code, why, basis }),
 		]);
 	},
