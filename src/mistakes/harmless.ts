@@ -1,7 +1,8 @@
 // Why a mistake that no rule finds does no harm. Only what is proven here, beside the rules' silence, counts as harmless.
 import { sortOfRole } from "../analysis/poles.ts";
-import type { Circuit, Conductor, GroundFaultDevice } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, GroundFaultDevice, Part } from "../circuit/circuit.ts";
 import { deviceDistance } from "../handbook/dc-protection.ts";
+import { receptacleRatings } from "../handbook/receptacles.ts";
 import { isJoinedInBoxes } from "./box-joints.ts";
 import { type Differences, differencesOf, isRewiredOnly } from "./differences.ts";
 import { isInterchanged } from "./interchange.ts";
@@ -19,10 +20,7 @@ export function findHarmless(before: Circuit, wrong: Circuit): string | undefine
 	if (found.plain.length > 0) return judgePlain(before, found.plain);
 	if (found.isOther) return judgeProtection(before, wrong);
 	if (found.isRelinked) return judgeLegs(before, wrong);
-	if (found.faces.length > 0)
-		return found.faces.every((part) => mayCarry(wrong, part))
-			? "it may still carry all that can come through it"
-			: undefined;
+	if (found.faces.length > 0) return judgeFaces(wrong, found.faces);
 	const isSmaller = found.rerated.every(({ device, before: rating }) => (device.rating ?? rating) < rating);
 	if (found.rerated.length > 0 && isSmaller)
 		return "it opens sooner than it must, and carries what is known to hang on it";
@@ -76,6 +74,24 @@ function judgeLegs(before: Circuit, wrong: Circuit): string | undefined {
 	return isServed && isInterchanged(before, wrong, "alike")
 		? "either leg will do: every load has the volts it had"
 		: undefined;
+}
+
+/** A device that may carry less than before does where less comes, or where a table lets it stand. */
+function judgeFaces(wrong: Circuit, faces: readonly Part[]): string | undefined {
+	if (faces.every((part) => fitsCircuit(wrong, part))) return "such outlets fit their circuit by its table";
+	return faces.every((part) => mayCarry(wrong, part)) ? "it may still carry all that can come through it" : undefined;
+}
+
+/** Whether an outlet of two or more has one of the ratings that the North American table gives for its circuit. */
+function fitsCircuit(circuit: Circuit, { points, face: { rating, outlets = 0 } }: Part): boolean {
+	if (circuit.plan.settings.region !== "us" || rating === undefined || outlets < 2) return false;
+	const ahead = points.flatMap((point) =>
+		servicesOf(circuit)
+			.devicesBefore(point)
+			.flatMap((device) => device.rating ?? []),
+	);
+	const row = receptacleRatings.rows.find((each) => each.circuit === Math.min(...ahead));
+	return row?.receptacles.includes(rating) === true;
 }
 
 /** Ground-fault protection that nobody asks for: as the plan tells of its places. */

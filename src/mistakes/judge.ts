@@ -25,22 +25,25 @@ export function judgeMistake(before: Unharmed, mistake: Mistake, check: CheckCir
 	if (mistake.reading !== undefined && wrong === before.circuit)
 		return { verdict: "meter-only", reading: mistake.reading };
 	if (isSame(before.circuit, wrong)) return { verdict: "same" };
-	let by: Finding | undefined;
+	const found: Finding[] = [];
 	for (const finding of check(settleAnew(wrong))) {
 		if (finding.level === "note" || before.known.has(nameOf(finding))) continue;
 		// Whatever else is found, nothing better can come.
-		if (isNaming(finding, places)) return { verdict: "found", by: finding.code, named: true };
-		by ??= finding;
+		if (finding.consequenceOf === undefined && isAt(finding, places))
+			return { verdict: "found", by: finding.code, named: true };
+		found.push(finding);
 	}
-	if (by !== undefined) return { verdict: "found", by: by.code, named: false };
+	const keys = new Set(found.map(({ key }) => key));
+	const naming = found.find((finding) => !keys.has(finding.consequenceOf ?? "") && isAt(finding, places));
+	const by = naming ?? found[0];
+	if (by !== undefined) return { verdict: "found", by: by.code, named: naming !== undefined };
 	if (mistake.reading !== undefined) return { verdict: "meter-only", reading: mistake.reading };
 	const reason = findHarmless(before.circuit, wrong);
 	return reason === undefined ? { verdict: "missed" } : { verdict: "harmless", reason };
 }
 
-/** Whether a finding follows from no other, and is at the very place of the mistake or on a way through it. */
-function isNaming({ consequenceOf, marks, path }: Finding, places: ReadonlySet<string>): boolean {
-	if (consequenceOf !== undefined) return false;
+/** Whether a finding is at the very place of the mistake or on a way through it; one that follows from no other names it then. */
+function isAt({ marks, path }: Finding, places: ReadonlySet<string>): boolean {
 	return marks.some((mark) => places.has(mark)) || path.some(({ point, by }) => places.has(point) || places.has(by));
 }
 

@@ -83,6 +83,7 @@ test.each([
 	["a larger fuse that the wire still has room for", van, "a protective device too big", "FB.1, 7.5 A instead of 5 A"],
 	["protection where none is asked for", galley, "a plain device instead of a ground-fault one", "g2"],
 	["a small switch for a small light", lights, "a device that may carry less", "s1, 10 A instead of 15 A"],
+	["a 15 A pair of outlets on 20 A", galley, "a device that may carry less", "g2, 15 A instead of 20 A"],
 	["two points that are one", bunks, "two points bridged", "b1.hot and b1/hot"],
 ])("harmless: %s", (_, text, operator, at) => {
 	expect(verdictOf(text, operator, at)).toMatchObject({ verdict: "harmless" });
