@@ -17,6 +17,8 @@ export interface Differences {
 	readonly faces: readonly Part[];
 	/** Ground-fault devices that are plain ones now. */
 	readonly plain: readonly GroundFaultDevice[];
+	/** The plan says something else of a part. */
+	readonly isResaid: boolean;
 	/** Something not named here. */
 	readonly isOther: boolean;
 }
@@ -46,6 +48,7 @@ export function differencesOf(before: Circuit, now: Circuit): Differences {
 		faces: now.parts.filter((part, index) => part !== before.parts[index]),
 		plain: before.groundFaults.filter((device) => !now.groundFaults.includes(device)),
 		isOther: before.protections.length !== now.protections.length || before.loads !== now.loads,
+		isResaid: before.plan !== now.plan,
 	};
 }
 
@@ -55,6 +58,7 @@ export function isRewiredOnly(found: Differences): boolean {
 		found.resized.length + found.recoloured.length + found.rerated.length + found.faces.length + found.plain.length ===
 			0 &&
 		!found.isRelinked &&
+		!found.isResaid &&
 		!found.isOther
 	);
 }

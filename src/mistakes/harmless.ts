@@ -17,6 +17,7 @@ export function findHarmless(before: Circuit, wrong: Circuit): string | undefine
 	const found = differencesOf(before, wrong);
 	if (isRewiredOnly(found)) return judgeWiring(before, wrong, found);
 	if (found.moved.length + found.added.length + found.removed.length + found.recoloured.length > 0) return undefined;
+	if (found.isResaid) return undefined;
 	if (found.plain.length > 0) return judgePlain(before, found.plain);
 	if (found.isOther) return judgeProtection(before, wrong);
 	if (found.isRelinked) return judgeLegs(before, wrong);

@@ -14,7 +14,7 @@ export function isSame(one: Circuit, other: Circuit): boolean {
 }
 
 /** The lists that a slip with wires alone leaves as they are. */
-const others = ["parts", "links", "loads", "sources", "protections", "groundFaults"] as const;
+const others = ["plan", "parts", "links", "loads", "sources", "protections", "groundFaults"] as const;
 
 function isAlike(circuit: Circuit, one: Conductor, other: Conductor | undefined): boolean {
 	if (one === other) return true;

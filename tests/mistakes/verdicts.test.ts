@@ -121,6 +121,13 @@ test.each([
 	],
 	["no protection by the sink", "ground-fault-missing", galley, "a plain device instead of a ground-fault one", "g1"],
 	["hot to neutral", "poles-joined", bunks, "two points bridged", "b2.hot and b2.neutral"],
+	[
+		"a fuse too weak for its battery",
+		"interrupting-rating-low",
+		van.replace("fault 1 kA", "fault 4 kA"),
+		"a fuse that cannot break the fault current",
+		"F1, which breaks 1 kA, at house",
+	],
 	["a battery turned round", "polarity-dc-reversed", van, "a battery or module turned round", "house"],
 ])("found: %s", (_, by, text, operator, at) => {
 	expect(verdictOf(text, operator, at)).toMatchObject({ verdict: "found", by });

@@ -7,6 +7,7 @@ import { unmarked, wrongColour } from "./colour.ts";
 import { onePole, plainDevice } from "./device.ts";
 import { exchangedAtPart, exchangedInBox } from "./exchange.ts";
 import { fuseLeftOut, fuseMoved } from "./fuse.ts";
+import { weakFuse } from "./interrupting.ts";
 import { wrongLeg } from "./leg.ts";
 import { badJoint, longerRun } from "./measured.ts";
 import { loosened, misplaced } from "./misplace.ts";
@@ -39,6 +40,7 @@ export const operators: readonly Operator[] = [
 	tooBig,
 	tooSmall,
 	lowerRating,
+	weakFuse,
 	wrongLeg,
 	fuseLeftOut,
 	fuseMoved,
