@@ -22,7 +22,7 @@ export interface Stray {
 	readonly effect: Effect | undefined;
 }
 /** What a mistake does, worst first: a short circuit, hot where it must not be, neutral tied to ground, neutral and ground exchanged. */
-export type Effect = "shorted" | "reversed" | "bridged" | "exchanged";
+export type Effect = "shorted" | "paralleled" | "reversed" | "bridged" | "exchanged";
 
 /** Everything of one mode that the wrong pole gets to. */
 export interface Crossings {
@@ -95,12 +95,21 @@ function weigh(bridges: readonly Bridge[], strays: readonly Stray[]): ReadonlyMa
 		const worst = worstEffect([effects.get(root.key), effect]);
 		if (worst !== undefined) effects.set(root.key, worst);
 	};
-	for (const { root, between } of bridges) note(root, between.some((pole) => isHot(pole.role)) ? "shorted" : "bridged");
+	for (const { root, between } of bridges)
+		note(
+			root,
+			areParalleled(between) ? "paralleled" : between.some((pole) => isHot(pole.role)) ? "shorted" : "bridged",
+		);
 	for (const stray of strays) note(stray.root, stray.effect);
 	return effects;
 }
 
-const order: readonly Effect[] = ["shorted", "reversed", "bridged", "exchanged"];
+/** Whether a bridge joins the hots of two sources, and not the two legs of one. */
+export function areParalleled([one, other]: Bridge["between"]): boolean {
+	return isHot(one.role) && isHot(other.role) && one.source !== other.source;
+}
+
+const order: readonly Effect[] = ["shorted", "paralleled", "reversed", "bridged", "exchanged"];
 
 /** What a stray stands for by itself: a jumper or pigtail too many ties neutral to ground, a wire landed wrongly exchanges them. */
 function effectOfStray(lands: PoleSort, by: PoleSort, root: Root, { circuit }: Network): Effect {

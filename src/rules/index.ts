@@ -58,6 +58,7 @@ import { seriesTapped } from "./series-tapped.ts";
 import { shuntBypassed } from "./shunt-bypassed.ts";
 import { slackTooShort } from "./slack-too-short.ts";
 import { sourceUnjoined } from "./source-unjoined.ts";
+import { sourcesParalleled } from "./sources-paralleled.ts";
 import { strandsUnterminated } from "./strands-unterminated.ts";
 import { stringVoltageHigh } from "./string-voltage-high.ts";
 import { stringsUnfused } from "./strings-unfused.ts";
@@ -116,6 +117,7 @@ const ground: readonly Rule[] = [
 ];
 const groundFault: readonly Rule[] = [lineLoadReversed, groundFaultMissing, earthFaultUnopened];
 const sources: readonly Rule[] = [
+	sourcesParalleled,
 	inletLive,
 	voltagesMixed,
 	sourceUnjoined,

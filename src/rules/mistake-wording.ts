@@ -90,6 +90,7 @@ export function victimsOf(circuit: Circuit, points: readonly number[]): readonly
 /** The codes of the rules that tell each effect of a mistake. */
 export const codeOfEffect = {
 	shorted: "poles-joined",
+	paralleled: "sources-paralleled",
 	reversed: "polarity-reversed",
 	bridged: "neutral-not-isolated",
 	exchanged: "neutral-ground-exchanged",
@@ -106,7 +107,7 @@ export function followsWorse(crossings: Crossings, root: Root, effect: Effect): 
 	const key = `${codeOfEffect[effect]}@${root.key}`;
 	const worst = keyOfMistake(crossings, root.key);
 	if (worst !== undefined && worst !== key) return { key, consequenceOf: worst };
-	const joint = effect === "shorted" ? undefined : keyOfJoint(crossings, root);
+	const joint = effect === "shorted" || effect === "paralleled" ? undefined : keyOfJoint(crossings, root);
 	return joint === undefined ? { key } : { key, consequenceOf: joint };
 }
 

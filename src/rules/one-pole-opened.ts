@@ -1,5 +1,6 @@
-// A breaker, main or switch of a board that opens the hot and leaves the neutral, where both must open.
+// A breaker or main that opens the hot of something and not its neutral: made so where both must open, or wired so.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { findPartedNeutrals, type PartedNeutral } from "../analysis/parted-neutrals.ts";
 import { isHot } from "../analysis/poles.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
@@ -13,12 +14,17 @@ import type { Rule } from "./rule.ts";
 export const onePoleOpened: Rule = {
 	code: "one-pole-opened",
 	level: "error",
-	what: "In an IEC camper or boat a breaker or main opens the hot alone and leaves the neutral joined.",
+	what: "A breaker that opens two poles opens the hot of something and not its neutral; or, in an IEC camper or boat, a breaker or main has one pole only.",
 	why: "At a site whose hot and neutral are exchanged, what opens only one of them leaves everything behind it live.",
 	help: "Take breakers that open both: `breaker 10 A two-pole`, `main 16 A two-pole`.",
-	basis: "IEC 60364-7-721, in a UK guide to the wiring regulations, read; ISO 13297, recalled",
+	basis: "IEC 60364-7-721, in a UK guide to the wiring regulations, read; ISO 13297, recalled; common practice",
 	meter: [dead("from the neutral ahead of the breaker to the neutral behind it, the breaker off", "continuity")],
-	applies: { regions: ["iec"], rules: ["camper", "boat"] },
+	applies: {
+		regions: ["us", "iec"],
+		rules: ["camper", "boat", "building"],
+		differs:
+			"That a breaker must open both is asked in IEC campers and boats alone; that one with two poles is wired to open both, everywhere.",
+	},
 	wrong: [
 		`plan "Van"
   region iec
@@ -36,6 +42,15 @@ feed entry from shore by 3G2.5
 panel DB main 16 A
 circuit sockets from DB breaker 10 A two-pole by 3G1.5
   2 m to a1: socket
+`,
+		`plan "Van"
+  region iec
+inlet shore 16 A 230 V
+panel DB main 16 A rcbo 30 mA from shore by 3G2.5, 3.5 m
+circuit sockets from DB breaker 10 A two-pole by 3G1.5
+  2 m to a1: socket
+at DB
+  sockets-1.blue on DB.neutral.5
 `,
 	],
 	right: [
@@ -58,11 +73,16 @@ circuit sockets from DB breaker 10 A by 3G1.5
   2 m to a1: socket
 `,
 	],
-	check: (analysis) => findOverModes(analysis, (state) => checkMode(analysis, state)),
+	check: (analysis) =>
+		findOverModes(analysis, (state) => [
+			...checkMode(analysis, state),
+			...tellPartedNeutrals(analysis, findPartedNeutrals(analysis.circuit, state)),
+		]),
 };
 
 function checkMode({ circuit }: Analysis, state: ModeState): Finding[] {
-	const clause = twoPoleClauseFor(circuit.plan.settings.rules);
+	const { region, rules } = circuit.plan.settings;
+	const clause = region === "iec" ? twoPoleClauseFor(rules) : undefined;
 	const devices = clause === undefined ? [] : findHalfOpened(circuit, state);
 	const [first, ...others] = devices;
 	if (clause === undefined || first === undefined) return [];
@@ -83,6 +103,50 @@ function checkMode({ circuit }: Analysis, state: ModeState): Finding[] {
 			key: `${onePoleOpened.code}@${names[0] ?? ""}`,
 		}),
 	];
+}
+
+/** Two breakers that open each other's neutrals are one exchange. */
+function tellPartedNeutrals(analysis: Analysis, parted: readonly PartedNeutral[]): Finding[] {
+	return parted.map((one, index) => {
+		const told = tellParted(analysis, one);
+		const turned = parted
+			.slice(0, index)
+			.find(({ device, opens }) => opens === one.device.name && device.name === one.opens);
+		return turned === undefined ? told : { ...told, consequenceOf: keyOfParted(turned) };
+	});
+}
+
+function keyOfParted({ device }: PartedNeutral): string {
+	return `${onePoleOpened.code}@${device.name}/neutral`;
+}
+
+function tellParted({ circuit }: Analysis, parted: PartedNeutral): Finding {
+	const { device, parts, opens, end } = parted;
+	const conductor = end === undefined ? undefined : circuit.conductors[end.conductor];
+	const landed = end === undefined ? undefined : conductor?.ends[end.which];
+	const point = landed?.point === undefined ? undefined : circuit.points[landed.point];
+	const names = listNames(parts);
+	const where = conductor === undefined || point === undefined ? "" : `: ${conductor.name} is on ${point.name}`;
+	return finding({
+		code: onePoleOpened.code,
+		level: "error",
+		title:
+			opens === undefined
+				? `${device.name} opens the hot of ${names} and not the neutral${where}`
+				: `${device.name} opens the hot of ${names}, and ${opens} its neutral${where}`,
+		span: landed?.span ?? device.span,
+		label: "not behind its own breaker",
+		also: [{ span: device.span, label: device.name }],
+		marks: [
+			...(point === undefined ? [] : [point.name]),
+			...(conductor === undefined ? [] : [conductor.name]),
+			device.name,
+		],
+		why: `With ${device.name} off, the neutral of ${names} stays joined to the rest: where hot and neutral are exchanged at the supply it is live.`,
+		help: `Land the neutral of ${names} on the neutral terminal of ${device.name} that its loads hang on.`,
+		basis: "common practice",
+		key: keyOfParted(parted),
+	});
 }
 
 /** Devices of boards with a contact in a hot that is fed, and none in a neutral. */

@@ -1,6 +1,6 @@
-// A hot that is joined to a neutral, a ground, the other leg or another source: a short circuit waiting for its switch.
+// A hot that is joined to a neutral, a ground, or the other leg: a short circuit waiting for its switch.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import type { Bridge } from "../analysis/crossings.ts";
+import { areParalleled, type Bridge } from "../analysis/crossings.ts";
 import { isHot, sortOfRole } from "../analysis/poles.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
@@ -13,7 +13,7 @@ import type { Rule } from "./rule.ts";
 export const polesJoined: Rule = {
 	code: "poles-joined",
 	level: "danger",
-	what: "Two poles that must never meet are joined: hot with neutral or ground, two legs, the hots of two sources, or positive and negative.",
+	what: "Two poles that must never meet are joined: hot with neutral or ground, two legs, or positive and negative.",
 	why: "The moment it is switched on a short-circuit current flows: what is weakest burns before or while the breaker opens.",
 	help: "Take the two apart where they meet.",
 	basis: "common practice; NFPA 70 110.7 (wiring free from short circuits), recalled",
@@ -35,14 +35,6 @@ circuit bunks from LC breaker 20 A by 12-2
 at b1
   join bunks-1.black, bunks-1.bare, bunks-2.black, b1.hot
 `,
-		`inlet shore 30 A 120 V
-inverter inv 2000 W 12 V / 120 V, bonds neutral when inverting
-panel LC main 30 A from shore by 10-2, 12 ft
-feed backup from inv by 10-2
-  5 ft to LC
-circuit bunks from LC breaker 20 A by 12-2
-  14 ft to b1: receptacle
-`,
 	],
 	right: [
 		`inlet pole 50 A, 120 V / 240 V
@@ -57,7 +49,7 @@ circuit bunks from LC breaker 20 A two-pole by 12-3
 function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	return [
 		...state.crossings.bridges
-			.filter(({ between }) => between.some((pole) => isHot(pole.role)))
+			.filter(({ between }) => between.some((pole) => isHot(pole.role)) && !areParalleled(between))
 			.map((bridge) => tell(analysis, state, bridge)),
 		...findDirectShorts(analysis, state, polesJoined),
 	];
@@ -66,20 +58,14 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 function tell(analysis: Analysis, state: ModeState, bridge: Bridge): Finding {
 	const { root, between } = bridge;
 	const areHots = between.every((pole) => isHot(pole.role));
-	const isTwoSources = areHots && between[0].source !== between[1].source;
-	const bridged = areHots && !isTwoSources ? findLegBridge(analysis, root.enclosure) : undefined;
+	const bridged = areHots ? findLegBridge(analysis, root.enclosure) : undefined;
 	return finding({
 		code: polesJoined.code,
 		level: "danger",
-		title: `${tellWhat(bridge, isTwoSources)} in ${root.enclosure}: ${bridged === undefined ? tellRoot(analysis, root) : "its legs are bridged"}`,
-		label: isTwoSources ? "two sources meet" : "short circuit",
+		title: `${tellWhat(bridge)} in ${root.enclosure}: ${bridged === undefined ? tellRoot(analysis, root) : "its legs are bridged"}`,
+		label: "short circuit",
 		...placeMistake(analysis, state, root, []),
-		...(isTwoSources
-			? {
-					why: "Two sources that do not run in step drive a short-circuit current through each other, and a dead inlet's pins are live.",
-					help: `Let only one of ${between[0].source} and ${between[1].source} feed at a time: through an inverter-charger that passes shore power through, or by a circuit of its own for each.`,
-				}
-			: { why: polesJoined.why }),
+		why: polesJoined.why,
 		...(bridged === undefined
 			? {}
 			: { help: `Take the bridge out of ${bridged}: it is for a supply with one hot, and this one has two.` }),
@@ -100,8 +86,7 @@ function findLegBridge({ circuit }: Analysis, enclosure: string): string | undef
 	)?.part;
 }
 
-function tellWhat({ between: [one, other] }: Bridge, isTwoSources: boolean): string {
-	if (isTwoSources) return `${one.source} and ${other.source} are joined`;
+function tellWhat({ between: [one, other] }: Bridge): string {
 	if (isHot(one.role) && isHot(other.role)) return `The two legs of ${one.source} are joined`;
 	const order = ["hot", "neutral", "ground"];
 	const sorts = [sortOfRole(one.role), sortOfRole(other.role)];

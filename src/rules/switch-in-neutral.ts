@@ -103,7 +103,7 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 		const hasHot = points.some((candidate) => crossings.poles.sortsAt(candidate).has("hot"));
 		const leftLive = nets.leftLiveBy(device);
 		// A two-pole switch whose hot is dead opens nothing wrongly; a neutral on terminals for a hot does.
-		const isMeant = device.opensNeutral || (analysis.landings.sortAt(point) !== "hot" && leftLive.length === 0);
+		const isMeant = leftLive.length === 0 && (device.opensNeutral || analysis.landings.sortAt(point) !== "hot");
 		if (hasHot ? leftLive.length === 0 : isMeant) return [];
 		const { span } = certain(circuit.partByName.get(device.part), device.part);
 		const root = hasHot ? undefined : crossings.rootAt(point, "neutral");

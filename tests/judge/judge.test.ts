@@ -23,6 +23,7 @@ const judged: ReadonlySet<string> = new Set([
 	"neutral-not-isolated",
 	"polarity-reversed",
 	"poles-joined",
+	"sources-paralleled",
 	"protection-missing",
 	"protection-too-large",
 	"switch-in-neutral",

@@ -24,6 +24,7 @@ const offered = [
 	"neutral-borrowed",
 	"neutral-ground-exchanged",
 	"neutral-not-isolated",
+	"neutral-shared-unsafely",
 	"one-pole-opened",
 	"polarity-dc-reversed",
 	"polarity-reversed",

@@ -55,7 +55,7 @@ inverter inv 2000 W 12 V / 120 V, bonds neutral never
 panel LC main 30 A from shore by 10-2, 12 ft
 feed backup from inv by 10-2
   5 ft to LC
-//        ^^ poles-joined "inv and shore are joined in LC: by way of backup-1.black"
+//        ^^ sources-paralleled "inv and shore are joined in LC: by way of backup-1.black"
 circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
 // also inlet-live
@@ -65,7 +65,7 @@ circuit bunks from LC breaker 20 A by 12-2
 	test("an inverter-charger wired past its transfer", () => {
 		checkMarked(`inlet shore 30 A 120 V
 inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
-//               ^^^ poles-joined "inv and shore are joined in inv: by way of inv~out.hot"
+//               ^^^ sources-paralleled "inv and shore are joined in inv: by way of inv~out.hot"
 feed supply from shore by 10-2
   12 ft to inv.out
 panel LC main 30 A from inv.out by 10-2, 6 ft

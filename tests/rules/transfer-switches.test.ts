@@ -148,6 +148,6 @@ circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
 mode both: shore, dock
 `),
-		).toContain("poles-joined");
+		).toContain("sources-paralleled");
 	});
 });

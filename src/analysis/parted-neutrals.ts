@@ -1,0 +1,93 @@
+// Loads whose hot goes through a breaker of two poles while their neutral goes past it, or through another.
+import type { Circuit, Link, Part } from "../circuit/circuit.ts";
+import type { ModeState } from "./analysis.ts";
+import { joinWhere } from "./joined-sets.ts";
+import { notABond, sortOfRole } from "./poles.ts";
+
+/** What one breaker parts from its neutral. */
+export interface PartedNeutral {
+	readonly device: Part;
+	/** The loads, by their parts. */
+	readonly parts: readonly string[];
+	/** The breaker that opens the neutral instead; undefined where none does. */
+	readonly opens: string | undefined;
+	/** The end by which the neutral leaves the board; undefined where it is none that was said. */
+	readonly end: { readonly conductor: number; readonly which: 0 | 1 } | undefined;
+}
+
+/** Every breaker of a mode with two poles that does not open hot and neutral of its loads together. */
+export function findPartedNeutrals(circuit: Circuit, state: ModeState): readonly PartedNeutral[] {
+	const neutrals = neutralContacts(circuit);
+	if (neutrals.size === 0) return [];
+	const { network, poles } = state.crossings;
+	const contacts = new Set([...neutrals.values()].map(({ index }) => index));
+	const sets = joinWhere(
+		network,
+		(edge) => notABond(edge) && (edge.by.kind === "conductor" || !contacts.has(edge.by.link.index)),
+	);
+	const behind = new Map([...neutrals].map(([part, { between }]) => [sets.find(between[1]), part]));
+	const found = new Map<string, { device: Part; parts: string[]; opens: string | undefined; neutral: number }>();
+	for (const { loads } of state.returns)
+		for (const { load, neutral, hot } of loads) {
+			const protection = state.feeders.get(hot)?.protection;
+			const own = protection === undefined ? undefined : neutrals.get(protection.part);
+			const device = circuit.partByName.get(protection?.part ?? "");
+			if (own === undefined || device === undefined || !poles.sortsAt(hot).has("hot")) continue;
+			const [ahead, after] = own.between.map((point) => sets.find(point));
+			const at = sets.find(neutral);
+			if (at === after && ahead !== after) continue;
+			const known = found.get(device.name);
+			if (known !== undefined) known.parts.push(load.part);
+			else
+				found.set(device.name, {
+					device,
+					parts: [load.part],
+					opens: at === after ? undefined : behind.get(at),
+					neutral,
+				});
+		}
+	return [...found.values()].map(({ device, parts, opens, neutral }) => ({
+		device,
+		parts: [...new Set(parts)],
+		opens,
+		end: findEnd(circuit, state, device, neutral),
+	}));
+}
+
+/** The neutral contact of each breaker of a board that opens a hot with it and watches no leak: that is for other rules. */
+function neutralContacts(circuit: Circuit): ReadonlyMap<string, Link> {
+	const watching = new Set(circuit.groundFaults.map(({ part }) => part));
+	const breakers = new Set<string>();
+	for (const { sort, part } of circuit.protections)
+		if (sort === "breaker" && !watching.has(part)) breakers.add(part);
+	const found = new Map<string, Link>();
+	if (breakers.size === 0) return found;
+	for (const link of circuit.links)
+		if (
+			link.nature === "contact" &&
+			breakers.has(link.part) &&
+			link.between.every((point) => isNeutral(circuit, point))
+		)
+			found.set(link.part, link);
+	return found;
+}
+
+function isNeutral({ points }: Circuit, point: number): boolean {
+	return sortOfRole(points[point]?.role ?? "hot") === "neutral";
+}
+
+/** On the way to the neutral, the last end in the board of the breaker. */
+function findEnd(
+	circuit: Circuit,
+	{ crossings }: ModeState,
+	{ enclosure }: Part,
+	neutral: number,
+): PartedNeutral["end"] {
+	const way = crossings.poles.reachOf(neutral, "neutral")?.edgesTo(neutral) ?? [];
+	for (const { by, from } of way.toReversed()) {
+		const conductor = by.kind === "conductor" ? circuit.conductors[by.index] : undefined;
+		if (conductor === undefined || circuit.points[from]?.enclosure !== enclosure) continue;
+		return { conductor: conductor.index, which: conductor.ends[0].point === from ? 0 : 1 };
+	}
+	return undefined;
+}
