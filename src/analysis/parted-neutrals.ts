@@ -58,8 +58,7 @@ export function findPartedNeutrals(circuit: Circuit, state: ModeState): readonly
 function neutralContacts(circuit: Circuit): ReadonlyMap<string, Link> {
 	const watching = new Set(circuit.groundFaults.map(({ part }) => part));
 	const breakers = new Set<string>();
-	for (const { sort, part } of circuit.protections)
-		if (sort === "breaker" && !watching.has(part)) breakers.add(part);
+	for (const { sort, part } of circuit.protections) if (sort === "breaker" && !watching.has(part)) breakers.add(part);
 	const found = new Map<string, Link>();
 	if (breakers.size === 0) return found;
 	for (const link of circuit.links)
