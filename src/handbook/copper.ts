@@ -1,5 +1,7 @@
 // Constants of copper as a conductor, and what temperature does to its resistance.
+import { certain } from "../base/certain.ts";
 import type { Known, Sourced } from "./provenance.ts";
+import type { Region } from "./scope.ts";
 import { type Table, table } from "./table.ts";
 
 /** A constant with its unit. */
@@ -84,4 +86,22 @@ export const resistivityAt20: Sourced<{ readonly value: number }> = {
 /** How much copper's resistance grows from one temperature to another, degrees Celsius: (234.5 + to) / (234.5 + from), IEC 60228. */
 export function temperatureRatio(from: number, to: number): number {
 	return (234.5 + to) / (234.5 + from);
+}
+
+/** Resistivity of a conductor that carries its load, ohm mm2 per metre: what the drop is reckoned with in a region. */
+export function resistivityInService(
+	region: Region,
+	material: "copper" | "aluminium",
+): Sourced<{ readonly value: number }> {
+	const name =
+		material === "aluminium" ? "K of aluminium at 75 C" : region === "us" ? "K at 75 C" : "resistivity in service";
+	const row = certain(
+		copperConstants.rows.find((candidate) => candidate.name === name),
+		name,
+	);
+	// One circular mil is 0.0005067075 mm2, one foot 0.3048 m.
+	return {
+		value: row.unit === "ohm cmil/ft" ? (row.value * 0.0005067075) / 0.3048 : row.value,
+		provenance: row.provenance,
+	};
 }

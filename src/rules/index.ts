@@ -18,6 +18,7 @@ import { coverWrong } from "./cover-wrong.ts";
 import { dedicatedCircuitShared } from "./dedicated-circuit-shared.ts";
 import { deviceUndersized } from "./device-undersized.ts";
 import { disconnectionMissing } from "./disconnection-missing.ts";
+import { dropExcessive } from "./drop-excessive.ts";
 import { earthFaultUnopened } from "./earth-fault-unopened.ts";
 import { enclosureUnbonded } from "./enclosure-unbonded.ts";
 import { endContradicted } from "./end-contradicted.ts";
@@ -148,6 +149,7 @@ const workmanship: readonly Rule[] = [
 	jointSizeWrong,
 	jointUnboxed,
 	boxOverfilled,
+	dropExcessive,
 	gangsTooFew,
 	coverWrong,
 	terminalOverfilled,
