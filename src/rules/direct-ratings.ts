@@ -172,7 +172,8 @@ function tellUnrated(parts: readonly Part[], code: string): Finding {
 function findOverSwitched(circuit: Circuit, direct: DirectState, code: string): Finding[] {
 	return traceDirectSwitched(circuit, direct).flatMap(({ part, continuous, other, largest, count }): Finding[] => {
 		const rating = part.kind === "disconnect" ? ratingOf(circuit, part) : part.face.rating;
-		const load = continuous + other;
+		// No more for long than the fuse ahead lets through: not everything of a whole bank runs at once.
+		const load = Math.min(continuous + other, flowInto(direct, part)?.amperes ?? Number.POSITIVE_INFINITY);
 		if (rating === undefined || load <= rating + rounding) return [];
 		const name = largest?.part ?? part.name;
 		const loadPart = circuit.partByName.get(name);

@@ -1,12 +1,10 @@
 // Panels with their breakers and circuits, and panels behind them where one has no room for all.
 
-import { writeCall, writeCalled, writeCharger } from "./both-systems.ts";
 import { Branch, pickKind, type Stretch } from "./branch.ts";
-import { writeFixedLoad, writeTwoLegLoad } from "./fixed-loads.ts";
+import { drawSort, type Sort, writeSort } from "./circuit-sorts.ts";
 import { kindsFor, type Part } from "./kind-parts.ts";
-import { writeLights } from "./lights.ts";
 import type { Line } from "./lines.ts";
-import { writeDedicated, writeHalfSwitched, writeJunction, writeOutlets, writeTwoHalves } from "./outlets.ts";
+import { writeTwoHalves } from "./outlets.ts";
 import type { Site } from "./site.ts";
 import type { Wish } from "./wish.ts";
 import type { Facts } from "./words.ts";
@@ -20,6 +18,8 @@ export interface Feed {
 	readonly legs: 1 | 2;
 	/** Set where a residual-current device ahead of it opens at 30 mA. */
 	readonly isProtected?: boolean;
+	/** Set where it comes ashore into a boat. */
+	readonly isAfloat?: boolean;
 	/** What else is said of the panel: how neutral and case stand. */
 	readonly more?: Facts;
 	/** Lines below the panel, such as a bonding screw. */
@@ -97,13 +97,17 @@ class Board {
 		site.words.said.add("panel");
 		const run = site.names.fresh("feed");
 		if (site.wish.sides === "both" && chance.maybe(0.6)) site.grounds.push(`${name}.ground`);
+		const ahead = this.isolator();
 		const written = chance.weigh<Line[]>([
-			[2, [{ text: `${word} ${name} ${`${label} ${panel}`.trim()} from ${feed.from} by ${cable}, ${length}`, below }]],
+			[
+				ahead.length > 0 ? 0 : 2,
+				[{ text: `${word} ${name} ${`${label} ${panel}`.trim()} from ${feed.from} by ${cable}, ${length}`, below }],
+			],
 			[
 				1,
 				[
 					{ text: `${word} ${name} ${`${label} ${panel}`.trim()}`, below },
-					{ text: `feed ${run} from ${feed.from} by ${cable}`, below: [{ length, text: `to ${name}` }] },
+					{ text: `feed ${run} from ${feed.from} by ${cable}`, below: [...ahead, { length, text: `to ${name}` }] },
 				],
 			],
 			[
@@ -111,7 +115,7 @@ class Board {
 				[
 					{
 						text: `feed ${run} from ${feed.from} by ${cable}`,
-						below: [{ length, text: `to ${name}: ${word} ${`${label} ${panel}`.trim()}`, below }],
+						below: [...ahead, { length, text: `to ${name}: ${word} ${`${label} ${panel}`.trim()}`, below }],
 					},
 				],
 			],
@@ -122,10 +126,10 @@ class Board {
 	/** One circuit of a sort that its panel can feed and the devices left allow, or two that share a receptacle. */
 	writeCircuit(): void {
 		const { chance } = this.site;
-		const onTwoLegs = this.feed.legs === 2 && chance.maybe(0.3);
-		const sort = onTwoLegs ? chance.pick<Sort>(["two legs", "two legs", "shared neutral"]) : this.drawSort();
+		const onTwoLegs = this.feed.legs === 2 && chance.maybe(0.6);
+		const sort = onTwoLegs ? chance.pick<Sort>(["two legs", "two legs", "shared neutral"]) : drawSort(this.site);
 		if (sort !== "two halves")
-			return this.addCircuit(sort, onTwoLegs, (branch, stretch) => write(branch, stretch, sort));
+			return this.addCircuit(sort, onTwoLegs, (branch, stretch) => writeSort(branch, stretch, sort));
 		let name = "";
 		// One of the two may be protected and the other not, so the receptacle stands where neither has to be.
 		this.addCircuit(sort, false, (branch, { lines }) => {
@@ -176,6 +180,14 @@ class Board {
 		return writeBoard(site, { from: slot, amperes, legs, isProtected }, false);
 	}
 
+	/** On boats a galvanic isolator stands between shore and the first panel at times. */
+	private isolator(): Line[] {
+		const { site, feed } = this;
+		if (feed.isAfloat !== true || !site.chance.maybe(0.4)) return [];
+		const words = site.words.thing(site.chance.pick(kindsFor("isolator")), { rating: Math.max(feed.amperes, 30) });
+		return [{ length: site.spelling.length(0.6), text: `to ${site.names.fresh("GI")}: ${words}` }];
+	}
+
 	/** What the panel's main is. In campers and boats of IEC countries it opens the neutral too. */
 	private head(): Facts {
 		const { feed, guard } = this;
@@ -191,7 +203,12 @@ class Board {
 		if (!chance.maybe(0.8)) return { lugs: "lugs only" };
 		// A main that opens late on a leak, for a fire, leaves what protects people to what stands behind it.
 		if (guard === "circuits" && wish.region === "iec" && chance.maybe(0.1))
-			return { main: largeEnough, sort: "rcd", trip: 0.3, selective: true };
+			return {
+				main: largeEnough,
+				sort: "rcd",
+				trip: 0.3,
+				...chance.pick<Facts>([{ selective: true }, { delay: 0.1 }]),
+			};
 		const sort = opensBothPoles(wish)
 			? chance.pick(["two-pole", "switch"])
 			: chance.maybe(0.1) && feed.legs === 1
@@ -208,6 +225,7 @@ class Board {
 			rating: Math.max(feed.amperes, 25),
 			trip: site.chance.maybe(0.7) ? 0.03 : undefined,
 			type: site.chance.pick([undefined, "type A", "type B"]),
+			poles: site.chance.maybe(0.3) ? "two-pole" : undefined,
 		};
 		const kind = site.chance.pick(kindsFor("ground-fault head"));
 		return [{ text: `${group.name}: ${site.words.thing(kind, facts)}`, below: group.slots }];
@@ -219,24 +237,6 @@ class Board {
 		this.taken.add(number);
 		this.group.slots.push({ text: `slot ${number}: ${breaker}` });
 		return `${this.name}.${number}`;
-	}
-
-	private drawSort(): Sort {
-		const { chance, left, wish } = this.site;
-		return chance.weigh<Sort>([
-			[6, "outlets"],
-			[left > 1 ? 4 : 0, "lights"],
-			[2, "fixed load"],
-			[1, "dedicated"],
-			[left > 1 ? 0.5 : 0, "two halves"],
-			[left > 1 ? 1 : 0, "junction"],
-			[left > 1 ? 0.7 : 0, "half switched"],
-			[left > 2 ? 1 : 0, "outlets and lights"],
-			[0.3, "later"],
-			[wish.sides === "both" ? 1 : 0, "charger"],
-			[wish.sides === "both" && left > 2 ? 0.5 : 0, "called by direct current"],
-			[wish.sides === "both" && left > 2 ? 0.5 : 0, "calls direct current"],
-		]);
 	}
 
 	private drawRating(sort: Sort): number {
@@ -321,7 +321,9 @@ class Board {
 		];
 		return bars.flatMap(([part, letter]): Line[] => {
 			if (ports <= 13 && !chance.maybe(0.2)) return [];
-			const what = site.words.thing(chance.pick(kindsFor(part)), { ports: Math.max(ports, 4) });
+			const isIsolated = part === "neutral bar" && this.feed.more === undefined && this.feed.below === undefined;
+			const bond = isIsolated && chance.maybe(0.3) ? "isolated" : undefined;
+			const what = site.words.thing(chance.pick(kindsFor(part)), { ports: Math.max(ports, 4), bond });
 			return [{ text: `${site.names.fresh(letter)}: ${what}` }];
 		});
 	}
@@ -335,61 +337,4 @@ function secondHot({ lines }: Stretch): string {
 /** In campers and boats of IEC countries what opens the hot opens the neutral with it. */
 function opensBothPoles({ region, rules }: Wish): boolean {
 	return region === "iec" && rules !== "building";
-}
-
-type Sort =
-	| "outlets"
-	| "lights"
-	| "fixed load"
-	| "dedicated"
-	| "junction"
-	| "half switched"
-	| "outlets and lights"
-	| "later"
-	| "two halves"
-	| "charger"
-	| "called by direct current"
-	| "calls direct current"
-	| "two legs"
-	| "shared neutral";
-
-function write(branch: Branch, stretch: Stretch, sort: Sort): void {
-	const { site } = branch;
-	const { chance } = site;
-	switch (sort) {
-		case "outlets":
-			return writeOutlets(branch, stretch, chance.count(1, 7));
-		case "lights":
-			return writeLights(branch, stretch, chance.count(1, 6));
-		case "fixed load":
-			return writeFixedLoad(branch, stretch);
-		case "dedicated":
-			return writeDedicated(branch, stretch);
-		case "junction":
-			return writeJunction(branch, stretch, (side) => writeOutlets(branch, side, chance.count(1, 3), 2));
-		case "half switched":
-			return writeHalfSwitched(branch, stretch);
-		case "outlets and lights":
-			writeOutlets(branch, stretch, chance.count(1, 2), 2);
-			return writeLights(branch, stretch, chance.count(1, 3));
-		case "later":
-			branch.hop(stretch, { kind: chance.pick(kindsFor("end")), letter: "e", hasNoBox: true });
-			return;
-		case "two halves":
-			writeTwoHalves(branch, stretch);
-			return;
-		case "charger":
-			return writeCharger(branch, stretch);
-		case "called by direct current":
-			return writeCalled(branch, stretch);
-		case "calls direct current":
-			return writeCall(branch, stretch);
-		case "two legs":
-			return writeTwoLegLoad(branch, stretch);
-		case "shared neutral": {
-			const kind = pickKind(site, "outlet", "shape");
-			branch.hop(stretch, { kind, facts: { shape: "split" }, letter: "r" });
-			return;
-		}
-	}
 }

@@ -22,6 +22,7 @@ export type Part =
 	| "disconnect"
 	| "box"
 	| "end"
+	| "isolator"
 	| DirectPart;
 /** A part on the side of direct current. */
 export type DirectPart =
@@ -70,6 +71,7 @@ export function partOf(kind: Kind): Part | undefined {
 	if (traits.has("dimmer")) return "dimmer";
 	if (traits.has("switch")) return "switch";
 	if (traits.has("disconnect")) return "disconnect";
+	if (blueprint.terminals.every(({ role }) => role === "ground") && blueprint.terminals.length > 0) return "isolator";
 	if (blueprint.terminals.length > 0) return undefined;
 	return blueprint.enclosure?.sort === "open" ? "end" : "box";
 }

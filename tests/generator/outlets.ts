@@ -136,6 +136,24 @@ export function writeDedicated(branch: Branch, stretch: Stretch): void {
 	});
 }
 
+/** A cable that waits in the wall, coiled up at times. */
+export function writeLater(branch: Branch, stretch: Stretch): void {
+	branch.hop(stretch, {
+		kind: branch.site.chance.pick(kindsFor("end")),
+		facts: endFacts(branch.site),
+		letter: "e",
+		hasNoBox: true,
+	});
+}
+
+/** What is said of an end that waits. */
+export function endFacts({ chance }: Site): Facts {
+	return {
+		state: chance.maybe(0.4) ? "capped" : undefined,
+		coiled: chance.maybe(0.4) ? chance.count(5, 30) / 10 : undefined,
+	};
+}
+
 function boxFacts(site: Site): Facts {
 	return { volume: site.chance.maybe(0.7) ? (site.wish.region === "us" ? 42 * 16.387064 : 800) : undefined };
 }

@@ -1,4 +1,5 @@
 // What every part of a plan is written with: the wish, the luck, the hand that writes, and what has been declared so far.
+import { certain } from "../../src/base/certain.ts";
 import type { Kind } from "../../src/kinds/kind.ts";
 import type { CableSet } from "./cables.ts";
 import { cablesFor } from "./cables.ts";
@@ -34,6 +35,7 @@ export class Site {
 	readonly cases: string[] = [];
 	/** Nominal volts of the bank. */
 	bankVolts: number;
+	private turns = 0;
 	private readonly cables = new Map<number, CableSet>();
 	private readonly namesOfCables = new Map<string, string>();
 
@@ -41,7 +43,7 @@ export class Site {
 		this.wish = wish;
 		this.chance = new Chance(wish.seed ^ 0x51f1_5e5d);
 		this.spelling = new Spelling(this.chance, wish.region);
-		this.words = new Words(this.chance, this.spelling, wish.region);
+		this.words = new Words(this.chance, this.spelling, wish);
 		this.names = new NameBook(this.chance);
 		this.places = drawPlaces(this.chance, this.names);
 		this.left = wish.devices;
@@ -92,6 +94,18 @@ export class Site {
 		const [word = "", ...others] = this.words.thing(kind, facts).split(" ");
 		const words = [word, name, this.names.label(), others.join(" "), place === undefined ? "" : `in ${place.name}`];
 		return { name, line: { text: words.filter((each) => each !== "").join(" ") } };
+	}
+
+	/** One of several, each in its turn: over many plans none is left out. */
+	next<Item>(items: readonly Item[]): Item {
+		this.turns += 1;
+		return certain(items[(this.wish.seed + this.turns) % items.length], "an item");
+	}
+
+	/** One of several; each plan has one that it takes more often than the others. */
+	favour<Item>(items: readonly Item[]): Item {
+		const favourite = items[this.wish.seed % items.length];
+		return favourite !== undefined && this.chance.maybe(0.4) ? favourite : this.chance.pick(items);
 	}
 
 	/** A place for something that asks for no protection it has not got. */

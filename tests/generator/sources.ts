@@ -28,16 +28,33 @@ export function writeMains(site: Site): Line[] {
 function fromShore(site: Site): Line[] {
 	const amperes = drawInlet(site);
 	const earthing = site.wish.region === "iec" ? site.chance.pick([undefined, "TN", "TN-S", "TN-C-S", "TT"]) : undefined;
-	const source = declare(site, "shore", "shore", { rating: amperes, voltage: sayVolts(site), earthing });
+	const facts = { rating: amperes, voltage: sayVolts(site), earthing };
+	if (standsStill(site) && site.chance.maybe(0.3)) return fromUtility(site, amperes, facts);
+	const source = declare(site, "shore", "shore", facts);
 	// A panel made for two legs does for a supply with one.
 	const isBridged = site.wish.region === "us" && site.chance.maybe(0.15);
 	const more = isBridged ? { more: { legs: 2, bridge: "bridged legs" } } : {};
-	return [source.line, ...writeBoard(site, { from: source.name, amperes, legs: 1, ...more })];
+	const isAfloat = site.wish.rules === "boat";
+	return [source.line, ...writeBoard(site, { from: source.name, amperes, legs: 1, isAfloat, ...more })];
+}
+
+function standsStill({ wish }: Site): boolean {
+	return wish.rules === "building";
+}
+
+/** The service of a building; where it brings no ground, the first panel bonds. */
+function fromUtility(site: Site, amperes: number, facts: Facts): Line[] {
+	const hasNoGround = facts.earthing === undefined && site.chance.maybe(0.3);
+	const source = declare(site, "utility", "grid", { ...facts, ...(hasNoGround ? { ground: false } : {}) });
+	const legs = facts.legs === undefined ? 1 : 2;
+	const below = hasNoGround ? { below: [{ text: "bonding screw" }] } : {};
+	return [source.line, ...writeBoard(site, { from: source.name, amperes, legs, ...below })];
 }
 
 function fromTwoLegs(site: Site): Line[] {
 	const { chance } = site;
 	const amperes = chance.pick([30, 50]);
+	if (standsStill(site) && chance.maybe(0.4)) return fromUtility(site, amperes, { rating: amperes, legs: [120, 240] });
 	const source = chance.maybe(0.25)
 		? declare(site, "generator", "gen", { rating: amperes, legs: [120, 240], bonding: "bonds neutral to frame" })
 		: declare(site, "shore", "pole", { rating: amperes, legs: [120, 240] });

@@ -1,8 +1,9 @@
 // Says of a thing what is to be said, in the words, units and limits that its kind gives.
 import type { AttributeSpec, Kind, Region } from "../../src/kinds/kind.ts";
 import type { Chance } from "./chance.ts";
-import { habits } from "./habits.ts";
+import { favouritesOf, habits } from "./habits.ts";
 import type { Spelling } from "./spelling.ts";
+import type { Wish } from "./wish.ts";
 
 /** What is to be said of a thing, by the names of its kind's attributes; figures in base units. */
 export type Facts = Readonly<Record<string, number | boolean | string | readonly [number, number] | undefined>>;
@@ -15,10 +16,13 @@ export class Words {
 
 	private readonly region: Region;
 
-	constructor(chance: Chance, spelling: Spelling, region: Region) {
+	private readonly favourites: ReadonlySet<string>;
+
+	constructor(chance: Chance, spelling: Spelling, { region, seed }: Wish) {
 		this.chance = chance;
 		this.spelling = spelling;
 		this.region = region;
+		this.favourites = favouritesOf(seed);
 	}
 
 	/** The kind's word, or another word of the trade for it, and what is said behind it: `receptacle 15 A duplex`. */
@@ -34,8 +38,8 @@ export class Words {
 		const foreign = Object.keys(facts).filter((name) => facts[name] !== undefined && !known.has(name));
 		if (foreign.length > 0) throw new Error(`${kind.name} takes no ${foreign.join(", ")}`);
 		const told = kind.attributes.flatMap((spec) => {
-			const habit = this.chance.maybe(0.03) ? habits.get(spec.name) : undefined;
-			const fact = facts[spec.name] ?? habit?.(this.chance, this.region);
+			const habit = this.chance.maybe(this.favourites.has(spec.name) ? 0.6 : 0.02) ? habits.get(spec.name) : undefined;
+			const fact = facts[spec.name] ?? habit?.(this.chance, this.region, kind, spec);
 			if (fact === undefined) return [];
 			this.said.add(`${kind.name}: ${spec.name}`);
 			return [this.attribute(kind, spec, fact)];
@@ -47,6 +51,7 @@ export class Words {
 		const misfit = (): Error => new Error(`${kind.name} cannot have ${String(fact)} as its ${spec.name}`);
 		switch (spec.takes) {
 			case "quantity": {
+				if (typeof fact === "string") return `${spec.word ?? ""} ${fact}`.trim();
 				if (typeof fact !== "number" || fact < (spec.least ?? 0) || fact > (spec.most ?? Number.MAX_VALUE))
 					throw misfit();
 				const figure = this.spelling.quantity(fact, spec.dimension);

@@ -59,3 +59,16 @@ feed lamp from house.+, house.- by duplex 2.5 mm2
   2 m to l1: light 6 W
 `);
 });
+
+test("the disconnect of a bank need bear no more than the fuse ahead of it, however much hangs behind", () => {
+	checkRight(`${house.replace("  1 ft to plus", "  1 ft to D1: disconnect 50 A\n  1 ft to plus")}feed one from plus, minus by pair 10 AWG
+  bolted to F4: fuse 30 A
+  1 ft to h1: heater 600 W 24 V
+feed two from plus, minus by pair 10 AWG
+  bolted to F5: fuse 30 A
+  1 ft to h2: heater 600 W 24 V
+feed three from plus, minus by pair 10 AWG
+  bolted to F6: fuse 30 A
+  1 ft to h3: heater 600 W 24 V
+`);
+});

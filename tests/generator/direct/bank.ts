@@ -125,7 +125,12 @@ function batteries(side: DirectSide, count: number, volts: number): string[] {
 		voltage: chemistry === "lithium" ? (volts * 12.8) / 12 : volts,
 		capacity: chance.pick([undefined, 80, 100, 200, 280]),
 		chemistry: chance.maybe(0.9) || chemistry === "lithium" ? chemistry : undefined,
-		fault: chance.maybe(0.7) ? chance.count(10, 45) * 100 : undefined,
+		...chance.weigh<Facts>([
+			[6, { fault: chance.count(10, 45) * 100 }],
+			[3, {}],
+			[1, { resistance: volts / 3000 }],
+		]),
+		cells: chance.maybe(0.15) ? Math.round(chemistry === "lithium" ? (volts * 12.8) / 12 / 3.2 : volts / 2) : undefined,
 		limit: chance.maybe(0.2) ? chance.count(10, 30) * 10 : undefined,
 	};
 	return Array.from({ length: count }, () => side.declare("battery", "B", facts));

@@ -4,6 +4,7 @@ import { takes } from "../branch.ts";
 import { kindsFor } from "../kind-parts.ts";
 import { dimmable } from "../lights.ts";
 import type { Line } from "../lines.ts";
+import { endFacts } from "../outlets.ts";
 import type { DirectBranch } from "./direct-branch.ts";
 import { Block } from "./fuse-blocks.ts";
 
@@ -209,6 +210,7 @@ function stepped(block: Block, left: number): void {
 /** A cable that waits in the wall. */
 function later(block: Block): void {
 	const branch = block.branch(small);
-	branch.hop(branch.lines, { kind: block.side.site.chance.pick(kindsFor("end")), letter: "e" });
+	const { site } = block.side;
+	branch.hop(branch.lines, { kind: site.chance.pick(kindsFor("end")), letter: "e", facts: endFacts(site) });
 	block.circuits.push(branch.finish());
 }
