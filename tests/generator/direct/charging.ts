@@ -24,6 +24,9 @@ export function fuseFor(amperes: number): number {
 	return made.find((rating) => rating >= amperes) ?? 400;
 }
 
+/** The leads of a starter are as thick as for such a fuse, though they have none. */
+export const crankingFuse = 200;
+
 /** Modules in series and strings in parallel, a disconnect, and the controller. */
 export function writeSolar(side: DirectSide, bank: Bank): void {
 	const { site } = side;
@@ -104,7 +107,7 @@ export function writeEngine(side: DirectSide, bank: Bank): { readonly minus: str
 	});
 	const current = chance.pick([150, 200]);
 	const starter: Facts = { current, voltage: chance.maybe(0.5) ? 12 : undefined };
-	const crank = wires.two({ fuse: 200 });
+	const crank = wires.two({ fuse: crankingFuse });
 	const bus = side.hop("bus", "ep", { rating: 300 }, "within 6 in");
 	const off = chance.maybe(0.5) ? [side.hop("disconnect", "D", { rating: 300 }, side.length(0.3, 0.8)).line] : [];
 	if (chance.maybe(0.5)) {

@@ -1,5 +1,6 @@
 // What everything is bonded to: the chassis, the hull, a ground rod, and the conductors that lead there.
 import { kindsFor } from "../kind-parts.ts";
+import { crankingFuse } from "./charging.ts";
 import type { DirectSide } from "./direct-side.ts";
 
 /** An earth of the site, and a bond to it from the minus, the boards' grounds and the cases. */
@@ -14,7 +15,8 @@ export function writeEarth(side: DirectSide, minuses: readonly string[]): void {
 			below: [side.arrive(name, side.length(0.5, 2))],
 		});
 	};
-	for (const minus of minuses) bond(minus, side.main);
+	// The bond of a minus is as thick as its own leads: those of an engine, or of the bank.
+	for (const minus of minuses) bond(minus, Math.max(side.main, minuses.length > 1 ? crankingFuse : 0));
 	for (const ground of site.grounds) bond(ground, 60);
 	for (const lug of site.cases) bond(lug, side.main);
 }
