@@ -17,8 +17,9 @@ export function drawGroups(drawing: BoxDrawing, layout: LaneLayout, findings: re
 	const cables = drawCables(drawing, layout, anchors);
 	const groups: Group[] = [];
 	const drawn = new Set<SheetBox>();
+	const flags = new Map<string, number>();
 	for (const placed of layout.boxes) {
-		groups.push(boxGroup(placed));
+		groups.push(boxGroup(placed, flags));
 		drawn.add(placed.box);
 		if (findings.length > 0) noteAnchors(placed, anchors);
 		for (const { placed: cable, group } of cables.get(placed.box) ?? [])
@@ -30,11 +31,15 @@ export function drawGroups(drawing: BoxDrawing, layout: LaneLayout, findings: re
 	return [...groups, ...placeBadges(drawing.circuit, findings, anchors, taken)];
 }
 
-function boxGroup({ box, x, y }: PlacedBox): Group {
+/** A box or a flag in its place; of several flags to one sheet each has a name of its own, by `flags` so far. */
+function boxGroup({ box, x, y }: PlacedBox, flags: Map<string, number>): Group {
 	const { interior } = box;
+	const number = (flags.get(box.name) ?? 0) + 1;
+	if (interior === undefined) flags.set(box.name, number);
+	const flag = number === 1 ? `flag ${box.name}` : `flag ${box.name} ${number}`;
 	const group: Group =
 		interior === undefined
-			? { name: `flag ${box.name}`, sort: "object", label: `${box.name} is on another sheet`, marks: box.marks }
+			? { name: flag, sort: "object", label: `${box.name} is on another sheet`, marks: box.marks }
 			: {
 					name: `box ${box.name}`,
 					sort: "object",
