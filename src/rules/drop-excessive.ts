@@ -188,6 +188,7 @@ function tellUnmeasured({ circuit }: Analysis, drops: readonly Drop[]): Finding[
 		finding({
 			code: dropExcessive.code,
 			level: "note",
+			unchecked: true,
 			title: `Voltage drop in ${listNames(tags)} not checked: ${tags.length === 1 ? "its" : "their"} length is missing`,
 			span: first.span,
 			marks: tags,
