@@ -21,6 +21,7 @@ import { classATimes, disconnectionTimes, groundFaultClauses, residualTimes } fr
 import { groundFaultPlaces } from "./ground-fault-places.ts";
 import { craftAmpacities, iecAmpacities } from "./iec-ampacity.ts";
 import { iecAmbientFactors, iecBunchingFactors } from "./iec-corrections.ts";
+import { leastSizes } from "./least-sizes.ts";
 import { manufacturedHomeClauses } from "./manufactured-home-clauses.ts";
 import { engineSpaceFactors, marineAmpacities, marineBundlings } from "./marine-ampacity.ts";
 import { neutralBonds } from "./neutral-bond.ts";
@@ -64,6 +65,7 @@ export const tables: readonly HandbookTable[] = [
 	iecAmbientFactors,
 	iecBunchingFactors,
 	usualSizes,
+	leastSizes,
 	equipmentGrounds,
 	equipmentGroundClauses,
 	// Circuits and what hangs on them.

@@ -13,7 +13,9 @@ import { circuitMislabelled } from "./circuit-mislabelled.ts";
 import { circuitOverloaded } from "./circuit-overloaded.ts";
 import { circuitsJoined } from "./circuits-joined.ts";
 import { colourMisleading } from "./colour-misleading.ts";
+import { conductorUndersized } from "./conductor-undersized.ts";
 import { conductorsTooFew } from "./conductors-too-few.ts";
+import { cordAsWiring } from "./cord-as-wiring.ts";
 import { coverWrong } from "./cover-wrong.ts";
 import { dedicatedCircuitShared } from "./dedicated-circuit-shared.ts";
 import { deviceUndersized } from "./device-undersized.ts";
@@ -39,6 +41,7 @@ import { legMissing } from "./leg-missing.ts";
 import { lineLoadReversed } from "./line-load-reversed.ts";
 import { loadVoltageWrong } from "./load-voltage-wrong.ts";
 import { mainBypassed } from "./main-bypassed.ts";
+import { mainTooLarge } from "./main-too-large.ts";
 import { negativeFused } from "./negative-fused.ts";
 import { neutralBorrowed } from "./neutral-borrowed.ts";
 import { neutralGroundExchanged } from "./neutral-ground-exchanged.ts";
@@ -76,6 +79,8 @@ import { voltagesMixed } from "./voltages-mixed.ts";
 const protection: readonly Rule[] = [
 	protectionMissing,
 	protectionTooLarge,
+	conductorUndersized,
+	mainTooLarge,
 	protectionTooFar,
 	interruptingRatingLow,
 	voltageRatingLow,
@@ -150,6 +155,7 @@ const workmanship: readonly Rule[] = [
 	jointUnboxed,
 	boxOverfilled,
 	dropExcessive,
+	cordAsWiring,
 	gangsTooFew,
 	coverWrong,
 	terminalOverfilled,

@@ -7,6 +7,7 @@ import type { Protection, Source } from "../circuit/circuit.ts";
 import { protectionFaultOf } from "./exposed-wording.ts";
 import { wiresForLarger } from "./larger-device.ts";
 import { keyOfBypassed } from "./main-bypassed.ts";
+import { keyOfLargeMain } from "./main-too-large.ts";
 import { byEye } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
 import type { Rule } from "./rule.ts";
@@ -102,7 +103,10 @@ function tellInversion(analysis: Analysis, { smaller, supply, larger, modes, sta
 	const names = listNames(largest.map(({ part, rating }) => `${part} (${formatNumber(rating ?? 0, 1)} A)`));
 	const ahead = supply === undefined ? smaller.part : `the supply behind ${smaller.part}`;
 	const ratings = `${formatNumber(limit, 1)} A`;
-	const causes = largest.map((device) => keyOfBypassed(state, device.part) ?? protectionFaultOf(analysis, device));
+	const causes = largest.map(
+		(device) =>
+			keyOfBypassed(state, device.part) ?? protectionFaultOf(analysis, device) ?? keyOfLargeMain(state, device.part),
+	);
 	const cause = causes.every((key) => key !== undefined) ? causes[0] : undefined;
 	return finding({
 		code: protectionOutOfOrder.code,

@@ -26,6 +26,7 @@ describe("no ground", () => {
 		checkMarked(`${supply}circuit bunks from LC breaker 15 A by 14-2
   8 ft by cord 14-2 to b1: receptacle
 //                     ^^ conductors-too-few "has no ground for b1.ground and b2.ground"
+//                     ^^ cord-as-wiring
   6 ft by 14-2 to b2: receptacle
 // also ground-broken
 `);
@@ -34,7 +35,9 @@ describe("no ground", () => {
 		checkMarked(`${supply}circuit bunks from LC breaker 15 A by cord 14-2
   8 ft to j1: box metal
 //        ^^ conductors-too-few "has no ground for"
+//        ^^ cord-as-wiring
   5 ft to j2: box metal
+//        ^^ cord-as-wiring
 // also enclosure-unbonded
 `);
 	});

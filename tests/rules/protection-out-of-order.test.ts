@@ -33,8 +33,9 @@ circuit lights from LC breaker 15 A by 14-2
 	});
 	test("a panel's main larger than the breaker that feeds it", () => {
 		checkMarked(`${supply}feed second from LC breaker 20 A by 12-2
-//               ^^ protection-out-of-order "P2.main (30 A)"
   12 ft to P2: panel main 30 A
+//         ^^ main-too-large
+// also protection-out-of-order
 circuit bunks from P2 breaker 15 A by 14-2
   14 ft to b1: receptacle
 `);

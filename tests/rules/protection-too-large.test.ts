@@ -277,6 +277,7 @@ at b1
   bunks-1.black on r2.hot
   link r2.hot, r1.hot by single 22 AWG black
 //^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ protection-too-large "the 22 AWG conductor"
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ conductor-undersized
 `);
 	});
 	test("aluminium has no table on boats", () => {
