@@ -39,6 +39,7 @@ at shore
 		checkMarked(`${supply}circuit bunks from LC breaker 20 A by cord 12-2
   14 ft to b1: receptacle, box metal
 //         ^^ conductors-too-few
+//         ^^ cord-as-wiring
 // also enclosure-unbonded ground-broken
 `);
 	});

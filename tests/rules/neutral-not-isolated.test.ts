@@ -20,6 +20,7 @@ at b1
 		checkMarked(`${supply}circuit bunks from LC breaker 20 A by cord 12-2
   14 ft to b1: receptacle
 //         ^^ conductors-too-few
+//         ^^ cord-as-wiring
 at b1
   link b1.neutral, b1.ground by 12 AWG bare
 //^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ neutral-not-isolated "Neutral and ground are joined in b1: the jumper b1.neutral~b1.ground"
