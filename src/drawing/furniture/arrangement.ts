@@ -81,7 +81,7 @@ function column(set: FurnitureSet, height: number): Arrangement | undefined {
 	if (need > height) return undefined;
 	return {
 		takes: { width: title.width + padding, height: 0 },
-		covers: title.width * need,
+		covers: sets.reduce((sum, list) => sum + areaOf(list), areaOf(caution) + areaOf(title)),
 		place: (inside, paper) => {
 			const x = inside.x + inside.width - title.width;
 			const bottom = inside.y + inside.height;

@@ -201,6 +201,8 @@ function cutCloser(wanted: Wanted, layout: Layout, region: Region): Layout {
 const closerSteps = [
 	[1, 0],
 	[0, 1],
+	[0.5, 0],
+	[0, 0.5],
 ] as const;
 
 /** Nothing can be packed closer than this: smaller sheets need not be tried. */

@@ -1,8 +1,10 @@
 // From chains to pieces: a line runs straight down, a bus spans what hangs from it, branches open to the right.
 import { joinBoxes } from "../bounds.ts";
+import type { XY } from "../scene.ts";
 import { foldLine } from "./fold.ts";
 import { busPiece, splitPiece } from "./parting-pieces.ts";
 import { moveBoxes, type Piece, pack, stack } from "./piece.ts";
+import { type Places, placeApart, shapeOf } from "./place-chains.ts";
 import { cablePiece, devicePiece, type FindingsOf, flagPiece, jointPiece } from "./step-pieces.ts";
 import type { Chain, PartingStep, Step } from "./steps.ts";
 
@@ -14,29 +16,66 @@ export interface Setting {
 
 /** All chains side by side; where they are many, and each long bus, in at most `rows` rows. */
 export function layOutChains(chains: readonly Chain[], setting: Setting, rows: number): Piece {
-	const pieces = chains.map((chain, index) => layOutChain(chain, { ...setting, rows, path: String(index + 1) }));
+	const pieces = piecesOf(chains, setting, rows);
+	return together(pieces, sideBySide(pieces, rows).at);
+}
+
+/**
+ * All chains, long buses in at most `rows` rows, side by side or packed: the largest at the upper left, the others where they
+ * find room, in widths that are `shares` of that side by side. It is what `needs` least, and how much that is.
+ */
+export function layOutPacked(
+	chains: readonly Chain[],
+	setting: Setting,
+	rows: number,
+	shares: readonly number[],
+	needs: (size: Size) => number,
+): { readonly needs: number; readonly width: number; readonly height: number; readonly piece: () => Piece } {
+	const pieces = piecesOf(chains, setting, rows);
+	const side = sideBySide(pieces, rows);
+	const shapes = pieces.map(({ boxes }) => shapeOf(boxes, chainGap));
+	const all = [side, ...shares.map((share) => placeApart(shapes, share * side.width))];
+	const best = all.reduce((found, next) => (needs(next) < needs(found) ? next : found));
+	return { needs: needs(best), width: side.width, height: side.height, piece: () => together(pieces, best.at) };
+}
+
+/** Width and height. */
+export interface Size {
+	readonly width: number;
+	readonly height: number;
+}
+
+function piecesOf(chains: readonly Chain[], setting: Setting, rows: number): Piece[] {
+	return chains.map((chain, index) => layOutChain(chain, { ...setting, rows, path: String(index + 1) }));
+}
+
+function sideBySide(pieces: readonly Piece[], rows: number): Places {
 	const each = pieces.length < many ? pieces.length : Math.ceil(pieces.length / rows);
-	const placed: { readonly piece: Piece; readonly x: number; readonly y: number }[] = [];
-	let top = 0;
+	const at: XY[] = [];
+	let [top, width, height] = [0, 0, 0];
 	for (let from = 0; from < pieces.length; from += each) {
 		const row = pieces.slice(from, from + each);
+		const boxes = row.map((piece) => joinBoxes(piece.boxes));
 		const axes = pack(row, chainGap);
-		const start = -joinBoxes(row[0]?.boxes ?? []).x;
-		row.forEach((piece, index) => {
-			placed.push({ piece, x: start + (axes[index] ?? 0), y: top });
-		});
-		top += Math.max(...row.map((piece) => bottomOf(piece))) + chainGap;
+		const start = -(boxes[0]?.x ?? 0);
+		for (const [index, box] of boxes.entries()) {
+			const x = start + (axes[index] ?? 0);
+			at.push({ x, y: top });
+			width = Math.max(width, x + box.x + box.width);
+			height = Math.max(height, top + box.y + box.height);
+		}
+		top = height + chainGap;
 	}
+	return { at, width, height };
+}
+
+function together(pieces: readonly Piece[], at: readonly XY[]): Piece {
+	const placed = pieces.map((piece, index) => ({ piece, ...(at[index] ?? { x: 0, y: 0 }) }));
 	return {
 		boxes: placed.flatMap(({ piece, x, y }) => moveBoxes(piece.boxes, x, y)),
 		height: 0,
-		draw: (at) => placed.flatMap(({ piece, x, y }) => piece.draw({ x: at.x + x, y: at.y + y })),
+		draw: (from) => placed.flatMap(({ piece, x, y }) => piece.draw({ x: from.x + x, y: from.y + y })),
 	};
-}
-
-function bottomOf(piece: Piece): number {
-	const box = joinBoxes(piece.boxes);
-	return box.y + box.height;
 }
 
 /** One chain without partings in several columns; undefined when it parts somewhere. */
@@ -51,7 +90,7 @@ export function layOutInColumns(chain: Chain, setting: Setting, columns: number)
 	);
 }
 
-const chainGap = 40;
+const chainGap = 34;
 /** From as many chains on, they are set in rows. */
 const many = 6;
 

@@ -9,7 +9,7 @@ import type { Group, Sheet } from "../scene.ts";
 import { findingsByName } from "./badging.ts";
 import { followPower } from "./follow.ts";
 import { groupAlike } from "./grouping.ts";
-import { layOutChains, layOutInColumns, type Setting } from "./lay-out.ts";
+import { layOutChains, layOutInColumns, layOutPacked, type Setting, type Size } from "./lay-out.ts";
 import type { Piece } from "./piece.ts";
 import type { FindingsOf } from "./step-pieces.ts";
 import type { Chain } from "./steps.ts";
@@ -37,9 +37,31 @@ export function drawOneLine(
 	return composeSheet({ ...content, groups, legend: legendOf(groups) });
 }
 
-/** The layout whose shape is nearest to that of a sheet: long buses are set in rows where that helps. */
+/** The layout of several chains that takes the smallest sheet; of one, that whose shape is nearest to that of a sheet. */
 function bestShape(chains: readonly Chain[], findingsOf: FindingsOf): Group[] {
 	const setting: Setting = { findingsOf, known: new Map() };
+	const piece = chains.length > 1 && chains.length <= mostPacked ? smallest(chains, setting) : nearest(chains, setting);
+	return piece?.draw({ x: 0, y: 0 }) ?? [];
+}
+
+/** Few chains, tried in several widths, and their long buses in rows: what needs the smallest sheet. */
+function smallest(chains: readonly Chain[], setting: Setting): Piece | undefined {
+	let best: ReturnType<typeof layOutPacked> | undefined;
+	for (let rows = 1; rows <= mostPackedRows; rows++) {
+		const next = layOutPacked(chains, setting, rows, packedShares, sheetFor);
+		if (best === undefined || next.needs < best.needs) best = next;
+		if (next.width <= goodShape * next.height) break;
+	}
+	return best?.piece();
+}
+
+/** The size of the sheet that holds a drawing: one too narrow or too wide for a sheet leaves the rest empty. */
+function sheetFor({ width, height }: Size): number {
+	return Math.max(width, height * narrowest) * Math.max(height, width / widest);
+}
+
+/** The layout whose shape is nearest to that of a sheet: long buses are set in rows where that helps. */
+function nearest(chains: readonly Chain[], setting: Setting): Piece | undefined {
 	let best: { piece: Piece; off: number } | undefined;
 	for (let rows = 1; rows <= mostRows; rows++) {
 		const piece = layOutChains(chains, setting, rows);
@@ -58,7 +80,7 @@ function bestShape(chains: readonly Chain[], findingsOf: FindingsOf): Group[] {
 		if (off >= best.off) break;
 		best = { piece, off };
 	}
-	return best?.piece.draw({ x: 0, y: 0 }) ?? [];
+	return best?.piece;
 }
 
 function shapeOf(piece: Piece): number {
@@ -67,11 +89,19 @@ function shapeOf(piece: Piece): number {
 }
 
 const mostRows = 24;
+/** More chains than this stand side by side: to try where each finds room takes too long. */
+const mostPacked = 12;
+const mostPackedRows = 4;
+/** Widths to pack in, as parts of that of all chains side by side. */
+const packedShares = [0.5, 0.57, 0.65, 0.73, 0.81, 0.9];
+/** Limits of width to height of a drawing, its sheet's heading and lists about it. */
+const narrowest = 1.35;
+const widest = 2.05;
 const mostColumns = 12;
 /** Width to height of the space for a drawing on a landscape sheet. */
 const goodShape = 1.7;
 /** A single line this far from it, as a logarithm, is better set in columns. */
-const narrow = Math.log(goodShape / 0.75);
+const narrow = Math.log(goodShape / 0.9);
 
 /** Every symbol that occurs, once, with what it stands for. */
 function legendOf(groups: readonly Group[]): LegendEntry[] {
