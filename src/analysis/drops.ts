@@ -20,20 +20,26 @@ export interface Drop {
 	readonly device: Protection | undefined;
 	/** The source that feeds it. */
 	readonly source: string;
-	/** Cables behind that device on the way to it, the nearest to the source first. */
-	readonly cables: readonly string[];
-	/** Cables on the way whose length is not known. */
-	readonly unmeasured: readonly string[];
+	/** The hot terminal by which it is fed. */
+	readonly hot: number;
+}
+
+/** The drops of a mode. */
+export interface Drops {
+	readonly loads: readonly Drop[];
+	/** Cables on the way to a load whose length is not known: what is lost there is missing in the sums. */
+	readonly unmeasured: ReadonlySet<string>;
 }
 
 /** The drop to every fixed load for alternating current that is fed in a mode. */
-export function findDrops({ crossings, exposure, network }: ModeState): readonly Drop[] {
+export function findDrops({ crossings, exposure, network }: ModeState): Drops {
 	const { circuit } = network;
 	const draws = drawsOf(circuit, crossings.poles, exposure);
-	if (draws.length === 0) return [];
+	const unmeasured = new Set<string>();
+	if (draws.length === 0) return { loads: [], unmeasured };
 	const currents = sumCurrents(draws, exposure);
-	const ways = sumDrops(crossings.network, exposure, currents);
-	return draws.map(({ load, volts, amperes, hots }): Drop => {
+	const ways = sumDrops(crossings.network, exposure, currents, unmeasured);
+	const loads = draws.map(({ load, volts, amperes, hots }): Drop => {
 		const legs = hots.flatMap((hot) => ways.get(hot) ?? []);
 		// Between two hots each is one way; else what goes out on the hot comes back on as long a neutral.
 		const times = legs.length > 1 ? 1 : 2;
@@ -46,9 +52,24 @@ export function findDrops({ crossings, exposure, network }: ModeState): readonly
 			lostInBranch: legs.reduce((sum, { lostInBranch }) => sum + lostInBranch * times, 0),
 			device: nearest?.nearest?.device,
 			source: nearest?.source ?? "",
-			...cablesOn(circuit, exposure, hots[0]),
+			hot: hots[0] ?? -1,
 		};
 	});
+	return { loads, unmeasured };
+}
+
+/** Cables behind the last protective device on the way to a load, the nearest to the source first. */
+export function branchCables({ exposure, network: { circuit } }: ModeState, { hot }: Drop): readonly string[] {
+	const cables: string[] = [];
+	for (let by = exposure.get(hot)?.by; by !== undefined; by = exposure.get(by.from)?.by) {
+		if (by.by.kind === "link") {
+			if (by.by.link.protection !== undefined) break;
+			continue;
+		}
+		const cable = circuit.conductors[by.by.index]?.cable;
+		if (cable !== undefined) cables.unshift(cable);
+	}
+	return cables;
 }
 
 interface Draw {
@@ -97,6 +118,7 @@ function sumDrops(
 	{ circuit }: Network,
 	exposure: ReadonlyMap<number, Exposure>,
 	currents: ReadonlyMap<number, number>,
+	unmeasured: Set<string>,
 ): ReadonlyMap<number, WayLoss> {
 	const ways = new Map<number, WayLoss>();
 	for (const [point, { by }] of exposure) {
@@ -105,6 +127,7 @@ function sumDrops(
 		const before = by === undefined ? undefined : ways.get(by.from);
 		const conductor = by?.by.kind === "conductor" ? circuit.conductors[by.by.index] : undefined;
 		const own = conductor === undefined ? 0 : current * ohmsOf(circuit, conductor);
+		if (conductor?.cable !== undefined && conductor.length === undefined) unmeasured.add(conductor.cable);
 		const isDevice = by?.by.kind === "link" && by.by.link.protection !== undefined;
 		ways.set(point, {
 			lost: (before?.lost ?? 0) + own,
@@ -117,28 +140,4 @@ function sumDrops(
 /** Ohms of a conductor one way; 0 where its length is not known. */
 function ohmsOf({ plan }: Circuit, { length, gauge, material }: Conductor): number {
 	return length === undefined ? 0 : (resistivityInService(plan.settings.region, material).value * length) / gauge.mm2;
-}
-
-function cablesOn(
-	circuit: Circuit,
-	exposure: ReadonlyMap<number, Exposure>,
-	hot: number | undefined,
-): Pick<Drop, "cables" | "unmeasured"> {
-	const cables: string[] = [];
-	const unmeasured: string[] = [];
-	let isBranch = true;
-	for (let here = hot; here !== undefined; ) {
-		const by = exposure.get(here)?.by;
-		if (by === undefined) break;
-		if (by.by.kind === "link") isBranch = isBranch && by.by.link.protection === undefined;
-		else {
-			const conductor = circuit.conductors[by.by.index];
-			if (conductor?.cable !== undefined) {
-				if (isBranch) cables.unshift(conductor.cable);
-				if (conductor.length === undefined) unmeasured.unshift(conductor.cable);
-			}
-		}
-		here = by.from;
-	}
-	return { cables, unmeasured };
 }

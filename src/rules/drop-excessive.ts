@@ -1,6 +1,6 @@
 // Loads that lose more volts on the way than the published guides advise.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { type Drop, findDrops } from "../analysis/drops.ts";
+import { branchCables, type Drop, type Drops, findDrops } from "../analysis/drops.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
@@ -57,15 +57,10 @@ circuit shed from LC breaker 15 A by 10-2
 `,
 	],
 	check: (analysis) => {
-		const drops = analysis.states.map((state) => ({ state, drops: findDrops(state) }));
+		const drops = new Map(analysis.states.map((state) => [state, findDrops(state)]));
 		return [
-			...findOverModes(analysis, (state) =>
-				checkMode(analysis, state, drops.find((one) => one.state === state)?.drops ?? []),
-			),
-			...tellUnmeasured(
-				analysis,
-				drops.flatMap((one) => one.drops),
-			),
+			...findOverModes(analysis, (state) => checkMode(analysis, state, drops.get(state)?.loads ?? [])),
+			...tellUnmeasured(analysis, [...drops.values()]),
 		];
 	},
 };
@@ -132,7 +127,8 @@ function tell(analysis: Analysis, state: ModeState, excess: Excess, others: read
 	const { drop, limit, lost, percent } = excess;
 	const { circuit } = analysis;
 	const part = certain(circuit.partByName.get(drop.load.part), drop.load.part);
-	const cable = circuit.cableByTag.get(drop.cables.at(-1) ?? "");
+	const cables = branchCables(state, drop);
+	const cable = circuit.cableByTag.get(cables.at(-1) ?? "");
 	const lostText = `${formatNumber(lost, 1)} V of ${formatNumber(drop.volts)} V`;
 	const isAll = limit.circuit !== "branch";
 	return finding({
@@ -145,7 +141,7 @@ function tell(analysis: Analysis, state: ModeState, excess: Excess, others: read
 			const other = circuit.partByName.get(name);
 			return other === undefined ? [] : [{ span: other.span, label: name }];
 		}),
-		marks: [part.name, ...new Set(drop.cables)],
+		marks: [part.name, ...new Set(cables)],
 		path: hotPathTo(state, part),
 		figures: [
 			{
@@ -157,19 +153,19 @@ function tell(analysis: Analysis, state: ModeState, excess: Excess, others: read
 			},
 		],
 		why: `With every fixed load on, ${formatNumber(drop.amperes, 1)} A flow to ${part.name}. ${dropExcessive.why}`,
-		help: tellCure(analysis, excess),
+		help: tellCure(analysis, excess, cables),
 		basis: citation(limit.provenance),
 		key: `${dropExcessive.code}@${part.name}`,
 	});
 }
 
 /** The thinnest usual size behind the last device with which the guide is kept; the feed ahead is named where it alone is too much. */
-function tellCure({ circuit }: Analysis, { drop, limit, lost }: Excess): string {
+function tellCure({ circuit }: Analysis, { drop, limit, lost }: Excess, cables: readonly string[]): string {
 	const { region } = circuit.plan.settings;
 	const room = (limit.percent / 100) * drop.volts - (lost - drop.lostInBranch);
-	const thick = circuit.cableByTag.get(drop.cables.at(-1) ?? "");
+	const thick = circuit.cableByTag.get(cables.at(-1) ?? "");
 	const own = circuit.conductors[thick?.conductors[0] ?? -1];
-	const tags = listNames([...new Set(drop.cables)]);
+	const tags = listNames([...new Set(cables)]);
 	if (own === undefined || room <= 0) return `Use a thicker feed to the board, or a shorter way to ${drop.load.part}.`;
 	// As if all of the branch were of the size of its last cable.
 	const needed = (own.gauge.mm2 * drop.lostInBranch) / room;
@@ -180,8 +176,8 @@ function tellCure({ circuit }: Analysis, { drop, limit, lost }: Excess): string 
 }
 
 /** Once for all: cables whose length is missing, on the way to a load that draws. */
-function tellUnmeasured({ circuit }: Analysis, drops: readonly Drop[]): Finding[] {
-	const tags = [...new Set(drops.flatMap(({ unmeasured }) => unmeasured))];
+function tellUnmeasured({ circuit }: Analysis, drops: readonly Drops[]): Finding[] {
+	const tags = [...new Set(drops.flatMap(({ unmeasured }) => [...unmeasured]))];
 	const first = circuit.cableByTag.get(tags[0] ?? "");
 	if (first === undefined) return [];
 	return [
