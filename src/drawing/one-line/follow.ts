@@ -6,13 +6,17 @@ import { deviceStep, endSteps, isBar, sourceStep } from "./device-steps.ts";
 import { findHalfSwitched } from "./half-switched.ts";
 import { partLabel } from "./labels.ts";
 import { powerLines, returnBoxes } from "./power-lines.ts";
+import { findSeries, seriesStep } from "./series-sources.ts";
 import type { Chain, DeviceStep, PartingStep, Step } from "./steps.ts";
 
 /** A chain from each source that no other feeds, then one from anything that no source reaches. */
 export function followPower(whole: Circuit): Chain[] {
 	const circuit = powerLines(whole);
-	const aside = returnBoxes(whole, circuit);
-	const walk = new Walk(circuit);
+	const series = findSeries(whole, circuit);
+	const aside = new Set(returnBoxes(whole, circuit));
+	for (const [head, string] of series)
+		for (const { enclosure } of string) if (enclosure.name !== head) aside.add(enclosure.name);
+	const walk = new Walk(circuit, series);
 	const isFar = (name: string): boolean => {
 		const source = circuit.sources.find((candidate) => candidate.name === name);
 		return source?.sort === "shore" || source?.sort === "utility" || source?.sort === "generator";
@@ -67,8 +71,12 @@ class Walk {
 	/** First cables of roughed-in circuits without a breaker of their own. */
 	private readonly roughedIn: ReadonlySet<string>;
 
-	constructor(circuit: Circuit) {
+	/** Sources that stand for others in series with them, by their boxes. */
+	private readonly series: ReturnType<typeof findSeries>;
+
+	constructor(circuit: Circuit, series: ReturnType<typeof findSeries>) {
 		this.circuit = circuit;
+		this.series = series;
 		this.nets = findBoxNets(circuit);
 		for (const cable of circuit.cables) {
 			if (cable.runSort === "bond") continue;
@@ -145,8 +153,11 @@ class Walk {
 				(cable) => !this.walked.has(cable) && !this.comesFromElsewhere(cable, enclosure),
 			),
 		});
-		if (source !== undefined)
-			steps.push(sourceStep(this.circuit, source, incoming === undefined ? "start" : "through"));
+		if (source !== undefined) {
+			const step = sourceStep(this.circuit, source, incoming === undefined ? "start" : "through");
+			const string = this.series.get(enclosure.name);
+			steps.push(string === undefined ? step : seriesStep(step, string));
+		}
 		const isBare = incoming !== undefined && parts.every(isJoint);
 		return this.leave(fed, isBare ? bareBox(enclosure, incoming, parts) : { enclosure, incoming }, steps, depth);
 	}

@@ -6,7 +6,7 @@ import type { Cable, Circuit, Conductor, End, Link } from "../../circuit/circuit
 export function powerLines(circuit: Circuit): Circuit {
 	const isPower = (cable: Cable): boolean =>
 		cable.runSort !== "bond" && cable.conductors.some((index) => !isReturn(circuit.conductors[index]));
-	const straps = circuit.links.filter(({ between: [one, other] }) => boxAt(circuit, one) !== boxAt(circuit, other));
+	const straps = strapsOf(circuit).filter((link) => !isReturnStrap(circuit, link));
 	const cables = circuit.cables.filter(isPower);
 	const [model] = circuit.conductors;
 	if (straps.length === 0 || model === undefined) return { ...circuit, cables };
@@ -23,10 +23,23 @@ export function returnBoxes(circuit: Circuit, lines: Circuit): ReadonlySet<strin
 	const met = (cables: readonly Cable[]): Set<string> =>
 		new Set(cables.flatMap(({ from, to }) => [from.name, to.name]));
 	const returned = met(circuit.cables.filter((cable) => cable.runSort !== "bond"));
+	for (const link of strapsOf(circuit)) for (const point of link.between) returned.add(boxAt(circuit, point));
+	const bonded = met(circuit.cables.filter((cable) => cable.runSort === "bond"));
+	for (const { face, enclosure } of circuit.parts)
+		if (face.oneLine === "bus" && bonded.has(enclosure.name)) returned.add(enclosure.name);
 	for (const name of met(lines.cables)) returned.delete(name);
 	for (const { face, enclosure } of circuit.parts) if (face.oneLine === "chassis-bond") returned.add(enclosure.name);
 	for (const { part } of circuit.sources) returned.delete(circuit.partByName.get(part)?.enclosure.name ?? "");
 	return returned;
+}
+
+/** Links between studs of different boxes. */
+function strapsOf(circuit: Circuit): Link[] {
+	return circuit.links.filter(({ between: [one, other] }) => boxAt(circuit, one) !== boxAt(circuit, other));
+}
+
+function isReturnStrap({ points }: Circuit, { between }: Link): boolean {
+	return between.some((point) => points[point]?.role === "negative");
 }
 
 function isReturn(conductor: Conductor | undefined): boolean {
@@ -45,9 +58,15 @@ function coreOf({ points }: Circuit, link: Link, model: Conductor, index: number
 		enclosure: certain(points[point], "a stud").enclosure,
 		span: link.span,
 	});
-	const role = points[link.between[0]]?.role === "negative" ? "negative" : "positive";
 	const [from, to] = link.between;
-	return { ...model, index, name: `strap ${link.index}`, role, length: undefined, ends: [endAt(from), endAt(to)] };
+	return {
+		...model,
+		index,
+		name: `strap ${link.index}`,
+		role: "positive",
+		length: undefined,
+		ends: [endAt(from), endAt(to)],
+	};
 }
 
 function strapCable({ index, ends: [from, to] }: Conductor, link: Link, { points }: Circuit): Cable {
