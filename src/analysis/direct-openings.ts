@@ -26,6 +26,7 @@ function findOpenLoads(
 ): { readonly point: number; readonly sort: PoleSort }[] {
 	const roughedIn = new Set(circuit.plan.runs.filter((run) => run.roughedIn).map(({ name }) => name));
 	let landed: ReadonlySet<number | undefined> | undefined;
+	let coming: ReadonlySet<number | undefined> | undefined;
 	return circuit.loads.flatMap((load) => {
 		const [positive, negative] = load.between;
 		if (circuit.points[positive]?.role !== "positive" || potentials.between(positive, negative) !== undefined)
@@ -33,17 +34,30 @@ function findOpenLoads(
 		const [isLive, isReturned] = [poles.countAt(positive) > 0, poles.countAt(negative) > 0];
 		if (isLive && isReturned) return [];
 		if (roughedIn.has(circuit.partByName.get(load.part)?.run ?? "")) return [];
-		landed ??= landedPoints(circuit);
+		landed ??= landedPoints(circuit, (run) => !roughedIn.has(run));
 		// What no wire is on is not part of the plan: the battery side of an inverter of which only the mains is told.
 		if (!isLive && !isReturned && !isWired(load, landed)) return [];
-		return [isLive ? { point: negative, sort: "neutral" as const } : { point: positive, sort: "hot" as const }];
+		const [point, sort] = isLive ? ([negative, "neutral"] as const) : ([positive, "hot"] as const);
+		if (landed.has(point) || roughedIn.size === 0) return [{ point, sort }];
+		// A wire from a device that is not on yet waits, whatever it is on: the coil of a relay whose switch comes later.
+		coming ??= landedPoints(circuit, (run) => roughedIn.has(run));
+		return coming.has(point) ? [] : [{ point, sort }];
 	});
 }
 
-function landedPoints({ conductors }: Circuit): ReadonlySet<number | undefined> {
-	return new Set(
-		conductors.flatMap(({ role, ends }) => (systemOfRole(role) === "dc" ? ends.map(({ point }) => point) : [])),
-	);
+/** Where wires of certain runs are landed, by themselves or by a pigtail. */
+function landedPoints(
+	{ conductors, cableByTag }: Circuit,
+	isMeant: (run: string) => boolean,
+): ReadonlySet<number | undefined> {
+	const landed = new Set<number | undefined>();
+	for (const { role, ends, cable } of conductors)
+		if (cable !== undefined && systemOfRole(role) === "dc" && isMeant(cableByTag.get(cable)?.run ?? ""))
+			for (const { point } of ends) if (point !== undefined) landed.add(point);
+	for (const { ends, cable } of conductors)
+		if (cable === undefined && ends.some(({ point }) => landed.has(point)))
+			for (const { point } of ends) if (point !== undefined) landed.add(point);
+	return landed;
 }
 
 function isWired({ between }: Load, landed: ReadonlySet<number | undefined>): boolean {

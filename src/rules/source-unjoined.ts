@@ -6,6 +6,7 @@ import { reachFrom } from "../analysis/network.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import type { Circuit, Source } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
 import { byEye, live } from "./meter-test.ts";
 import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -90,13 +91,15 @@ function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 	});
 }
 
-/** Whether a cable that its plus leads to ends capped, for what comes later. */
-function waits({ conductors }: Circuit, { network }: DirectState, { hot }: Source): boolean {
-	const reach = reachFrom(network, hot, () => true);
+/** Whether a cable that one of its posts leads to ends capped, for what comes later. */
+function waits({ conductors }: Circuit, { network }: DirectState, { hot, neutral }: Source): boolean {
+	const reach = reachFrom(network, neutral === undefined ? hot : [...hot, neutral], () => true);
 	const isReached = (point: number | undefined): boolean => point !== undefined && reach.has(point);
 	return conductors.some(
 		({ ends, role }) =>
-			role === "positive" && ends.some(({ state }) => state === "capped") && ends.some(({ point }) => isReached(point)),
+			systemOfRole(role) === "dc" &&
+			ends.some(({ state }) => state === "capped") &&
+			ends.some(({ point }) => isReached(point)),
 	);
 }
 

@@ -160,14 +160,16 @@ class Board {
 				: this.takeSlot(breaker(onTwoLegs), onTwoLegs);
 		const { cables } = branch;
 		const cable = site.use(cables, sort === "shared neutral" ? cables.withSecondHot : cables.plain);
+		const isRoughedIn = chance.maybe(wish.roughedIn);
 		const words = [
 			`circuit ${name}`,
 			site.names.label(0.4),
-			chance.maybe(wish.roughedIn) ? "roughed in" : "",
+			isRoughedIn ? "roughed in" : "",
 			`from ${from} by ${cable}${site.names.remark()}`,
 		];
 		this.lines.push({ text: words.filter((word) => word !== "").join(" "), below: stretch.lines });
 		this.circuits += 1;
+		if (!isRoughedIn && chance.maybe(0.15)) site.landings.push(...landings(branch, name, stretch));
 	}
 
 	/** A panel fed from this one, behind a breaker of its own. */
@@ -202,7 +204,7 @@ class Board {
 			]);
 		if (!chance.maybe(0.8)) return { lugs: "lugs only" };
 		// A main that opens late on a leak, for a fire, leaves what protects people to what stands behind it.
-		if (guard === "circuits" && wish.region === "iec" && chance.maybe(0.1))
+		if (guard === "circuits" && wish.region === "iec" && chance.maybe(0.3))
 			return {
 				main: largeEnough,
 				sort: "rcd",
@@ -327,6 +329,27 @@ class Board {
 			return [{ text: `${site.names.fresh(letter)}: ${what}` }];
 		});
 	}
+}
+
+/** What is on the screws of the outlet at the end of a plain chain, said as the trade lands it. */
+function landings({ site, last }: Branch, circuit: string, { lines }: Stretch): Line[] {
+	const end = lines.at(-1);
+	// Hops of a plain chain are numbered as they stand.
+	if (
+		end === undefined ||
+		last?.line !== end ||
+		lines.some(({ text, tag }) => text.startsWith("from ") || tag !== undefined)
+	)
+		return [];
+	if (lines.some(({ text }) => text.includes(".."))) return [];
+	const cores = site.wish.region === "iec" ? ["brown", "blue", "green-yellow"] : ["black", "white", "green"];
+	// In a metal box the ground goes to the box too, by a pigtail of its own.
+	const mayBeMetal = end.text.includes(" metal") || !end.text.includes(":");
+	const screws = mayBeMetal ? ["hot", "neutral"] : ["hot", "neutral", "ground"];
+	const said = screws.map((screw, index) => ({
+		text: `${circuit}-${lines.length}.${cores[index] ?? ""} on ${last.name}.${screw}`,
+	}));
+	return [{ text: `at ${last.name}`, below: site.chance.shuffle(said).slice(0, site.chance.count(1, 3)) }];
 }
 
 /** The colour of the second hot on the first hop: red in a cable with two hots, else the white that is marked. */

@@ -36,6 +36,8 @@ export class Branch {
 	readonly cables: CableSet;
 	/** What its breaker still carries for long, in amperes. */
 	spare: number;
+	/** The last plain outlet, and the hop that leads to it: where nothing goes on from it, its landings are three. */
+	last: { readonly name: string; readonly line: Line | undefined } | undefined;
 
 	constructor(site: Site, amperes: number) {
 		this.site = site;
@@ -73,6 +75,15 @@ export class Branch {
 			});
 		site.left -= arrival.row ?? (arrival.below?.length || 1);
 		return name;
+	}
+
+	/** A hop to a part of the builder's own. */
+	hopTo(stretch: Stretch, part: string, letter: string): void {
+		const { names } = this.site;
+		const text = `to ${names.fresh(letter)}: ${part} ${names.label()}`.trim();
+		const hop = this.run([]);
+		stretch.lines.push({ ...hop, text: `${hop.text}${text}` });
+		this.site.left -= 1;
 	}
 
 	/** A branch that starts at something: `from b1`, with hops of its own. */

@@ -3,7 +3,7 @@
 import { writeCall, writeCalled, writeCharger } from "./both-systems.ts";
 import { type Branch, pickKind, type Stretch } from "./branch.ts";
 import { writeFixedLoad, writeTwoLegLoad } from "./fixed-loads.ts";
-import { writeLights } from "./lights.ts";
+import { writeLights, writeRow } from "./lights.ts";
 import {
 	writeDedicated,
 	writeHalfSwitched,
@@ -12,6 +12,7 @@ import {
 	writeOutlets,
 	writeTwoHalves,
 } from "./outlets.ts";
+import { writeOwnLoad, writeOwnSwitch } from "./own-parts.ts";
 import type { Site } from "./site.ts";
 
 /** What a circuit of the mains is for. */
@@ -28,6 +29,7 @@ export type Sort =
 	| "charger"
 	| "called by direct current"
 	| "calls direct current"
+	| "own part"
 	| "two legs"
 	| "shared neutral";
 
@@ -56,6 +58,10 @@ export function writeSort(branch: Branch, stretch: Stretch, sort: Sort): void {
 		case "two halves":
 			writeTwoHalves(branch, stretch);
 			return;
+		case "own part":
+			if (chance.maybe(0.5)) return writeOwnLoad(branch, stretch);
+			writeOwnSwitch(branch, stretch);
+			return writeRow(branch, stretch, chance.count(1, 3));
 		case "charger":
 			return writeCharger(branch, stretch);
 		case "called by direct current":

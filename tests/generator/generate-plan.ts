@@ -10,6 +10,8 @@ import { type Wish, wishFor } from "./wish.ts";
 export interface GeneratedPlan {
 	readonly wish: Wish;
 	readonly text: string;
+	/** The files it uses, by their paths; none where that was not asked for. */
+	readonly files: ReadonlyMap<string, string>;
 	/** The kinds that occur, and `kind: attribute` for what is said of them. */
 	readonly said: ReadonlySet<string>;
 }
@@ -28,6 +30,7 @@ export function generatePlan(seed: number, said: Partial<Wish> = {}): GeneratedP
 		...(chance.maybe(0.2) ? [chance.pick(["ambient 25 C", "ambient 68 F"])] : []),
 		...(chance.maybe(0.1) ? ['note "Isolate every source and prove dead."'] : []),
 	]);
+	const shared = share(site);
 	const title = `plan "Generated plan ${seed}"${chance.maybe(0.2) ? " notation 1" : ""}`;
 	const lines: Line[] = [
 		...(chance.maybe(0.4)
@@ -38,12 +41,25 @@ export function generatePlan(seed: number, said: Partial<Wish> = {}): GeneratedP
 				]
 			: []),
 		{ text: title, below: settings.map((text) => ({ text })) },
-		...[...site.ownCables].map((text) => ({ text })),
+		...shared.lines,
 		...site.places.map(({ statement }) => ({ text: statement })),
 		...wired,
 		...site.standing,
+		...site.landings,
 	];
-	return { wish, text: writeLines(lines, layoutOf(chance)), said: site.words.said };
+	return { wish, text: writeLines(lines, layoutOf(chance)), files: shared.files, said: site.words.said };
+}
+
+/** The builder's own cables and parts: in the plan, or in two files of which one uses the other. */
+function share(site: Site): { readonly lines: readonly Line[]; readonly files: ReadonlyMap<string, string> } {
+	const cables = [...site.ownCables].map((text): Line => ({ text }));
+	if (!site.wish.usesFiles) return { lines: [...cables, ...site.ownParts], files: new Map() };
+	const layout = layoutOf(site.chance);
+	const files = new Map([
+		["own/cables.ferrule", writeLines([{ text: "// Cables that are at hand." }, ...cables], layout)],
+		["own/parts.ferrule", writeLines([{ text: 'use "cables.ferrule"' }, ...site.ownParts], layout)],
+	]);
+	return { lines: site.chance.shuffle([...files.keys()].map((path) => ({ text: `use "${path}"` }))), files };
 }
 
 /** Both sides, or one; of the devices each has its share. */

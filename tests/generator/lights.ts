@@ -22,28 +22,27 @@ export function writeLights(branch: Branch, stretch: Stretch, count: number): vo
 }
 
 /** So many lights one behind the other, in a row at times. */
-function writeRow(
+export function writeRow(
 	branch: Branch,
 	stretch: Stretch,
 	count: number,
 	left: readonly string[] = [],
 	kind = lightKind(branch.site),
-): string {
+): void {
 	const { site } = branch;
 	if (count > 1 && site.chance.maybe(0.4)) {
 		const row = { kind, facts: { power: branch.drawPower(kind, 0.2, count, 20) }, row: count, letter: "l", left };
-		return branch.hop(stretch, row);
+		branch.hop(stretch, row);
+		return;
 	}
-	let name = "";
 	for (let number = 0; number < count; number++)
-		name = branch.hop(stretch, {
+		branch.hop(stretch, {
 			kind,
 			facts: ratedFacts(branch, kind),
 			letter: "l",
 			left: number === 0 ? left : [],
 			maySeparate: left.length === 0,
 		});
-	return name;
 }
 
 /** Some plates print amperes. */

@@ -36,13 +36,12 @@ export function writeOutlet(branch: Branch, stretch: Stretch): string {
 	const { site } = branch;
 	const isGuard =
 		!stretch.isProtected && site.chance.maybe(site.places.some((place) => place.asksGroundFault) ? 0.5 : 0.1);
-	if (!isGuard)
-		return branch.hop(stretch, {
-			kind: pickKind(site, "outlet", "rating", "shape"),
-			facts: outletFacts(branch),
-			letter: "r",
-			maySeparate: true,
-		});
+	if (!isGuard) {
+		const kind = pickKind(site, "outlet", "rating", "shape");
+		const name = branch.hop(stretch, { kind, facts: outletFacts(branch), letter: "r", maySeparate: true });
+		branch.last = { name, line: stretch.lines.at(-1) };
+		return name;
+	}
 	// Its own outlets are protected too, wherever it is.
 	stretch.isProtected = true;
 	const kind = site.chance.pick(kindsFor("ground-fault outlet"));

@@ -23,6 +23,10 @@ export class Site {
 	left: number;
 	/** Statements of own cables, each once. */
 	readonly ownCables = new Set<string>();
+	/** Parts of the builder's own. */
+	readonly ownParts: Line[] = [];
+	/** Blocks that say how something is landed. */
+	readonly landings: Line[] = [];
 	/** Things declared at the left edge that a hop arrives at. */
 	readonly standing: Line[] = [];
 	/** What waits on the mains side for its wires of direct current: inverters, chargers, coils, what is to be bonded. */
@@ -84,6 +88,16 @@ export class Site {
 		const name = this.names.fresh("cable");
 		this.namesOfCables.set(make, name);
 		this.ownCables.add(`cable ${name} ${make}`);
+		return name;
+	}
+
+	/** A part of the builder's own, by what is said of it and of its terminals; gives its name. */
+	ownPart(what: string, below: readonly string[]): string {
+		const name = this.names.fresh("part");
+		this.ownParts.push({
+			text: `part ${name} ${`${this.names.label(0.5)} ${what}`.trim()}`,
+			below: below.map((text) => ({ text })),
+		});
 		return name;
 	}
 

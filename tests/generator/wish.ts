@@ -20,6 +20,8 @@ export interface Wish {
 	readonly supply: Supply;
 	/** The share of circuits that are roughed in: their cables are there, their devices are not. */
 	readonly roughedIn: number;
+	/** What the builder's own parts and cables are comes in files that the plan uses; not where it is not asked for. */
+	readonly usesFiles: boolean;
 }
 
 /** The wish of a seed; what is said in `said` is not drawn. Most plans are small, some are large. */
@@ -42,7 +44,7 @@ export function wishFor(seed: number, said: Partial<Wish> = {}): Wish {
 	const supplies: readonly Supply[] = [
 		"shore",
 		"shore",
-		...(region === "us" && rules !== "boat" ? (["two legs", "two legs"] as const) : []),
+		...(region === "us" && rules !== "boat" ? (["two legs", "two legs", "two legs", "two legs"] as const) : []),
 		"generator",
 		"inverter",
 		"inverter-charger",
@@ -53,5 +55,7 @@ export function wishFor(seed: number, said: Partial<Wish> = {}): Wish {
 		[2, "dc"],
 		[4, "both"],
 	]);
-	return { seed, devices, region, rules, sides, supply: chance.pick(supplies), roughedIn: 0, ...said };
+	const supply = chance.pick(supplies);
+	const roughedIn = chance.maybe(0.1) ? 0.3 : 0;
+	return { seed, devices, region, rules, sides, supply, roughedIn, usesFiles: false, ...said };
 }

@@ -1,5 +1,5 @@
 // Banks that are right and unusual: nothing is said of their thin minus, their bolted shunt, a cable that waits behind a converter.
-import { test } from "vitest";
+import { describe, test } from "vitest";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const house = `battery house lithium 25.6 V 100 Ah, fault 2 kA
@@ -71,4 +71,40 @@ feed three from plus, minus by pair 10 AWG
   bolted to F6: fuse 30 A
   1 ft to h3: heater 600 W 24 V
 `);
+});
+
+describe("what waits for a device that is not on yet", () => {
+	const calls = (stage: string): string => `battery house lithium 12.8 V 100 Ah
+fuse-block FB
+  slot 1: fuse 3 A
+  slot 2: fuse 15 A
+feed small from house.+, house.- by pair 8 AWG
+  bolted to F1: fuse 60 A
+  3 ft to FB
+circuit pump from FB.2 by pair 14 AWG
+  6 ft to K1: relay 30 A coil 12 V
+  4 ft to p1: pump 60 W
+circuit call ${stage} from FB.1 by pair 16 AWG
+  5 ft to s1: switch
+  2 ft to K1.coil
+`;
+
+	test("a coil whose switch comes later is not starved", () => {
+		checkRight(calls("roughed in"));
+		checkRight(`plan "With pigtails"\n  splices always\n${calls("roughed in")}`);
+	});
+
+	test("a series of batteries may wait with its buses", () => {
+		checkRight(`battery B1 agm 12 V 100 Ah
+battery B2 agm 12 V 100 Ah
+feed middle from B1.- by single 8 AWG black
+  1 ft to B2.+
+feed small from B1.+, B2.- by pair 8 AWG
+  within 7 in to F1: fuse class-T 60 A interrupting 20 kA
+  3 ft to FB: fuse-block
+    slot 1: fuse 5 A
+circuit later roughed in from FB.1 by pair 16 AWG
+  4 ft to l1: light 6 W 24 V
+`);
+	});
 });

@@ -5,6 +5,7 @@ import { kindsFor } from "../kind-parts.ts";
 import { dimmable } from "../lights.ts";
 import type { Line } from "../lines.ts";
 import { endFacts } from "../outlets.ts";
+import { writeOwnDirectLoad } from "../own-parts.ts";
 import type { DirectBranch } from "./direct-branch.ts";
 import { Block } from "./fuse-blocks.ts";
 
@@ -23,6 +24,7 @@ export function writeBranch(block: Block, until: number): void {
 		[left > 1 ? 1 : 0, jointed],
 		[left > 1 && block.volts > 12 ? 2 : 0, stepped],
 		[0.2, later],
+		[0.4, ownLoad],
 	]);
 	write(block, left);
 }
@@ -212,5 +214,11 @@ function later(block: Block): void {
 	const branch = block.branch(small);
 	const { site } = block.side;
 	branch.hop(branch.lines, { kind: site.chance.pick(kindsFor("end")), letter: "e", facts: endFacts(site) });
+	block.circuits.push(branch.finish());
+}
+
+function ownLoad(block: Block): void {
+	const branch = block.branch(large);
+	writeOwnDirectLoad(branch);
 	block.circuits.push(branch.finish());
 }

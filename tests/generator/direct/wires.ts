@@ -60,6 +60,7 @@ export interface Carried {
 export class Wires {
 	private readonly site: Site;
 	private readonly sizes: readonly Size[];
+	private thickest = 0;
 
 	constructor(site: Site) {
 		this.site = site;
@@ -89,9 +90,10 @@ export class Wires {
 		return { plus: `single ${size.words} red${bears}`, minus: `single ${size.words} ${this.negative}${bears}` };
 	}
 
-	/** A bonding conductor as thick as what is behind so large a fuse. */
+	/** A bonding conductor as thick as what is behind so large a fuse, and as thick as any lead of the plan. */
 	bond(fuse: number): string {
-		const size = this.sizeFor({ fuse: Math.min(fuse, 250) }, (one) => one.fuse75);
+		const [fitting, { thickest }] = [this.sizeFor({ fuse: Math.min(fuse, 250) }, (one) => one.fuse75), this];
+		const size = this.sizes.find(({ area }) => area >= Math.max(thickest, fitting.area)) ?? fitting;
 		return `single ${size.words} ${this.site.wish.region === "us" ? "green" : "green-yellow"}`;
 	}
 
@@ -106,6 +108,7 @@ export class Wires {
 	): Size {
 		const area = (2 * metres * amperes * copperOhms) / (volts * mostLost);
 		const fitting = this.sizes.find((size) => largest(size) >= fuse && size.area >= area);
+		this.thickest = Math.max(this.thickest, fitting?.area ?? 0);
 		if (fitting !== undefined) return fitting;
 		throw new Error(`no wire for ${fuse} A, ${amperes} A over ${metres} m`);
 	}
