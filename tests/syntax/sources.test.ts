@@ -9,7 +9,7 @@ const feed = `inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft
 `;
 const bunks = `circuit bunks from LC breaker 15 A by 14-2
-  9 ft to b1: receptacle
+  9 ft to b1: receptacle, box 18 cuin
 `;
 
 /** Reads `van.ferrule` among files; every path that is asked for is noted. */
@@ -28,7 +28,7 @@ function read(files: Readonly<Record<string, string>>, file = "van.ferrule") {
 describe("what a file says stands where the `use` line stood", () => {
 	test("a feed, a cable and a part of other files", () => {
 		const { told, used, check } = read({
-			"van.ferrule": `use "feed.ferrule"\nuse "parts/own.ferrule"\ncircuit one from LC breaker 15 A by van\n  9 ft to t1: sign\n`,
+			"van.ferrule": `use "feed.ferrule"\nuse "parts/own.ferrule"\ncircuit one from LC breaker 15 A by van\n  9 ft to t1: sign, box 18 cuin\n`,
 			"feed.ferrule": feed,
 			"parts/own.ferrule": `use "cable.ferrule"\npart sign light\n  L hot\n  N neutral\n  G ground\n  draws 3 W from L to N\n`,
 			"parts/cable.ferrule": "cable van 14 AWG black hot, white neutral, bare ground\n",
@@ -67,7 +67,7 @@ describe("what a file says stands where the `use` line stood", () => {
 	test("what is wrong in it is told at its own place, names of two files included", () => {
 		const { check } = read({
 			"van.ferrule": `use "feed.ferrule"\n\n\ninlet SHORE 30 A 120 V\n${bunks}`,
-			"feed.ferrule": `${feed}circuit den from LC breaker 20 A by 14-2\n  4 ft to d1: receptacle\n  14 to d2: receptacle\n`,
+			"feed.ferrule": `${feed}circuit den from LC breaker 20 A by 14-2\n  4 ft to d1: receptacle, box 18 cuin\n  14 to d2: receptacle, box 18 cuin\n`,
 		});
 		expect(check().findings.map(({ code, span }) => `${span.file}:${span.line} ${code}`)).toEqual([
 			"feed.ferrule:4 protection-too-large",

@@ -98,6 +98,7 @@ const trials: readonly Trial[] = [
 			"wiring: crossings in a fallback box, each onward cable",
 			"direct-current: empty share",
 			"direct-current: largest empty rectangle",
+			"direct-current: kinks",
 			"one-line: empty share",
 		],
 	},
