@@ -19,6 +19,8 @@ export type Borrowing = {
 			readonly kind: "other-circuit";
 			readonly own: string;
 			readonly other: string;
+			/** Set where the other is the supply that the circuit itself hangs on, whose neutral carries it anyway. */
+			readonly isSupply?: true;
 			/** Loads of the other circuit that return with this one in exchange. */
 			readonly turned: readonly ReturningLoad[];
 	  }
@@ -120,8 +122,19 @@ function judgeReturn(circuit: Circuit, shared: Return, devicesOf: CableDevices, 
 		});
 		if (isShared) return [{ kind: "not-tied", loads, devices: [owner, own] }];
 		const mine = borrowing.filter((load) => ownOf(load) === own);
+		const isSupply = circuit.protections.some(
+			({ part, source }) => part === owner && source === first.feeder?.pole.source,
+		);
 		return [
-			{ kind: "other-circuit", loads: mine, own, other: owner, turned: [], ...(end === undefined ? {} : { end }) },
+			{
+				kind: "other-circuit",
+				loads: mine,
+				own,
+				other: owner,
+				...(isSupply ? { isSupply } : {}),
+				turned: [],
+				...(end === undefined ? {} : { end }),
+			},
 		];
 	}
 	const contacts = new Set(loads.map(({ feeder }) => feeder?.contact));

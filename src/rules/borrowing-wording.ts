@@ -32,7 +32,11 @@ export function tellBorrowing(
 	const behind = findCause(analysis, state, borrowing);
 	return finding({
 		code,
-		level: borrowing.kind === "past-device" ? "error" : "danger",
+		// A ground-fault device opens at once, and the neutral of the supply is made for all that hangs on it.
+		level:
+			borrowing.kind === "past-device" || (borrowing.kind === "other-circuit" && borrowing.isSupply === true)
+				? "error"
+				: "danger",
 		title: `${tellWhat(borrowing, names, parts.length > 1)}${landing}`,
 		span,
 		label: "not its own way back",

@@ -91,7 +91,15 @@ function findOverfused(circuit: Circuit, { network }: DirectState): Finding[] {
 				label: `${formatNumber(most, 1)} A at most`,
 				also: [{ span: device.span, label: `${formatNumber(device.rating, 1)} A` }],
 				marks: [module.name, device.part],
-				figures: [{ name: "protection", found: device.rating, limit: most, unit: "A", source: "common practice: what the module's plate allows" }],
+				figures: [
+					{
+						name: "protection",
+						found: device.rating,
+						limit: most,
+						unit: "A",
+						source: "common practice: what the module's plate allows",
+					},
+				],
 				help: `Use a fuse of ${formatNumber(most, 1)} A or less for ${device.part}.`,
 				key: `${stringsUnfused.code}@${module.name}/plate`,
 			}),
