@@ -47,7 +47,9 @@ describe("plans", () => {
 		const faulty = blocksOf("ferrule")[1];
 		writeFileSync(join(folder, "van.ferrule"), faulty?.text ?? "");
 		const result = run(process.execPath, [join(root, "dist/ferrule.cjs"), "check", "van.ferrule"], folder);
-		expect(result.stdout).toBe(blocksOf("text")[0]?.text);
+		// A new rule changes their number, and is to touch no page but its own.
+		const uncounted = (text: string | undefined) => text?.replace(/^Checked: \d+ rules/m, "Checked: all rules");
+		expect(uncounted(result.stdout)).toBe(uncounted(blocksOf("text")[0]?.text));
 		expect(result.status).toBe(1);
 	});
 });
