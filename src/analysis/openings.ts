@@ -8,12 +8,14 @@ import { notABond, type PoleMap, type PoleSort } from "./poles.ts";
 /** The breaks of a mode behind which an outlet or a load has a hot and no way back, or a way back and no hot. */
 export function traceOpenings(network: Network, landings: Landings, poles: PoleMap): readonly Break[] {
 	const victims = new Set<number>();
-	for (const { between } of network.circuit.loads) {
+	for (const { between, part } of network.circuit.loads) {
 		const [one, other] = between;
 		// A load for the other system has its ways there.
 		if (!belongsTo(network, network.circuit.points[one]?.role)) continue;
 		const [first, second] = [poles.countAt(one) > 0, poles.countAt(other) > 0];
 		if (first !== second) victims.add(first ? other : one);
+		// Between two hots, what has a neutral terminal besides asks for the neutral too.
+		else if (first) for (const point of idleNeutrals(network, poles, part, one, other)) victims.add(point);
 	}
 	if (victims.size === 0) return [];
 	for (const point of findPutOff(network, landings, victims)) victims.delete(point);
@@ -26,6 +28,19 @@ export function traceOpenings(network: Network, landings: Landings, poles: PoleM
 		}),
 	);
 	return openings.map((lost) => lackOfSecondHot(network, lost));
+}
+
+/** Neutral terminals that nothing reaches, of a part with a load between two hots. */
+function idleNeutrals(
+	{ circuit }: Network,
+	poles: PoleMap,
+	part: string,
+	one: number,
+	other: number,
+): readonly number[] {
+	if (circuit.points[one]?.role !== "hot" || circuit.points[other]?.role !== "hot2") return [];
+	const points = circuit.partByName.get(part)?.points ?? [];
+	return points.filter((point) => circuit.points[point]?.role === "neutral" && poles.countAt(point) === 0);
 }
 
 /** Of loads without a hot those that are off in this mode on purpose: a transfer that stands elsewhere parts them from their supply. */

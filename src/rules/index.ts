@@ -6,6 +6,7 @@ import { bondMissing } from "./bond-missing.ts";
 import { boxOverfilled } from "./box-overfilled.ts";
 import { cableUnsuited } from "./cable-unsuited.ts";
 import { cappedEndLive } from "./capped-end-live.ts";
+import { chargingInCircle } from "./charging-in-circle.ts";
 import { chargingReversed } from "./charging-reversed.ts";
 import { chassisBondMissing } from "./chassis-bond-missing.ts";
 import { chassisBondSmall } from "./chassis-bond-small.ts";
@@ -127,6 +128,7 @@ const sources: readonly Rule[] = [
 	inletLive,
 	voltagesMixed,
 	sourceUnjoined,
+	chargingInCircle,
 	chargingReversed,
 	seriesTapped,
 	backFeedUnfastened,

@@ -117,3 +117,14 @@ at s1
 `);
 	});
 });
+
+test("the neutral of a load for both voltages left off", () => {
+	checkMarked(`inlet pole 50 A 120/240 V
+panel LC main 50 A 120/240 V from pole by 6-3, 12 ft
+circuit range from LC breaker two-pole 40 A by 8-3
+  14 ft to k1: load 7200 W 120/240 V
+at k1
+  range-1.white capped
+//^^^^^^^^^^^^^^^^^^^^ end-loose "k1 has no way back"
+`);
+});
