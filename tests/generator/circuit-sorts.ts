@@ -90,7 +90,8 @@ export function drawSort({ chance, left, wish }: Site): Sort {
 		[left > 1 ? 0.7 : 0, "half switched"],
 		[left > 2 ? 1 : 0, "outlets and lights"],
 		[0.3, "later"],
-		[wish.sides === "both" ? 1 : 0, "charger"],
+		// An inverter would feed the charger of its own battery.
+		[wish.sides === "both" && !wish.supply.startsWith("inverter") ? 1 : 0, "charger"],
 		[wish.sides === "both" && left > 2 ? 0.5 : 0, "called by direct current"],
 		[wish.sides === "both" && left > 2 ? 0.5 : 0, "calls direct current"],
 	]);
