@@ -135,7 +135,7 @@ class Walk {
 		steps.push({ kind: "cable", cables: [cable], ...(this.roughedIn.has(cable.tag) ? { roughedIn: true } : {}) });
 		const to = cable.from === from ? cable.to : cable.from;
 		if (!this.seen.has(to.name)) return { kind: "box", enclosure: to, incoming: cable };
-		steps.push({ kind: "flag", place: "end", text: `to ${to.name}` });
+		steps.push({ kind: "flag", place: "end", text: `to ${to.name}`, to: to.name });
 		return undefined;
 	}
 

@@ -2,16 +2,20 @@
 import { joinBoxes } from "../bounds.ts";
 import type { XY } from "../scene.ts";
 import { foldLine } from "./fold.ts";
-import { busPiece, splitPiece } from "./parting-pieces.ts";
+import { directSideOf } from "./lead-in.ts";
+import { leadAbove, leadBelow, leadBeside } from "./lead-in-pieces.ts";
+import { busHead, busPiece, splitPiece } from "./parting-pieces.ts";
 import { moveBoxes, type Piece, pack, stack } from "./piece.ts";
 import { type Places, placeApart, shapeOf } from "./place-chains.ts";
-import { cablePiece, devicePiece, type FindingsOf, flagPiece, jointPiece } from "./step-pieces.ts";
+import { cablePiece, devicePiece, type FindingsOf, flagPiece, jointPiece, sidePiece } from "./step-pieces.ts";
 import type { Chain, PartingStep, Step } from "./steps.ts";
 
 /** What a layout is made with. One setting serves several tries: pieces that do not change are kept. */
 export interface Setting {
 	readonly findingsOf: FindingsOf;
 	readonly known: Map<Step | Chain, Piece>;
+	/** How many times as low as the lowest branch of a bus the others may hang. */
+	readonly slack: number;
 }
 
 /** All chains side by side; where they are many, and each long bus, in at most `rows` rows. */
@@ -33,7 +37,7 @@ export function layOutPacked(
 ): { readonly needs: number; readonly width: number; readonly height: number; readonly piece: () => Piece } {
 	const pieces = piecesOf(chains, setting, rows);
 	const side = sideBySide(pieces, rows);
-	const shapes = pieces.map(({ boxes }) => shapeOf(boxes, chainGap));
+	const shapes = shares.length === 0 ? [] : pieces.map(({ boxes }) => shapeOf(boxes, chainGap));
 	const all = [side, ...shares.map((share) => placeApart(shapes, share * side.width))];
 	const best = all.reduce((found, next) => (needs(next) < needs(found) ? next : found));
 	return { needs: needs(best), width: side.width, height: side.height, piece: () => together(pieces, best.at) };
@@ -103,9 +107,36 @@ interface Context extends Setting {
 function layOutChain(chain: Chain, context: Context): Piece {
 	const known = context.known.get(chain);
 	if (known !== undefined) return known;
-	const piece = stack(straighten(chain).map((step) => layOutStep(step, context)));
+	const piece = layOutSteps(straighten(chain), context);
 	if (isSteady(chain, context)) context.known.set(chain, piece);
 	return piece;
+}
+
+/** Steps below one another; where a further line leads in, with that beside those above. */
+function layOutSteps(steps: readonly Step[], context: Context): Piece {
+	const at = steps.findIndex((step) => "further" in step && step.further !== undefined);
+	const host = steps[at];
+	if (host === undefined) return stack(steps.map((step) => layOutStep(step, context)));
+	const above = stack(steps.slice(0, at).map((step) => layOutStep(step, context)));
+	const pieces = [layOutHost(host, above, context)];
+	if (at + 1 < steps.length) pieces.push(layOutSteps(steps.slice(at + 1), context));
+	return stack(pieces);
+}
+
+/** A step with the line that leads into it, below what stands above it. */
+function layOutHost(step: Step, above: Piece, context: Context): Piece {
+	const chain = "further" in step ? step.further : undefined;
+	if (chain === undefined) return stack([above, layOutStep(step, context)]);
+	const further = layOutChain(chain, { ...context, path: `${context.path}.0` });
+	const name = `further line ${context.path}`;
+	if (step.kind === "bus") {
+		const { piece, reach } = leadBeside(above, busHead(step), further, name);
+		return stack([piece, layOutStep(step, context, reach)]);
+	}
+	if (step.kind !== "device") return stack([above, layOutStep(step, context)]);
+	const side = directSideOf(step.symbol);
+	if (side === undefined) return leadBelow(above, layOutStep(step, context), further, name);
+	return leadAbove(above, sidePiece(step, context.findingsOf, side.y), further, side, name);
 }
 
 /** Whether a chain that was laid out comes out the same in any number of rows: no bus on it or behind it is set in rows. */
@@ -124,14 +155,14 @@ function straighten(chain: Chain): Chain {
 	});
 }
 
-function layOutStep(step: Step, context: Context): Piece {
+function layOutStep(step: Step, context: Context, reach = 0): Piece {
 	if ("branches" in step) {
 		const branches = step.branches.map((branch, index) =>
 			layOutChain(branch, { ...context, path: `${context.path}.${index + 1}` }),
 		);
 		const findings = context.findingsOf(step.names);
 		if (step.kind === "split") return splitPiece(step, branches, findings, `parting ${context.path}`);
-		return busPiece(step, branches, findings, branches.length >= many ? context.rows : 1);
+		return busPiece(step, branches, findings, branches.length >= many ? context.rows : 1, context.slack, reach);
 	}
 	const known = context.known.get(step);
 	if (known !== undefined) return known;

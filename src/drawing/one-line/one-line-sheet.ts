@@ -10,6 +10,7 @@ import { findingsByName } from "./badging.ts";
 import { followPower } from "./follow.ts";
 import { groupAlike } from "./grouping.ts";
 import { layOutChains, layOutInColumns, layOutPacked, type Setting, type Size } from "./lay-out.ts";
+import { leadIn } from "./lead-in.ts";
 import type { Piece } from "./piece.ts";
 import type { FindingsOf } from "./step-pieces.ts";
 import type { Chain } from "./steps.ts";
@@ -39,20 +40,32 @@ export function drawOneLine(
 
 /** The layout of several chains that takes the smallest sheet; of one, that whose shape is nearest to that of a sheet. */
 function bestShape(chains: readonly Chain[], findingsOf: FindingsOf): Group[] {
-	const setting: Setting = { findingsOf, known: new Map() };
-	const piece = chains.length > 1 && chains.length <= mostPacked ? smallest(chains, setting) : nearest(chains, setting);
-	return piece?.draw({ x: 0, y: 0 }) ?? [];
+	if (chains.length < 2 || chains.length > mostPacked)
+		return nearest(chains, settingOf(findingsOf, 1))?.draw({ x: 0, y: 0 }) ?? [];
+	const apart = smallest(chains, findingsOf);
+	const led = leadIn(chains);
+	const joined = led === chains ? undefined : smallest(led, findingsOf);
+	const best =
+		joined !== undefined && apart !== undefined && joined.needs <= mostForJoined * apart.needs ? joined : apart;
+	return best?.piece().draw({ x: 0, y: 0 }) ?? [];
 }
 
 /** Few chains, tried in several widths, and their long buses in rows: what needs the smallest sheet. */
-function smallest(chains: readonly Chain[], setting: Setting): Piece | undefined {
+function smallest(chains: readonly Chain[], findingsOf: FindingsOf): ReturnType<typeof layOutPacked> | undefined {
 	let best: ReturnType<typeof layOutPacked> | undefined;
-	for (let rows = 1; rows <= mostPackedRows; rows++) {
-		const next = layOutPacked(chains, setting, rows, packedShares, sheetFor);
-		if (best === undefined || next.needs < best.needs) best = next;
-		if (next.width <= goodShape * next.height) break;
+	for (const slack of chains.length === 1 ? slacks : [1]) {
+		const setting = settingOf(findingsOf, slack);
+		for (let rows = 1; rows <= mostPackedRows; rows++) {
+			const next = layOutPacked(chains, setting, rows, chains.length === 1 ? [] : packedShares, sheetFor);
+			if (best === undefined || next.needs < best.needs) best = next;
+			if (next.width <= goodShape * next.height) break;
+		}
 	}
-	return best?.piece();
+	return best;
+}
+
+function settingOf(findingsOf: FindingsOf, slack: number): Setting {
+	return { findingsOf, known: new Map(), slack };
 }
 
 /** The size of the sheet that holds a drawing: one too narrow or too wide for a sheet leaves the rest empty. */
@@ -91,7 +104,11 @@ function shapeOf(piece: Piece): number {
 const mostRows = 24;
 /** More chains than this stand side by side: to try where each finds room takes too long. */
 const mostPacked = 12;
-const mostPackedRows = 4;
+const mostPackedRows = 3;
+/** How much lower than need be branches of a bus may hang, to go below their neighbours. */
+const slacks = [1, 1.15];
+/** Lines that lead into others are drawn so where the sheet grows by no more than this; otherwise a flag tells where they go. */
+const mostForJoined = 1.08;
 /** Widths to pack in, as parts of that of all chains side by side. */
 const packedShares = [0.5, 0.57, 0.65, 0.73, 0.81, 0.9];
 /** Limits of width to height of a drawing, its sheet's heading and lists about it. */

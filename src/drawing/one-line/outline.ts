@@ -25,11 +25,18 @@ export function outlineOf(boxes: readonly Box[]): Outline {
 export class Skyline {
 	private readonly right: number[] = [];
 
-	/** How far to the right `next` must move to stay `gap` clear in every row; minus infinity where no row is shared. */
-	shiftFor(next: Outline, gap: number): number {
+	/**
+	 * How far to the right `next`, lower by so many rows on a line of its own, must move to stay `gap` clear in every row;
+	 * minus infinity where no row is shared.
+	 */
+	shiftFor(next: Outline, gap: number, lower = 0): number {
 		let shift = Number.NEGATIVE_INFINITY;
-		next.left.forEach((left, row) => {
+		for (let row = 0; row < lower; row++) {
 			const right = this.right[row];
+			if (right !== undefined) shift = Math.max(shift, right + gap);
+		}
+		next.left.forEach((left, row) => {
+			const right = this.right[row + lower];
 			if (right !== undefined) shift = Math.max(shift, right - left + gap);
 		});
 		return shift;
@@ -43,4 +50,5 @@ export class Skyline {
 	}
 }
 
-const rowHeight = 6;
+/** Height of a row, in units. */
+export const rowHeight = 6;

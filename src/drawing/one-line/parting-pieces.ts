@@ -4,29 +4,41 @@ import { type Box, boundsOfMark, joinBoxes, moveMark } from "../bounds.ts";
 import { badgeRadius } from "../furniture/badge.ts";
 import type { Mark } from "../scene.ts";
 import { heightOf, labelLines, linesAt, widthOf } from "./label-lines.ts";
-import { moveBoxes, type Piece, pack } from "./piece.ts";
+import { hang, moveBoxes, type Piece, pack } from "./piece.ts";
 import { badgeRow, busWidth, conductorWidth, vertical } from "./step-pieces.ts";
 import type { PartingStep } from "./steps.ts";
 
 const branchGap = 10;
 
-/** The bar lies over the lines that hang from it, its label above on the left; several bars are tied by a riser on their left. */
+const busLabelWidth = 300;
+
+/** From where a line comes in down to the bar. */
+export function busHead(step: PartingStep): number {
+	return heightOf(labelLines(step.label, busLabelWidth)) + 14;
+}
+
+/**
+ * The bar lies over the lines that hang from it, its label above on the left; several bars are tied by a riser on their left.
+ * It goes at least as far right as `reach`, where a further line comes down on it.
+ */
 export function busPiece(
 	step: PartingStep,
 	branches: readonly Piece[],
 	findings: readonly NumberedFinding[],
 	mostRows: number,
+	slack: number,
+	reach: number,
 ): Piece {
-	const lines = labelLines(step.label, 300);
+	const lines = labelLines(step.label, busLabelWidth);
 	const label = widthOf(lines);
-	const head = heightOf(lines) + 14;
-	const rows = hangRows(branches, mostRows, head);
+	const head = busHead(step);
+	const rows = hangRows(branches, mostRows, head, slack);
 	const lowest = Math.max(...rows.map((row) => row.right), 0);
 	// Far enough left that the label ends before the line that comes in, and that a riser passes all that hangs.
 	const room = label + 18 + findings.length * (2 * badgeRadius + 2);
 	const riser = rows.length > 1 ? Math.min(...rows.map((row) => joinBoxes(row.boxes).x)) - 16 : 0;
 	const left = Math.min(...rows.map((row) => row.left - 18), -room, riser);
-	const right = Math.max(lowest + 18, 30);
+	const right = Math.max(lowest + 18, reach + 18, 30);
 	const marks: Mark[] = [
 		vertical(0, head),
 		...linesAt(lines, { x: left, y: 2.5 }, "start"),
@@ -62,18 +74,19 @@ interface HungRow {
 }
 
 /** The branches in rows of about the same number, the first at `head`; a single row stands in the middle under its line. */
-function hangRows(branches: readonly Piece[], most: number, head: number): HungRow[] {
+function hangRows(branches: readonly Piece[], most: number, head: number, slack: number): HungRow[] {
 	const each = Math.max(1, Math.ceil(branches.length / most));
 	const rows: HungRow[] = [];
 	let top = head;
 	for (let from = 0; from < Math.max(1, branches.length); from += each) {
 		const row = branches.slice(from, from + each);
-		const axes = pack(row, branchGap);
-		const start = rows[0]?.left ?? -(axes.at(-1) ?? 0) / 2;
+		const side = hang(row, branchGap, slack);
+		const last = side.at(-1)?.x ?? 0;
+		const start = rows[0]?.left ?? -last / 2;
 		const y = top;
-		const hung = row.map((branch, index) => ({ branch, x: start + (axes[index] ?? 0), y }));
+		const hung = side.map(({ piece, x }) => ({ branch: piece, x: start + x, y }));
 		const boxes = hung.flatMap(({ branch, x }) => moveBoxes(branch.boxes, x, y));
-		rows.push({ top, left: start, right: start + (axes.at(-1) ?? 0), hung, boxes });
+		rows.push({ top, left: start, right: start + last, hung, boxes });
 		const box = joinBoxes(boxes);
 		top = box.y + box.height + 34;
 	}

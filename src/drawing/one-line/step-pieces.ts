@@ -38,6 +38,24 @@ export function devicePiece(step: DeviceStep, findingsOf: FindingsOf): Piece {
 	}
 }
 
+/** A device whose way through is that of a further line: its label stands below the line that comes into its side at `level`. */
+export function sidePiece(step: DeviceStep, findingsOf: FindingsOf, level: number): Piece {
+	const design = certain(findSymbol(step.symbol), `symbol ${step.symbol}`);
+	const lines = labelLines(step.label, labelWidth);
+	const height = Math.max(design.box.height, level + heightOf(lines) + 14);
+	const about = {
+		name: `device ${step.parts.join(" ")}`,
+		label: [step.label.name, ...step.label.lines].filter((text) => text !== "").join(", "),
+		span: step.span,
+	};
+	return piece(about, height, () => [
+		{ kind: "symbol", symbol: step.symbol, of: step.parts[0] ?? "", x: 0, y: 0, scale: 1, paint: "ink" },
+		...(design.box.height < height ? [vertical(design.box.height, height)] : []),
+		...linesAt(lines, { x: design.box.x + design.box.width, y: level + 6 }, "start"),
+		...badgeRow(findingsOf(step.names), { x: design.box.x - 6 - badgeRadius, y: level }, -1),
+	]);
+}
+
 /** The line between two devices, with its cable to the left. */
 export function cablePiece(step: CableStep, findingsOf: FindingsOf): Piece {
 	const tags = step.cables.map((cable) => cable.tag);

@@ -18,6 +18,8 @@ export interface DeviceStep {
 	readonly parts: readonly string[];
 	/** Names of the circuit that a finding may mark: parts and boxes. */
 	readonly names: readonly string[];
+	/** A line from a further source that leads into it. */
+	readonly further?: Chain;
 	readonly span: Span;
 }
 /** The line between two devices: one cable, or one each for devices that are drawn together. */
@@ -40,6 +42,8 @@ export interface PartingStep {
 	readonly label: Label;
 	readonly names: readonly string[];
 	readonly branches: readonly Chain[];
+	/** A line from a further source that leads into it. */
+	readonly further?: Chain;
 	readonly span?: Span;
 }
 /** A line that comes back to what is drawn elsewhere, or starts from nothing. */
@@ -47,6 +51,8 @@ export interface FlagStep {
 	readonly kind: "flag";
 	readonly place: "start" | "end";
 	readonly text: string;
+	/** The box that it comes back to. */
+	readonly to?: string;
 }
 
 /** What is written beside a step. */
