@@ -34,13 +34,20 @@ export function layOutPacked(
 	rows: number,
 	shares: readonly number[],
 	needs: (size: Size) => number,
-): { readonly needs: number; readonly width: number; readonly height: number; readonly piece: () => Piece } {
+): {
+	readonly needs: number;
+	readonly covers: number;
+	readonly width: number;
+	readonly height: number;
+	readonly piece: () => Piece;
+} {
 	const pieces = piecesOf(chains, setting, rows);
 	const side = sideBySide(pieces, rows);
 	const shapes = shares.length === 0 ? [] : pieces.map(({ boxes }) => shapeOf(boxes, chainGap));
 	const all = [side, ...shares.map((share) => placeApart(shapes, share * side.width))];
 	const best = all.reduce((found, next) => (needs(next) < needs(found) ? next : found));
-	return { needs: needs(best), width: side.width, height: side.height, piece: () => together(pieces, best.at) };
+	const covers = pieces.reduce((sum, { boxes }) => boxes.reduce((all, box) => all + box.width * box.height, sum), 0);
+	return { needs: needs(best), covers, width: side.width, height: side.height, piece: () => together(pieces, best.at) };
 }
 
 /** Width and height. */

@@ -42,11 +42,10 @@ export function drawOneLine(
 function bestShape(chains: readonly Chain[], findingsOf: FindingsOf): Group[] {
 	if (chains.length < 2 || chains.length > mostPacked)
 		return nearest(chains, settingOf(findingsOf, 1))?.draw({ x: 0, y: 0 }) ?? [];
-	const apart = smallest(chains, findingsOf);
 	const led = leadIn(chains);
 	const joined = led === chains ? undefined : smallest(led, findingsOf);
 	const best =
-		joined !== undefined && apart !== undefined && joined.needs <= mostForJoined * apart.needs ? joined : apart;
+		joined !== undefined && joined.covers >= leastCovered * joined.needs ? joined : smallest(chains, findingsOf);
 	return best?.piece().draw({ x: 0, y: 0 }) ?? [];
 }
 
@@ -107,8 +106,8 @@ const mostPacked = 12;
 const mostPackedRows = 3;
 /** How much lower than need be branches of a bus may hang, to go below their neighbours. */
 const slacks = [1, 1.15];
-/** Lines that lead into others are drawn so where the sheet grows by no more than this; otherwise a flag tells where they go. */
-const mostForJoined = 1.08;
+/** Lines that lead into others are drawn so where symbols and words cover so much of the sheet; otherwise a flag tells where they go. */
+const leastCovered = 0.155;
 /** Widths to pack in, as parts of that of all chains side by side. */
 const packedShares = [0.5, 0.57, 0.65, 0.73, 0.81, 0.9];
 /** Limits of width to height of a drawing, its sheet's heading and lists about it. */
