@@ -5,7 +5,7 @@ import { outlineOf, Skyline } from "./outline.ts";
 import { moveBoxes, type Piece, stack } from "./piece.ts";
 import { conductorWidth } from "./step-pieces.ts";
 
-const gap = 24;
+const gap = 16;
 
 /** Free space over a source that stands below a bus, so that it does not seem to hang from it. */
 const headroom = 34;
