@@ -58,7 +58,8 @@ export function hang(
 	let last: number | undefined;
 	return pieces.map((piece, index) => {
 		const extent = extents[index] ?? { x: 0, y: 0, width: 0, height: 0 };
-		const most = last === undefined || extent.width < wide ? 0 : slack * lowest - extent.y - extent.height;
+		const most =
+			last === undefined || extent.width < wide ? 0 : Math.min(mostDrop, slack * lowest - extent.y - extent.height);
 		const outline = outlineOf(piece.boxes);
 		const axisOf = (lower: number): number =>
 			last === undefined ? 0 : Math.ceil(Math.max(skyline.shiftFor(outline, gap, lower), last + leastPitch));
@@ -78,6 +79,8 @@ export function hang(
 const wide = 300;
 const dropRows = 6;
 const worthwhile = 40;
+/** Nor is it hung lower than so many units: a very long branch beside it would call for endless tries. */
+const mostDrop = 1440;
 
 /** A piece on a line that is longer by `drop`. */
 function lowered(piece: Piece, drop: number): Piece {
