@@ -69,7 +69,7 @@ at j1
 	});
 
 	test("is judged as any other: too thin for its breaker", () => {
-		checkMarked(`${supply}cable thin black hot, white neutral, bare ground, 16 AWG
+		checkMarked(`${supply}cable thin black hot, white neutral, bare ground, 14 AWG
 circuit one from LC breaker 20 A by thin
   4 ft to r1: receptacle
 //        ^^ protection-too-large

@@ -105,8 +105,8 @@ ${supply}circuit one from LC breaker 15 A by 14-2
   in hot line
   out hot load
   link in out${link}
-cable thin 16 AWG, black hot, white neutral, bare ground
-${supply}circuit one from LC breaker 15 A by 14-2
+cable thin 14 AWG, black hot, white neutral, bare ground
+${supply}circuit one from LC breaker 20 A by 12-2
   9 ft to s1: spur
   6 ft by thin to l1: light 9 W
 `;
