@@ -22,7 +22,9 @@ export function writeBank(side: DirectSide): Bank {
 	const { strings, count } = sort(side);
 	const [first = { plus: "", minus: "" }] = strings;
 	const rating = chance.pick([400, 500, 600].filter((amperes) => amperes >= side.main));
-	const bus: Facts = { rating, studs: chance.pick([undefined, 12]) };
+	// Two leads go on each stud; large plans have many.
+	const studs = site.left > 40 ? 40 : site.left > 12 ? 16 : chance.pick([undefined, 12]);
+	const bus: Facts = { rating, studs };
 	const own = side.main / strings.length;
 	side.own = own;
 	// The others feed back into a fault on one lead, so each bears what they give together.

@@ -21,7 +21,7 @@ export function writeBranch(block: Block, until: number): void {
 		[3, singleLoad],
 		[left > 2 ? 1 : 0, relayed],
 		[left > 2 ? 0.6 : 0, changedOver],
-		[left > 1 ? 1 : 0, jointed],
+		[left > 1 ? 1.5 : 0, jointed],
 		[left > 1 && block.volts > 12 ? 2 : 0, stepped],
 		[0.2, later],
 		[0.4, ownLoad],
@@ -181,6 +181,8 @@ function jointed(block: Block, left: number): void {
 					connector: chance.pick([undefined, "lever", "push-in", "crimp"]),
 					ports: chance.pick([undefined, 5]),
 					rating: chance.pick([undefined, 20, 24]),
+					largest: chance.maybe(0.3) ? (block.side.site.wish.region === "us" ? "6 AWG" : "16 mm2") : undefined,
+					smallest: chance.maybe(0.2) ? (block.side.site.wish.region === "us" ? "18 AWG" : "0.75 mm2") : undefined,
 				},
 		devices: 0,
 	});

@@ -94,6 +94,11 @@ export class DirectBranch {
 		this.drawn += amperes;
 	}
 
+	/** All that is drawn, in amperes. */
+	get total(): number {
+		return this.drawn;
+	}
+
 	/** What the fuse still carries, in amperes. */
 	get spare(): number {
 		return this.amperes * 0.8 - this.drawn;

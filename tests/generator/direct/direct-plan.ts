@@ -12,7 +12,11 @@ import { machineFuse, writeInverters, writeKept, writeWinch } from "./heavy-load
 /** Every statement of it; takes all devices that are left on the site. */
 export function writeDirect(site: Site): Line[] {
 	const { chance } = site;
-	const needed = Math.max(0, ...site.machines.map(({ power }) => machineFuse(power, site.bankVolts)));
+	// What runs together of many loads is more than of few.
+	const needed = Math.max(
+		site.left > 60 ? 300 : site.left > 30 ? 200 : 0,
+		...site.machines.map(({ power }) => machineFuse(power, site.bankVolts)),
+	);
 	const main = chance.pick(
 		[100, 150, 200, 300, site.wish.region === "us" ? 400 : 350].filter((amperes) => amperes >= needed),
 	);

@@ -24,6 +24,7 @@ export class Block {
 	private readonly name: string;
 	private readonly fuse: number;
 	private readonly slots: Line[] = [];
+	private readonly branches: DirectBranch[] = [];
 	private ways = 0;
 
 	constructor(side: DirectSide, fuse: number, volts = side.site.bankVolts) {
@@ -73,7 +74,14 @@ export class Block {
 		const kind = isBreaker ? chance.pick(kindsFor("breaker")) : chance.pick(kindsFor("fuse"));
 		const facts: Facts = isBreaker ? { rating: amperes } : side.fuseFacts(amperes, false, volts);
 		slots.push({ text: `slot ${this.ways}: ${words.thing(kind, facts)} ${names.label(0.2)}`.trim() });
-		return new DirectBranch(side, { from: `${this.name}.${this.ways}`, amperes, volts });
+		const branch = new DirectBranch(side, { from: `${this.name}.${this.ways}`, amperes, volts });
+		this.branches.push(branch);
+		return branch;
+	}
+
+	/** Whether its fuse has room for one more circuit. */
+	private get hasRoom(): boolean {
+		return this.branches.reduce((sum, { total }) => sum + total, 0) < this.fuse * 0.55;
 	}
 
 	private words(): string {
@@ -87,7 +95,7 @@ export class Block {
 	private fill(until: number, most: number): void {
 		const { side, slots } = this;
 		const { chance, names, words } = side.site;
-		while (side.site.left > until && this.ways < most) writeBranch(this, until);
+		while (side.site.left > until && this.ways < most && this.hasRoom) writeBranch(this, until);
 		const ports = this.ways + 2;
 		if (ports > 14 || chance.maybe(0.15)) {
 			const bar = chance.pick(kindsFor("negative bar"));
