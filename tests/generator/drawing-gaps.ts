@@ -21,7 +21,7 @@ export const knownGaps: ReadonlyMap<string, number> = new Map<string, number>([
 	["direct-current: bends a cable between boxes", 0.33],
 	["direct-current: crossings in a panel", 0.08],
 	["direct-current: kinks", 0.13],
-	["direct-current: bends a conductor in boxes", 0.08],
+	["direct-current: bends a conductor in boxes", 0.12],
 	["direct-current: text on text", 0.04],
 	["direct-current: text on wire or line", 0.45],
 	["direct-current: wire through a foreign box or device", 0.09],
