@@ -269,7 +269,7 @@ export interface Mode {
 	readonly name: string;
 	/** Names of the live sources. */
 	readonly live: readonly string[];
-	/** The parts that draw power in it, where the builder says which; undefined: any may. */
+	/** The parts that draw power in it, where the builder says which; left out: all of them do. */
 	readonly running: ReadonlySet<string> | undefined;
 	/** One line in words: `shore: LC is fed by shore through inv`. */
 	readonly summary: string;

@@ -214,7 +214,7 @@ export interface SaidMode {
 	readonly name: string;
 	/** In the order of the text: a transfer switch stands toward the first where nothing is said of it. */
 	readonly live: readonly string[];
-	/** The loads that run in it, where that was said; undefined: any may. */
+	/** The loads that run in it, where that was said; left out: all of them do. */
 	readonly running: ReadonlySet<string> | undefined;
 	/** Transfer switches by name, each with what it stands at: a position of its own, or a source. */
 	readonly positions: ReadonlyMap<string, string>;
