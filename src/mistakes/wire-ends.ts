@@ -1,4 +1,5 @@
 // Wire ends as a hand finds them: in which box, on which point, and which of them can come off or go elsewhere.
+import { bothEnds } from "../analysis/landings.ts";
 import { groupBy } from "../base/group.ts";
 import type { Circuit, Conductor, Enclosure, Part, Point } from "../circuit/circuit.ts";
 
@@ -22,9 +23,6 @@ export function endsByEnclosure(circuit: Circuit): ReadonlyMap<Enclosure, readon
 		({ conductor, which }) => conductor.ends[which].enclosure,
 	);
 }
-
-/** Both ends of a conductor. */
-export const bothEnds = [0, 1] as const;
 
 /** The points of each enclosure that a wire can be put on; of a bar the first free port stands for all that are free. */
 export function spotsByEnclosure(circuit: Circuit): ReadonlyMap<Enclosure, readonly Point[]> {

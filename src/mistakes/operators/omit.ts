@@ -1,8 +1,9 @@
 // Something left out: a conductor, or the ground of a device.
+import { bothEnds } from "../../analysis/landings.ts";
 import { certain } from "../../base/certain.ts";
 import type { Mistake, Operator } from "../mistake.ts";
 import { moveEnds, removeConductors } from "../rewire.ts";
-import { bothEnds, endsOn, isBar, placesOfPoint } from "../wire-ends.ts";
+import { endsOn, isBar, placesOfPoint } from "../wire-ends.ts";
 
 export const omitted: Operator = {
 	name: "a conductor left out",

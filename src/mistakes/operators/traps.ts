@@ -1,10 +1,11 @@
 // Two mistakes at once, each of which hides the other from a look or a meter: the list of known traps.
 
+import { bothEnds } from "../../analysis/landings.ts";
 import { sortOfRole } from "../../analysis/poles.ts";
 import type { Cable, Circuit, Conductor } from "../../circuit/circuit.ts";
 import type { Mistake, Operator } from "../mistake.ts";
 import { addJumper, moveEnds } from "../rewire.ts";
-import { bothEnds, endsOn, placesOfPart, placesOfPoint } from "../wire-ends.ts";
+import { endsOn, placesOfPart, placesOfPoint } from "../wire-ends.ts";
 import { dropBond, tellLink } from "./bond.ts";
 
 /** A lamp and a meter at the far end find everything in order; the wires of the cable carry what they must not. */
