@@ -73,7 +73,7 @@ export function instrument(source: string, file: string, firstId: number): Instr
 		const { left, right, operator } = node;
 		if ((node.type === "BinaryExpression" || node.type === "LogicalExpression") && isNode(left) && isNode(right)) {
 			const changes = operators.get(String(operator)) ?? [];
-			return changes.map(([name, other]) => ({ operator: name, is: `${textOf(left)} ${other} ${textOf(right)}` }));
+			return changes.map(([name, other]) => ({ operator: name, is: `(${textOf(left)}) ${other} (${textOf(right)})` }));
 		}
 		if (node.type === "ArrayExpression" && childrenOf(node).length > 0) return [{ operator: "list emptied", is: "[]" }];
 		const isTest = parent !== undefined && parent.test === node && parent.type !== "ForStatement";
