@@ -4,11 +4,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../src/pipeline.ts";
 import { rules } from "../../src/rules/index.ts";
-import { directCurrent } from "./cases/direct-current.ts";
-import { mains } from "./cases/mains.ts";
-import { workmanship } from "./cases/workmanship.ts";
-
-const more = [...workmanship, ...mains, ...directCurrent];
+import { casesByRule, casesOf } from "./cases/index.ts";
 
 function codesIn(text: string): string[] {
 	return checkPlan(text, "plan").findings.map(({ code }) => code);
@@ -17,7 +13,7 @@ function codesIn(text: string): string[] {
 /** What says that a plan cannot be read as it is meant. */
 const misread = /^(?:.*-unknown|word-missing|name-missing|line-misread|landed-twice)$/;
 
-describe.each(more)("$code", ({ code, fires, silent }) => {
+describe.each(casesByRule)("$code", ({ code, fires, silent }) => {
 	test.each(fires.map((text, index) => [index + 1, text] as const))("fires on %i", (_, text) => {
 		const codes = codesIn(text);
 		expect(codes).toContain(code);
@@ -41,10 +37,10 @@ describe("each rule has enough plans", () => {
 
 	test.each(rules.map((rule) => [rule.code, rule] as const))("%s", (code, { wrong, right }) => {
 		const own = join(folder, `${code}.test.ts`);
-		const cases = more.find((one) => one.code === code);
+		const cases = casesOf(code);
 		const marked = count(texts, new RegExp(`\\^ ${code}(?![a-z-])`, "g"));
 		const checkedRight = existsSync(own) ? count(readFileSync(own, "utf8"), /checkRight\(/g) : 0;
-		expect(wrong.length + marked + (cases?.fires.length ?? 0)).toBeGreaterThanOrEqual(3);
-		expect(right.length + checkedRight + (cases?.silent.length ?? 0)).toBeGreaterThanOrEqual(3);
+		expect(wrong.length + marked + cases.fires.length).toBeGreaterThanOrEqual(3);
+		expect(right.length + checkedRight + cases.silent.length).toBeGreaterThanOrEqual(3);
 	});
 });

@@ -3,16 +3,12 @@ import type { NumberedFinding } from "../../src/base/finding.ts";
 import type { Span } from "../../src/base/span.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { rules } from "../../src/rules/index.ts";
-import { directCurrent } from "./cases/direct-current.ts";
-import { mains } from "./cases/mains.ts";
-import { workmanship } from "./cases/workmanship.ts";
-
-const more = [...workmanship, ...mains, ...directCurrent];
+import { casesOf } from "./cases/index.ts";
 
 /** What a rule says of each plan that shows its fault, with all that else is found there by name. */
 export function tellRule(code: string): string {
 	const rule = rules.find((one) => one.code === code);
-	const plans = [...(rule?.wrong ?? []), ...(more.find((one) => one.code === code)?.fires ?? [])];
+	const plans = [...(rule?.wrong ?? []), ...casesOf(code).fires];
 	return plans
 		.map((text, index) => {
 			const { findings } = checkPlan(text, "plan");

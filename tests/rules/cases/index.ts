@@ -1,0 +1,16 @@
+// All plans for the rules beyond their own, a table a field of work, and those of one rule out of all of them.
+import { directCurrent } from "./direct-current.ts";
+import { mains } from "./mains.ts";
+import type { MoreCases } from "./variation.ts";
+import { workmanship } from "./workmanship.ts";
+
+const tables: readonly (readonly MoreCases[])[] = [workmanship, mains, directCurrent];
+
+/** What the tables have for a rule, put together. */
+export function casesOf(code: string): MoreCases {
+	const own = tables.flat().filter((cases) => cases.code === code);
+	return { code, fires: own.flatMap(({ fires }) => fires), silent: own.flatMap(({ silent }) => silent) };
+}
+
+/** Each rule that a table has plans for. */
+export const casesByRule: readonly MoreCases[] = [...new Set(tables.flat().map(({ code }) => code))].map(casesOf);
