@@ -8,7 +8,8 @@ const root = dirname(fileURLToPath(import.meta.url));
 /** The entries by the names of the files they become. */
 const entries = {
 	launch: { file: "src/surfaces/launch.ts", output: commonModule("ferrule.cjs") },
-	ferrule: { file: "src/surfaces/ferrule.ts", output: commonModule("parts/ferrule.cjs") },
+	ferrule: { file: "src/surfaces/ferrule.ts", output: commonModule("parts/ferrule.cjs"), apart: ["handbook"] },
+	handbook: { file: "src/handbook/index.ts", output: commonModule("parts/handbook.cjs") },
 	start: { file: "src/surfaces/start.ts", output: commonModule("start.cjs") },
 	library: { file: "src/library.ts", output: module("library.js"), platform: "browser" },
 	// All in one: its parts would have the names of the library's.
@@ -18,7 +19,7 @@ const entries = {
 
 /** Options for one entry as one file in `folder`; what it imports only when needed goes into files of their own under `parts`. */
 export function optionsFor(name, folder) {
-	const { file, output, platform = "node" } = entries[name];
+	const { file, output, platform = "node", apart = [] } = entries[name];
 	return {
 		cwd: root,
 		input: { [name]: join(root, file) },
@@ -27,7 +28,7 @@ export function optionsFor(name, folder) {
 		// The measurements call at once what the command loads only when it draws.
 		checks: { ineffectiveDynamicImport: false },
 		transform: { target: platform === "node" ? "node20" : "es2023" },
-		plugins: [rawText(), leaveOut(), reckonLate(), recordAside(), asciiOnly()],
+		plugins: [rawText(), keepApart(apart), leaveOut(), reckonLate(), recordAside(), asciiOnly()],
 		output: { dir: folder, minify: true, comments: { legal: false }, ...output },
 	};
 }
@@ -38,7 +39,22 @@ function module(file) {
 
 /** Starts a little faster than a module of the new kind. */
 function commonModule(file) {
-	return { format: "cjs", entryFileNames: file, chunkFileNames: "parts/[name].cjs" };
+	return { format: "cjs", entryFileNames: file, chunkFileNames: "parts/[name].cjs", dynamicImportInCjs: false };
+}
+
+/**
+ * What a check never needs, but would share modules with it: such an entry is a bundle of its own, with its own copy of these.
+ * Else the shared ones would become files that every check has to load, and tables that it has to fill.
+ */
+function keepApart(names) {
+	const files = new Map(names.map((name) => [join(root, entries[name].file), `./${name}.cjs`]));
+	return {
+		name: "keep-apart",
+		resolveId(source, importer, { kind }) {
+			const part = kind === "dynamic-import" ? files.get(join(dirname(importer), source)) : undefined;
+			return part === undefined ? null : { id: part, external: "relative" };
+		},
+	};
 }
 
 /** `import text from "x.ferrule?raw"` gives the file as text. */

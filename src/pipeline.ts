@@ -9,6 +9,7 @@ import { type CircuitRecord, recordCircuit } from "./documents/circuit-record.ts
 import { findEnergised } from "./documents/energised.ts";
 import { tellSharedNeutrals } from "./documents/neutral-account.ts";
 import type { SheetChoice } from "./drawing/sheet-set.ts";
+import type { HandbookTable } from "./handbook/table.ts";
 import type { JudgedMistake } from "./mistakes/mistake.ts";
 import { buildPlan } from "./plan/build-plan.ts";
 import { followUnreadFiles } from "./plan/files-unread.ts";
@@ -106,6 +107,12 @@ export function showPlan({ analysis }: CheckResult): {
 		short: listBoxes(analysis.circuit),
 		json: recordCircuit(analysis.circuit, findEnergised(analysis)),
 	};
+}
+
+/** Every table of the handbook. All of them together are loaded only here: a check reads few of their rows. */
+export async function openHandbook(): Promise<readonly HandbookTable[]> {
+	const { tables } = await import("./handbook/index.ts");
+	return tables;
 }
 
 /** What came of tidying a text. */

@@ -2,6 +2,8 @@
 
 import type { LineEdit, NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
+import type { Provenance } from "../handbook/provenance.ts";
+import type { HandbookTable, PlainValue } from "../handbook/table.ts";
 import type { JudgedMistake } from "../mistakes/mistake.ts";
 import { Counter, type Tally } from "../mistakes/tally.ts";
 import type { CheckScope, RepairBudget, TidiedPlan, TidyWish } from "../pipeline.ts";
@@ -46,7 +48,17 @@ export type TidyPlan = (text: string, file: string, wish: TidyWish) => Promise<T
 
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
 export const sheetChoices = ["all", "wiring", "direct-current", "one-line"] as const satisfies readonly SheetChoice[];
-export type { CheckScope, JudgedMistake, RepairBudget, SheetChoice, Tally, TidiedPlan };
+export type {
+	CheckScope,
+	HandbookTable,
+	JudgedMistake,
+	PlainValue,
+	Provenance,
+	RepairBudget,
+	SheetChoice,
+	Tally,
+	TidiedPlan,
+};
 export { Counter };
 
 /** A drawn sheet. The name tells it from the others of its plan: `wiring`, `direct-current`, `one-line`. */

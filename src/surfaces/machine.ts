@@ -4,7 +4,16 @@ import { availableParallelism } from "node:os";
 import { basename, join } from "node:path";
 import facts from "../../package.json" with { type: "json" };
 import { kinds } from "../kinds/index.ts";
-import { checkPlan, drawPlan, makeMistakes, repairPlan, showPlan, tidyPlan, writeOutPlan } from "../pipeline.ts";
+import {
+	checkPlan,
+	drawPlan,
+	makeMistakes,
+	openHandbook,
+	repairPlan,
+	showPlan,
+	tidyPlan,
+	writeOutPlan,
+} from "../pipeline.ts";
 import { planCodes } from "../plan/codes.ts";
 import { ruleGroups } from "../rules/index.ts";
 import { syntaxProblems } from "../syntax/codes.ts";
@@ -43,6 +52,7 @@ export function openWorld(stopped: () => boolean): World {
 		processors: availableParallelism,
 		tidyPlan,
 		pages: () => makePages({ ruleGroups, problems: [notText, textNotUtf8, ...syntaxProblems, ...planCodes], kinds }),
+		handbook: openHandbook,
 		files: fs,
 		writer,
 		folder: process.cwd(),

@@ -2,6 +2,7 @@ import * as fs from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { kinds } from "../../src/kinds/index.ts";
+import { openHandbook } from "../../src/pipeline.ts";
 import { ruleGroups } from "../../src/rules/index.ts";
 import { parseCall } from "../../src/surfaces/command/parse-call.ts";
 import { verbs } from "../../src/surfaces/command/verbs.ts";
@@ -46,7 +47,7 @@ test.each(examples)("the example runs: $call", async ({ call }) => {
 	const bytes = new Uint8Array(from === undefined ? [] : fs.readFileSync(join(folder, from)));
 	const readInput = async (): Promise<Reading> => ({ kind: "bytes", bytes, identity: { device: 0n, inode: 0n } });
 	const pages = () => makePages({ ruleGroups, problems: [], kinds });
-	const outcome = await run(folder, line.split(" ").slice(1), { readInput, pages });
+	const outcome = await run(folder, line.split(" ").slice(1), { readInput, pages, handbook: openHandbook });
 	expect(outcome.messages).not.toMatch(/^ferrule: /m);
 	expect(outcome.status).toBe(0);
 });

@@ -35,6 +35,7 @@ export async function run(folder: string, words: readonly string[], changes: Par
 		processors: () => 1,
 		tidyPlan: tidyWords,
 		pages: () => [],
+		handbook: async () => [],
 		files: fs,
 		writer: testWriter,
 		folder,

@@ -56,6 +56,8 @@ const rows: readonly Row[] = [
 	{ says: "the version", words: ["--version"], status: 0 },
 	{ says: "the list of pages", words: ["explain"], status: 0 },
 	{ says: "the list of pages for programs", words: ["explain", "--as", "json"], status: 0 },
+	{ says: "the list of tables", words: ["handbook"], status: 0 },
+	{ says: "the list of tables for programs", words: ["handbook", "--as", "json"], status: 0 },
 	{ says: "a new plan", words: ["new", "mine"], status: 0 },
 
 	{ says: "a danger", words: ["check", "danger.ferrule"], status: 1 },
@@ -102,6 +104,8 @@ const rows: readonly Row[] = [
 	{ says: "a page in a form of reports", words: ["explain", "--as", "sarif"], status: 64 },
 	{ says: "a circuit in a form of reports", words: ["show", "fine.ferrule", "--as", "github"], status: 64 },
 	{ says: "an unknown code", words: ["explain", "ground-borken"], status: 64 },
+	{ says: "an unknown table", words: ["handbook", "coper-ampacity"], status: 64 },
+	{ says: "a table in a form of reports", words: ["handbook", "--as", "short"], status: 64 },
 	{ says: "two sheets to standard output", words: ["draw", "fine.ferrule", "--out", "-"], status: 64 },
 	{ says: "two sheets to one file", words: ["draw", "fine.ferrule", "--out", "a.svg"], status: 64 },
 	{ says: "two plans to one file", words: ["draw", ".", "--sheet", "wiring", "--out", "a.svg"], status: 64 },

@@ -1,5 +1,5 @@
 // All that the command touches of the machine and of the rest of Ferrule, handed in so that a test can put its own in place.
-import type { CheckedFacts, CheckPlan, PlanText, TidyPlan } from "../checker.ts";
+import type { CheckedFacts, CheckPlan, HandbookTable, PlanText, TidyPlan } from "../checker.ts";
 import type { Reading } from "../files/read.ts";
 import type { Writer } from "../files/replace.ts";
 import type { FileSystem } from "../files/system.ts";
@@ -19,6 +19,8 @@ export interface World {
 	readonly tidyPlan: TidyPlan;
 	/** What `explain` knows. */
 	readonly pages: () => readonly Page[];
+	/** Every table of the handbook. */
+	readonly handbook: () => Promise<readonly HandbookTable[]>;
 	readonly files: FileSystem;
 	readonly writer: Writer;
 	/** The folder that names are relative to. */
