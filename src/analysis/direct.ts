@@ -3,6 +3,7 @@ import type { Circuit, Mode, Source } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
 import { findChoices } from "./choices.ts";
 import { type Demand, traceDirectDemand } from "./demand.ts";
+import { type Feeder, traceFeeders } from "./feeders.ts";
 import { buildNetwork, type Edge, liveSources, type Network } from "./network.ts";
 import { type OwnFuses, traceOwnFuses } from "./own-fuses.ts";
 import { notABond, type PoleMap, tracePoles } from "./poles.ts";
@@ -18,6 +19,8 @@ export interface DirectState {
 	readonly potentials: PotentialSets;
 	/** What protective devices let through to each point. */
 	readonly exposure: ReadonlyMap<number, Exposure>;
+	/** The pole and the last protective device of every point that a positive reaches. */
+	readonly feeders: ReadonlyMap<number, Feeder>;
 	/** The fuses that stand at batteries. */
 	readonly ownFuses: OwnFuses;
 	/** What each protective device has to carry. */
@@ -57,16 +60,22 @@ export function traceDirect(circuit: Circuit, mode: Mode): DirectState {
 	});
 	// Two throws are never on together: they join nothing that sources hold apart, and bring what is behind them its volts.
 	for (const { from, to } of throws) potentials.join(from, to, 0);
+	const poles = tracePoles(network);
 	let exposure: ReadonlyMap<number, Exposure> | undefined;
+	let feeders: ReadonlyMap<number, Feeder> | undefined;
 	let ownFuses: OwnFuses | undefined;
 	let demand: ReadonlyMap<string, Demand> | undefined;
 	const state: DirectState = {
 		network,
-		poles: tracePoles(network),
+		poles,
 		potentials,
 		get exposure() {
 			exposure ??= traceExposure(network);
 			return exposure;
+		},
+		get feeders() {
+			feeders ??= traceFeeders(network, poles);
+			return feeders;
 		},
 		get ownFuses() {
 			ownFuses ??= traceOwnFuses(network);

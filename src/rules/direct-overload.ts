@@ -9,6 +9,7 @@ import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
 import type { Circuit, Load, Protection, Source } from "../circuit/circuit.ts";
 import { continuousLoad } from "../handbook/branch-circuits.ts";
+import { keyOfMixUpAt } from "./circuit-mislabelled.ts";
 import { findOverDirect } from "./over-modes.ts";
 
 /** What a rule says of all of them. */
@@ -18,7 +19,7 @@ type Slots = Pick<Finding, "code" | "basis">;
 export function findDirectOverloads(analysis: Analysis, slots: Slots): Finding[] {
 	return findOverDirect(analysis, (direct) => {
 		if (direct.contradicted.length > 0) return [];
-		return [...findLoads(analysis.circuit, direct, slots), ...findChargers(analysis.circuit, direct, slots)];
+		return [...findLoads(analysis, direct, slots), ...findChargers(analysis.circuit, direct, slots)];
 	});
 }
 
@@ -33,13 +34,14 @@ interface Shared {
 	readonly feedsDevices: boolean;
 }
 
-function findLoads(circuit: Circuit, direct: DirectState, slots: Slots): Finding[] {
+function findLoads(analysis: Analysis, direct: DirectState, slots: Slots): Finding[] {
+	const { circuit } = analysis;
 	return gatherShared(circuit, direct).flatMap((shared): Finding[] => {
 		const factor = circuit.plan.settings.region === "us" ? continuousLoad.factor : 1;
 		const counted = shared.continuous * factor + shared.other;
 		const unknown = shared.feedsDevices ? [] : shared.unknown.filter((load) => hasPlate(circuit, load));
 		return [
-			...(counted > shared.rating + rounding ? [tellLoads(circuit, direct, shared, counted, slots)] : []),
+			...(counted > shared.rating + rounding ? [tellLoads(analysis, direct, shared, counted, slots)] : []),
 			...(unknown.length === 0 ? [] : [tellUnknown(circuit, shared, unknown, slots)]),
 		];
 	});
@@ -84,13 +86,9 @@ function isConverter({ partByName }: Circuit, { part }: Protection): boolean {
 
 const convertersOf: ReadonlySet<string> = new Set(["converter"]);
 
-function tellLoads(
-	circuit: Circuit,
-	{ potentials }: DirectState,
-	shared: Shared,
-	counted: number,
-	slots: Slots,
-): Finding {
+function tellLoads(analysis: Analysis, direct: DirectState, shared: Shared, counted: number, slots: Slots): Finding {
+	const { circuit } = analysis;
+	const { potentials } = direct;
 	const { devices, rating, continuous, other, loads, feedsDevices } = shared;
 	const names = [...new Set(loads.map(({ part }) => part))];
 	const device = certain(devices[0], "a device");
@@ -100,6 +98,7 @@ function tellLoads(
 		most?.watts === undefined ? 0 : most.watts / Math.max(1, Math.abs(potentials.between(...most.between) ?? 12));
 	// Not everything behind a feeder runs at once: only what must, decides.
 	const isCertain = !feedsDevices || continuous > rating + rounding || largest > rating + rounding;
+	const mixUp = keyOfMixUpAt(analysis, direct, device);
 	const opensAtOnce = continuous + other > rating + rounding;
 	return finding({
 		...slots,
@@ -123,6 +122,7 @@ function tellLoads(
 			? `Move ${most?.part ?? "a load"} to a fuse of its own, or use a larger fuse for ${fuses} with wires that bear it.`
 			: "Decide what is never to run together, and write it down where you see it.",
 		key: `${slots.code}@${device.part}`,
+		...(mixUp === undefined ? {} : { consequenceOf: mixUp }),
 	});
 }
 

@@ -3,6 +3,7 @@ import type { Analysis } from "../analysis/analysis.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { type ExposedLead, findExposedLeads } from "../analysis/direct-leads.ts";
 import { directLimit } from "../analysis/direct-limit.ts";
+import { nameMixUp } from "../analysis/mislabelled.ts";
 import { type Reach, tellWay } from "../analysis/network.ts";
 import { batteryWithin } from "../analysis/own-fuses.ts";
 import type { PoleMap } from "../analysis/poles.ts";
@@ -11,7 +12,7 @@ import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Span } from "../base/span.ts";
 import { listNames, startSentence } from "../base/wording.ts";
-import type { Circuit, Protection, Source } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, Protection, Source } from "../circuit/circuit.ts";
 import { dcClause } from "../handbook/dc-clauses.ts";
 import { type DeviceDistance, deviceDistance } from "../handbook/dc-protection.ts";
 import { citation, type Provenance } from "../handbook/provenance.ts";
@@ -88,10 +89,23 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 					why: `${startSentence(limit.because)}; with more it can glow before the device opens.`,
 					help: `Put a fuse of ${formatNumber(limit.largest, 1)} A or less where it begins, or use a conductor thicker than ${size}.`,
 					basis: limit.source,
+					...followsMixUp(analysis.circuit, lead.first, device),
 				}),
 			];
 		});
 	});
+}
+
+/** What is behind the fuse of another circuit than its own is too thin for it for that reason. */
+function followsMixUp(
+	{ plan, cableByTag }: Circuit,
+	{ cable }: Conductor,
+	{ part }: Protection,
+): Pick<Finding, "consequenceOf"> {
+	const run = cableByTag.get(cable ?? "")?.run;
+	const said = plan.runs.find(({ name }) => name === run)?.protection;
+	const isBranch = said !== undefined && said !== part && plan.runs.some(({ protection }) => protection === part);
+	return isBranch ? { consequenceOf: `circuit-mislabelled@${nameMixUp({ said, found: part })}` } : {};
 }
 
 /** Leads of which nothing says what they may have, or what the device ahead lets through: told once for all of them. */

@@ -112,3 +112,99 @@ circuit c from LC breaker 15 A by 14-2
 `);
 	});
 });
+
+const block = `battery house agm 12 V 100 Ah
+feed small from house.+, house.- by pair 8 AWG
+  within 7 in to F1: fuse 50 A
+  3 ft to FB: fuse-block 60 A, ways 4
+`;
+const fused = `${block}circuit lamps from FB fuse 5 A by pair 16 AWG
+  6 ft to j1: box
+  6 ft to l1: light 6 W
+circuit pump from FB fuse 10 A by pair 14 AWG
+  6 ft to j1
+  from j1
+    6 ft to p1: pump 48 W
+`;
+
+describe("behind two fuses", () => {
+	test("the positives of two circuits in one joint", () => {
+		const { findings } = checkMarked(`${fused}at j1
+  join lamps-1.red, lamps-2.red, pump-1.red, pump-2.red
+//                               ^^^^^^^^^^ circuits-joined "The positives of FB.1 and FB.2 are joined in j1: lamps-1.red and pump-1.red"
+  join lamps-1.black, lamps-2.black
+  join pump-1.black, pump-2.black
+// also circuit-mislabelled
+`);
+		expect(findings.find(({ code }) => code === "circuits-joined")).toMatchObject({
+			level: "error",
+			figures: [{ found: 15, limit: 25 }],
+		});
+	});
+	test("two wires from two fuses on one lamp", () => {
+		checkMarked(`${block}circuit lamps from FB fuse 5 A by pair 16 AWG
+  6 ft to l1: light 6 W
+circuit spare from FB fuse 5 A by pair 16 AWG
+  6 ft to l1
+at l1
+  join lamps-1.red, spare-1.red
+//                  ^^^^^^^^^^^ circuits-joined "FB.1 and FB.2 are joined in l1"
+  join lamps-1.black, spare-1.black
+`);
+	});
+	test("a large load on two fuses of two sizes, one at the bus and one in the block", () => {
+		checkMarked(`battery house agm 12 V 100 Ah
+feed main from house.+ by single 4 AWG red
+  within 7 in to F1: fuse 100 A
+  1 ft to plus: bus 150 A
+feed back from house.- by single 4 AWG black
+  1 ft to minus: bus 150 A
+feed small from plus, minus by pair 8 AWG
+  bolted to F2: fuse 50 A
+  3 ft to FB: fuse-block 60 A, ways 4
+circuit box from FB fuse 15 A by pair 12 AWG
+  4 ft to k1: load 120 W 12 V
+feed more from plus by single 12 AWG red
+  bolted to F3: fuse 20 A
+  4 ft to k1.+
+//        ^^^^ circuits-joined "The positives of FB.1 and F3 are joined in k1: box-1.red and more-1.red"
+// also circuit-mislabelled
+`);
+	});
+});
+
+describe("not behind two fuses", () => {
+	test("batteries in parallel, each with a fuse of its own", () => {
+		checkRight(
+			[1, 2]
+				.map(
+					(number) => `battery b${number} agm 12 V 100 Ah
+feed up${number} from b${number}.+ by single 4 AWG red
+  within 7 in to F${number}: fuse 100 A
+  1 ft to plus${number === 1 ? ": bus 250 A" : ""}
+feed down${number} from b${number}.- by single 4 AWG black
+  1 ft to minus${number === 1 ? ": bus 250 A" : ""}
+`,
+				)
+				.join("")
+				.concat("feed small from plus, minus by pair 12 AWG\n  bolted to F3: fuse 15 A\n  6 ft to l1: light 6 W\n"),
+		);
+	});
+	test("a pump with a float switch on one fuse and a handle on another", () => {
+		checkRight(`${block}circuit float from FB fuse 10 A by pair 14 AWG
+  6 ft to fs: float-switch 15 A
+  2 ft to bp: pump 60 W
+circuit handle from FB fuse 10 A by pair 14 AWG
+  6 ft to s1: switch
+  2 ft to bp
+`);
+	});
+	test("what charges beside what draws on one bus", () => {
+		checkRight(`${fused}at j1
+  join lamps-1.red, lamps-2.red
+  join lamps-1.black, lamps-2.black
+  join pump-1.red, pump-2.red
+  join pump-1.black, pump-2.black
+`);
+	});
+});
