@@ -1,10 +1,13 @@
 // All plans for the rules beyond their own, a table a field of work, and those of one rule out of all of them.
 import { directCurrent } from "./direct-current.ts";
 import { mains } from "./mains.ts";
+import { toldDirect } from "./told-direct.ts";
+import { toldLoads } from "./told-loads.ts";
+import { toldMains } from "./told-mains.ts";
 import type { MoreCases } from "./variation.ts";
 import { workmanship } from "./workmanship.ts";
 
-const tables: readonly (readonly MoreCases[])[] = [workmanship, mains, directCurrent];
+const tables: readonly (readonly MoreCases[])[] = [workmanship, mains, directCurrent, toldMains, toldLoads, toldDirect];
 
 /** What the tables have for a rule, put together. */
 export function casesOf(code: string): MoreCases {
