@@ -34,6 +34,7 @@ const origins = [
 	"tsconfig.build.json",
 	".build.mjs",
 	".rolldown.config.mjs",
+	".plain-steps.mjs",
 ];
 /** Written last: its time is that at which a build began that went through. */
 const mark = ".built";
@@ -111,7 +112,7 @@ function compileAhead(folder) {
 		["check", samples, "--fail-on", "never"],
 	];
 	for (const call of calls)
-		run("the command could not be compiled ahead", ["-e", compiling, join(folder, "ferrule.cjs"), ...call]);
+		run("the command could not be compiled ahead", ["-e", compiling, join(folder, "ferrule.cjs"), ...call], "pipe");
 	rmSync(drawings, { recursive: true });
 }
 
@@ -126,7 +127,6 @@ const compiling = `
 			scripts.set(options.filename, this);
 		}
 	};
-	process.stdout.write = process.stderr.write = () => true;
 	process.once("exit", () => {
 		for (const [file, script] of scripts)
 			writeFileSync(file + "." + process.version + "-" + process.arch, script.createCachedData());
@@ -134,8 +134,10 @@ const compiling = `
 	require(process.argv[1]);
 `;
 
-function run(complaint, args) {
-	if (spawnSync(process.execPath, args, { stdio: "inherit" }).status !== 0) throw new Error(complaint);
+/** What it says is shown as it says it; where it says much, and `stdio` holds it back, only after a failure. */
+function run(complaint, args, stdio = "inherit") {
+	const { status, stderr } = spawnSync(process.execPath, args, { stdio, encoding: "utf8" });
+	if (status !== 0) throw new Error(`${complaint}${stderr ? `: ${stderr}` : ""}`);
 }
 
 /** Bundles one entry, and refuses a library whose licence is not in NOTICE. */

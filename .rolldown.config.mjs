@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { plainSteps } from "./.plain-steps.mjs";
 
 const root = dirname(fileURLToPath(import.meta.url));
 
@@ -28,7 +29,7 @@ export function optionsFor(name, folder) {
 		// The measurements call at once what the command loads only when it draws.
 		checks: { ineffectiveDynamicImport: false },
 		transform: { target: platform === "node" ? "node20" : "es2023" },
-		plugins: [rawText(), keepApart(apart), leaveOut(), reckonLate(), recordAside(), asciiOnly()],
+		plugins: [ourSteps(), rawText(), keepApart(apart), leaveOut(), reckonLate(), recordAside(), asciiOnly()],
 		output: { dir: folder, minify: true, comments: { legal: false }, ...output },
 	};
 }
@@ -53,6 +54,18 @@ function keepApart(names) {
 		resolveId(source, importer, { kind }) {
 			const part = kind === "dynamic-import" ? files.get(join(dirname(importer), source)) : undefined;
 			return part === undefined ? null : { id: part, external: "relative" };
+		},
+	};
+}
+
+const rewrite = plainSteps(root);
+
+/** Our own files with plain steps in place of iterators. */
+function ourSteps() {
+	return {
+		name: "our-steps",
+		transform(_, id) {
+			return id.startsWith(root) && id.endsWith(".ts") && !id.includes("node_modules") ? rewrite(id) : null;
 		},
 	};
 }

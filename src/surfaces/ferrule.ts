@@ -3,6 +3,7 @@ import { runCommand, tellInternalFault } from "./command/run.ts";
 import { errorCode, explainError } from "./files/system.ts";
 import { openWorld, version } from "./machine.ts";
 import { status } from "./status.ts";
+import { streamOf } from "./stream.ts";
 import { answerChecks, threadWord } from "./threads/check-thread.ts";
 
 /** A status that overrules that of the call: a stream broke, or something failed behind its back. */
@@ -21,16 +22,20 @@ async function start(): Promise<void> {
 }
 
 function runAsCommand(): void {
-	process.stdout.on("error", (error) => {
-		if (errorCode(error) !== "EPIPE" && forced === undefined)
-			process.stderr.write(`ferrule: the output cannot be written: ${explainError(error)}.\n`);
-		forced ??= errorCode(error) === "EPIPE" ? status.readerGone : status.transfer;
-	});
-	process.stderr.on("error", () => {
-		forced ??= status.readerGone;
-	});
+	const messages = streamOf(2, () =>
+		process.stderr.on("error", () => {
+			forced ??= status.readerGone;
+		}),
+	);
+	const output = streamOf(1, () =>
+		process.stdout.on("error", (error) => {
+			if (errorCode(error) !== "EPIPE" && forced === undefined)
+				messages.write(`ferrule: the output cannot be written: ${explainError(error)}.\n`);
+			forced ??= errorCode(error) === "EPIPE" ? status.readerGone : status.transfer;
+		}),
+	);
 	process.on("uncaughtException", (error) => {
-		if (forced === undefined) process.stderr.write(tellInternalFault(error, version));
+		if (forced === undefined) messages.write(tellInternalFault(error, version));
 		forced ??= status.internal;
 	});
 	process.on("exit", () => {
@@ -48,7 +53,7 @@ function runAsCommand(): void {
 	void Promise.race([
 		runCommand(
 			process.argv.slice(2),
-			openWorld(() => stopped),
+			openWorld(output, messages, () => stopped),
 		),
 		interruption,
 	]).then((code) => {

@@ -27,8 +27,8 @@ import { makePages } from "./reference/pages.ts";
 /** The version of this package. */
 export const { version } = facts;
 
-/** The world of this process; `stopped` tells whether the user wants to stop. */
-export function openWorld(stopped: () => boolean): World {
+/** The world of this process, writing where it is told to; `stopped` tells whether the user wants to stop. */
+export function openWorld(output: Stream, messages: Stream, stopped: () => boolean): World {
 	return {
 		version,
 		checkPlan: (text, file, find) => {
@@ -57,8 +57,8 @@ export function openWorld(stopped: () => boolean): World {
 		writer,
 		folder: process.cwd(),
 		environment: (name) => process.env[name],
-		output: streamOf(process.stdout),
-		messages: streamOf(process.stderr),
+		output,
+		messages,
 		readInput,
 		interrupted: async () => {
 			// A turn of the loop, in which a signal that has come in is delivered.
@@ -81,16 +81,6 @@ const writer: Writer = {
 		}
 	},
 };
-
-function streamOf(stream: NodeJS.WriteStream): Stream {
-	return {
-		write: (text) => {
-			stream.write(text);
-		},
-		// A terminal that does not know its width says 0.
-		columns: stream.isTTY ? stream.columns || 80 : undefined,
-	};
-}
 
 /** Standard input to its end or to the limit. */
 async function readInput(limit: number): Promise<Reading> {

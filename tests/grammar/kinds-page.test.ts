@@ -4,10 +4,10 @@ import { kinds } from "../../src/kinds/index.ts";
 import type { Kind } from "../../src/kinds/kind.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { planCodes } from "../../src/plan/codes.ts";
-import { openWorld } from "../../src/surfaces/machine.ts";
 import { exampleOf, writeKindsPage } from "../../src/surfaces/reference/kinds-page.ts";
+import { quietWorld } from "../surfaces/quiet-world.ts";
 
-const written = writeKindsPage(kinds, openWorld(() => false).pages());
+const written = writeKindsPage(kinds, quietWorld().pages());
 const ofTexts = new Set<string>(planCodes.map(({ code }) => code));
 
 test("grammar/kinds.md is fresh", async () => {

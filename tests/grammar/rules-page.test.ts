@@ -4,12 +4,12 @@ import { describe, expect, test } from "vitest";
 import schema from "../../grammar/pages.schema.json" with { type: "json" };
 import { checkPlan } from "../../src/pipeline.ts";
 import { rules } from "../../src/rules/index.ts";
-import { openWorld } from "../../src/surfaces/machine.ts";
 import { writePageJson, writePageListJson } from "../../src/surfaces/reference/page-json.ts";
 import { writeRulesPage } from "../../src/surfaces/reference/rules-page.ts";
+import { quietWorld } from "../surfaces/quiet-world.ts";
 
 const fits = new Ajv2020({ allErrors: true, strict: true, allowUnionTypes: true }).compile(schema);
-const world = openWorld(() => false);
+const world = quietWorld();
 const pages = world.pages();
 
 describe("grammar/rules.md", () => {

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { litConductors } from "../../src/drawing/wiring/lit-conductors.ts";
 import { checkPlan } from "../../src/pipeline.ts";
-import { openWorld } from "../../src/surfaces/machine.ts";
+import { quietWorld } from "./quiet-world.ts";
 import { makeFolder, run } from "./stand-in.ts";
 
 const reason = "Changed before power is put on";
@@ -15,7 +15,7 @@ circuit bunks from LC breaker 20 A by 14-2
   14 ft to b1: receptacle box 18 cuin
 accept protection-too-large at LC because "${reason}"
 `;
-const real = openWorld(() => false);
+const real = quietWorld();
 
 function folderWithPlan(): string {
 	const folder = makeFolder();

@@ -7,9 +7,9 @@ import { describe, expect, test } from "vitest";
 import { type FindingSlots, finding, levels, type NumberedFinding } from "../../src/base/finding.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { rules } from "../../src/rules/index.ts";
-import { openWorld } from "../../src/surfaces/machine.ts";
 import { writeGithub } from "../../src/surfaces/report/github.ts";
 import { writeSarif } from "../../src/surfaces/report/sarif.ts";
+import { quietWorld } from "./quiet-world.ts";
 import schema from "./sarif-2.1.0-recalled.schema.json" with { type: "json" };
 import { makeFolder, run } from "./stand-in.ts";
 
@@ -20,7 +20,7 @@ const judge = new Ajv({
 	formats: { uri: URL.canParse, "uri-reference": isReference },
 });
 const fits = judge.compile(schema);
-const pages = openWorld(() => false).pages();
+const pages = quietWorld().pages();
 
 function numbered(slots: Partial<FindingSlots>): NumberedFinding {
 	const span = { file: "van.ferrule", line: 3, column: 5, endColumn: 9 };
