@@ -106,33 +106,35 @@ function isRunning(number) {
 function compileAhead(folder) {
 	const drawings = mkdtempSync(join(tmpdir(), "ferrule-build-"));
 	const samples = at("samples");
-	const calls = [
-		["draw", samples, "--fail-on", "never", "--out", drawings],
-		// Last, because its form of the code that both need is the one to keep.
-		["check", samples, "--fail-on", "never"],
-	];
-	for (const call of calls)
-		run("the command could not be compiled ahead", ["-e", compiling, join(folder, "ferrule.cjs"), ...call], "pipe");
+	const program = join(folder, "ferrule.cjs");
+	// The part that is loaded before the engine is set for a longer run is compiled as the engine comes, all others as it is set then.
+	compile([program, "check", samples, "--fail-on", "never"], `v8.setFlagsFromString = () => {};`, `/ferrule\\.cjs$/`);
+	compile([program, "draw", samples, "--fail-on", "never", "--out", drawings], "", `/(?<!ferrule)\\.cjs$/`);
 	rmSync(drawings, { recursive: true });
 }
 
-/** Loads the launcher, and on the way out writes down every script that it made. */
-const compiling = `
-	const vm = require("node:vm");
-	const { writeFileSync } = require("node:fs");
-	const scripts = new Map();
-	vm.Script = class extends vm.Script {
-		constructor(source, options) {
-			super(source, { filename: options.filename });
-			scripts.set(options.filename, this);
-		}
-	};
-	process.once("exit", () => {
-		for (const [file, script] of scripts)
-			writeFileSync(file + "." + process.version + "-" + process.arch, script.createCachedData());
-	});
-	require(process.argv[1]);
-`;
+/** Loads the launcher as a call would, after some words of its own, and on the way out writes down the scripts whose file is asked for. */
+function compile(call, before, kept) {
+	const compiling = `
+		const v8 = require("node:v8");
+		const vm = require("node:vm");
+		const { writeFileSync } = require("node:fs");
+		const scripts = new Map();
+		vm.Script = class extends vm.Script {
+			constructor(source, options) {
+				super(source, { filename: options.filename });
+				scripts.set(options.filename, this);
+			}
+		};
+		${before}
+		process.once("exit", () => {
+			for (const [file, script] of scripts)
+				if (${kept}.test(file)) writeFileSync(file + "." + process.version + "-" + process.arch, script.createCachedData());
+		});
+		require(process.argv[1]);
+	`;
+	run("the command could not be compiled ahead", ["-e", compiling, ...call], "pipe");
+}
 
 /** What it says is shown as it says it; where it says much, and `stdio` holds it back, only after a failure. */
 function run(complaint, args, stdio = "inherit") {

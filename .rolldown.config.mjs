@@ -27,7 +27,7 @@ export function optionsFor(name, folder) {
 		platform,
 		logLevel: "warn",
 		// The measurements call at once what the command loads only when it draws.
-		checks: { ineffectiveDynamicImport: false },
+		checks: { ineffectiveDynamicImport: false, pluginTimings: false },
 		transform: { target: platform === "node" ? "node20" : "es2023" },
 		plugins: [ourSteps(), rawText(), keepApart(apart), leaveOut(), reckonLate(), recordAside(), asciiOnly()],
 		output: { dir: folder, minify: true, comments: { legal: false }, ...output },

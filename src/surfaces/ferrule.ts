@@ -1,5 +1,6 @@
 // The command: takes the words of the call, runs them, and ends with their status. Never ends early: what was written must get out.
 import { runCommand, tellInternalFault } from "./command/run.ts";
+import { expectCall } from "./engine.ts";
 import { errorCode, explainError } from "./files/system.ts";
 import { openWorld, version } from "./machine.ts";
 import { status } from "./status.ts";
@@ -50,9 +51,11 @@ function runAsCommand(): void {
 		});
 	});
 
+	const words = process.argv.slice(2);
+	expectCall(words);
 	void Promise.race([
 		runCommand(
-			process.argv.slice(2),
+			words,
 			openWorld(output, messages, () => stopped),
 		),
 		interruption,

@@ -3,15 +3,8 @@
 import { readFileSync } from "node:fs";
 import Module from "node:module";
 import { join } from "node:path";
-import { setFlagsFromString } from "node:v8";
 import { Script } from "node:vm";
 import { status } from "./status.ts";
-
-// Half of a run went into optimising code that was hardly used again: this lets the engine wait seven times longer before it does.
-// And a run is over before clearing up in small steps pays, but would wait for the step that is under way.
-// Set before any part is loaded: what was compiled under other settings is refused. Later engines may not know the words and would complain.
-if (Number.parseInt(process.versions.v8, 10) < 14)
-	setFlagsFromString("--interrupt-budget=1000000 --no-incremental-marking");
 
 const folder = join(__dirname, "parts");
 const parts = new Map<string, Module>();

@@ -18,6 +18,7 @@ import { planCodes } from "../plan/codes.ts";
 import { ruleGroups } from "../rules/index.ts";
 import { syntaxProblems } from "../syntax/codes.ts";
 import type { Stream, World } from "./command/world.ts";
+import { expectCheck } from "./engine.ts";
 import { notText, textNotUtf8 } from "./files/codes.ts";
 import type { Reading } from "./files/read.ts";
 import type { Writer } from "./files/replace.ts";
@@ -32,6 +33,7 @@ export function openWorld(output: Stream, messages: Stream, stopped: () => boole
 	return {
 		version,
 		checkPlan: (text, file, find) => {
+			expectCheck(text);
 			const result = checkPlan(text, file, find);
 			// Ids in a drawing begin with the plan's name; with its folders they would differ by where the user stands.
 			const drawable = { ...result, file: basename(file) };
