@@ -1,13 +1,28 @@
 // All plans for the rules beyond their own, a table a field of work, and those of one rule out of all of them.
 import { directCurrent } from "./direct-current.ts";
 import { mains } from "./mains.ts";
+import { nearDirect } from "./near-direct.ts";
+import { nearLoads } from "./near-loads.ts";
+import { nearPolarity } from "./near-polarity.ts";
+import { nearSupplies } from "./near-supplies.ts";
 import { toldDirect } from "./told-direct.ts";
 import { toldLoads } from "./told-loads.ts";
 import { toldMains } from "./told-mains.ts";
 import type { MoreCases } from "./variation.ts";
 import { workmanship } from "./workmanship.ts";
 
-const tables: readonly (readonly MoreCases[])[] = [workmanship, mains, directCurrent, toldMains, toldLoads, toldDirect];
+const tables = [
+	workmanship,
+	mains,
+	directCurrent,
+	toldMains,
+	toldLoads,
+	toldDirect,
+	nearPolarity,
+	nearSupplies,
+	nearLoads,
+	nearDirect,
+];
 
 /** What the tables have for a rule, put together. */
 export function casesOf(code: string): MoreCases {
