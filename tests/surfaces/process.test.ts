@@ -130,7 +130,7 @@ test("it runs through a link and from another folder, and without its compiled f
 test.each([
 	["does not know", "13.6.233.8-node.28", /no-word-of-any-engine/],
 	["is not asked about", "14.1.146.11-node.14", /^$/],
-])("under an engine that %s the setting that saves time, a check is the same", (_, engine, complaint) => {
+])("under an engine that %s the setting that saves time, a drawing is the same", (_, engine, complaint) => {
 	const folder = plansFolder();
 	const preload = `
 		Object.defineProperty(process, "versions", { value: { ...process.versions, v8: "${engine}" } });
@@ -139,7 +139,7 @@ test.each([
 		v8.setFlagsFromString = () => setFlagsFromString("--no-word-of-any-engine");
 	`;
 	fs.writeFileSync(join(folder, "engine.cjs"), preload);
-	const words = ["check", "fine.ferrule", "--as", "json"];
+	const words = ["draw", "fine.ferrule", "--sheet", "wiring", "--out", "-"];
 	const outcome = ferrule(folder, words, { NODE_OPTIONS: `--require ${join(folder, "engine.cjs")}` });
 	expect(outcome.stdout).toBe(ferrule(folder, words).stdout);
 	expect(outcome.status).toBe(0);
