@@ -129,7 +129,7 @@ test("it runs through a link and from another folder, and without its compiled f
 
 test.each([
 	["does not know", "13.6.233.8-node.28", /no-word-of-any-engine/],
-	["is not asked about", "14.1.146.11-node.14", /^$/],
+	["is not asked about", "14.1.146.11-node.14", /^fine\.ferrule: nothing to put right\n$/],
 ])("under an engine that %s the setting that saves time, a drawing is the same", (_, engine, complaint) => {
 	const folder = plansFolder();
 	const preload = `
