@@ -216,6 +216,8 @@ function tellCure({ plan: { settings } }: Circuit, group: readonly Misleading[])
 	const isWhole = group.length === 1 && first?.conductor.ends.every(({ marked }) => marked === undefined) === true;
 	const usual = first === undefined ? undefined : coloursOf(settings.region, first.carries, settings.rules)?.usual[0];
 	const half = group.find(({ conductor: { ends } }) => new Set(ends.map(({ marked }) => marked)).size > 1);
+	if (isWhole && first.conductor.sort === "jumper" && usual !== undefined)
+		return `Use a ${usual} wire in place of ${first.conductor.name}.`;
 	if (half !== undefined) return `Mark ${half.conductor.name} in one colour at both ends, or at none.`;
 	if (!canBeMarked && isWhole && first.conductor.role === first.carries && usual !== undefined)
 		return `Use a cable in which the ${first.carries} is ${usual} in place of ${first.conductor.cable ?? first.conductor.name}.`;

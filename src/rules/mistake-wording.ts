@@ -46,7 +46,8 @@ export function tellRoot({ circuit, landings }: Analysis, root: Root): string {
 		if (circuit.conductors[conductor]?.sort === "jumper") return `the jumper ${name}`;
 		return `${name}${index === 0 ? " is" : ""} ${tellLanded(circuit, point, landings.sortAt(point))}`;
 	});
-	return listNames(told);
+	// Both ends of a jumper may be misplaced: it is one thing.
+	return listNames([...new Set(told)]);
 }
 
 /** A conductor by its name; a pigtail, which nobody writes, by the terminal that it serves. */
@@ -164,8 +165,10 @@ function tellCure(analysis: Analysis, { halves, enclosure, end }: Root): string 
 		const conductor = end === undefined ? undefined : circuit.conductors[end.conductor];
 		return `Look at ${conductor?.name ?? "the wiring"} in ${enclosure} and land it where it belongs.`;
 	}
-	if (circuit.conductors[first.conductor]?.sort === "jumper")
-		return `Take ${nameOf(first)} out of ${enclosure}: nothing may join ${first.carries} and ${first.lands} there.`;
+	if (circuit.conductors[first.conductor]?.sort === "jumper") {
+		const other = second?.conductor === first.conductor ? second.lands : first.carries;
+		return `Take ${nameOf(first)} out of ${enclosure}: nothing may join ${other} and ${first.lands} there.`;
+	}
 	// To exchange two ends there could join both wires of the loop, and the switch would be shorted.
 	const loop = halves.some(({ carries, lands }) => carries === "ground" || lands === "ground")
 		? undefined

@@ -5,6 +5,8 @@ import { nearDirect } from "./near-direct.ts";
 import { nearLoads } from "./near-loads.ts";
 import { nearPolarity } from "./near-polarity.ts";
 import { nearSupplies } from "./near-supplies.ts";
+import { slipsDirect } from "./slips-direct.ts";
+import { slipsMains } from "./slips-mains.ts";
 import { toldDirect } from "./told-direct.ts";
 import { toldLoads } from "./told-loads.ts";
 import { toldMains } from "./told-mains.ts";
@@ -21,6 +23,8 @@ const tables = [
 	nearPolarity,
 	nearSupplies,
 	nearLoads,
+	slipsMains,
+	slipsDirect,
 	nearDirect,
 ];
 

@@ -1,0 +1,490 @@
+// Plans of the mains side with a slip or two in the wiring, told in full: what one slip does to how another is told.
+import { supply } from "./beginnings.ts";
+import type { MoreCases } from "./variation.ts";
+
+export const slipsMains: readonly MoreCases[] = [
+	{
+		code: "colour-misleading",
+		fires: [
+			`plan "x"
+  rules building
+generator g 100 A, bonds neutral to frame
+panel P lugs only from g by 2-2, 3 m
+at P
+  link P.ground.5, P.ground.8 by 12 AWG red
+`,
+			`${supply}circuit bunks from LC breaker 15 A by cord 14-3
+  14 ft to b1: receptacle
+at LC
+  link LC.ground.13, LC.ground.4 by 12 AWG white
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "conductors-too-few",
+		fires: [
+			`${supply}circuit bunks from LC breaker 20 A by 12-2
+  7 ft to s1: switch
+  6 ft to r1: receptacle split
+  1 ft to minus: bus 250 A
+`,
+		],
+		silent: [
+			`${supply}circuit lights from LC breaker 15 A by single 14 AWG black
+  8 ft to l1: light 9 W
+feed back from LC.neutral by single 14 AWG white
+  8 ft to l1
+bond shell from LC.ground by single 14 AWG green
+  8 ft to l1
+at l1
+  join back-1.white, shell-1.green
+`,
+			`generator g 200 A 120 V, bonds neutral to frame
+panel P main 200 A from g by 2-2, 3 m
+circuit pump from P breaker 30 A by single 2/0 black
+  8 ft to p1: pump
+feed back from P.neutral by single 2/0 white
+  8 ft to p1
+bond shell from P.ground by single 12 AWG green
+  8 ft to p1
+at p1
+  back-1.white on p1.hot
+  pump-1.black on p1.hot
+`,
+		],
+	},
+	{
+		code: "earth-fault-unopened",
+		fires: [
+			`plan "Hut"
+  region iec
+  rules building
+inlet supply 16 A 230 V TT
+panel DB main 16 A two-pole from supply by 3G2.5, 8 m
+circuit lights from DB breaker 6 A by 3G1.5
+  20 m to l1: light 9 W
+at l1
+  lights-1.blue capped
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "end-loose",
+		fires: [
+			`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to g1: gfci
+  3 ft to b1: receptacle
+at g1
+  a-2.white loose
+at LC
+  LC-1.black loose
+`,
+			`${supply}circuit lights from LC breaker 15 A by 14-2
+  9 ft to b1: receptacle
+  9 ft to s1: splice lever, ports 3
+  9 ft to l1: light 9 W
+  from s1
+   6 ft to l2: light 9 W
+at s1
+  lights-3.black loose
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "ground-broken",
+		fires: [
+			`${supply}circuit bunks from LC breaker 20 A by 12-2
+  30 ft to b1: receptacle
+  9 ft to b2: receptacle
+at b1
+  join bunks-1.black, bunks-2.black
+at LC
+  bunks-1.bare on LC.neutral.5
+  LC-1.bare on LC.neutral.8
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "ground-fault-missing",
+		fires: [
+			`plan "p"
+  region iec
+  rules camper
+inlet shore 16 A 230 V
+panel DB main 16 A rcbo 30 mA selective from shore by 3G2.5, 4 m
+circuit a from DB breaker 10 A two-pole by 3G1.5
+  3 m to a1: socket
+at DB
+  link DB.ground.4, DB.main.line.neutral by 12 AWG red
+at a1
+  link a1.hot, a1.neutral by 12 AWG bare
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "ground-through-device",
+		fires: [
+			`${supply}circuit one from LC breaker 30 A by 12-2
+  9 ft to b1: receptacle
+  6 ft to b2: receptacle
+  6 ft to b3: receptacle
+at b1
+  one-1.bare on b1.ground
+  one-2.black on b1.neutral
+at b2
+  link b2.ground, b2.neutral by 12 AWG black
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "ground-undersized",
+		fires: [
+			`inlet shore 30 A 120 V
+panel LC main 30 A two-pole from shore by 10-2, 12 ft
+circuit heat from LC breaker 15 A by 14-2
+  8 ft to h1: heater 1500 W continuous
+at LC
+  link LC.neutral.8, LC.ground.2 by 12 AWG bare
+  LC-1.bare on LC.neutral.6
+`,
+			`inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to inv.in
+panel LC main 30 A from inv.out by 10-2, 6 ft
+circuit one from LC breaker 20 A by 12-2
+  9 ft to b1: receptacle
+at inv
+  link inv.lug, inv.out.ground by 12 AWG green
+  supply-1.black on inv.in.neutral
+  supply-1.white on inv.in.hot
+at LC
+  one-1.white on LC.ground.1
+`,
+		],
+		silent: [
+			`${supply}circuit one from LC breaker 15 A by 14-2
+  9 ft to l1: light 9 W
+  6 ft loop, white marked black at both ends to s1: switch
+at shore
+  LC-1.bare on shore.ground
+  LC-1.white on shore.hot
+at l1
+  link l1.ground, l1.hot by 12 AWG bare
+`,
+		],
+	},
+	{
+		code: "inlet-live",
+		fires: [
+			`inlet shore 30 A 120 V
+generator gen 30 A 120 V, bonds neutral to frame
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit back from LC breaker 30 A held down by 10-2
+  6 ft to gen
+circuit one from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at gen
+  back-1.bare on gen.hot
+  back-1.white on gen.hot
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "load-voltage-wrong",
+		fires: [],
+		silent: [
+			`inlet shore 30 A 120 V
+panel LC main 30 A bonded from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: fan 30 W
+at shore
+  LC-1.white on shore.hot
+  LC-1.black on shore.hot
+`,
+		],
+	},
+	{
+		code: "main-bypassed",
+		fires: [
+			`${supply}  slot 2: breaker 30 A
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at LC
+  link LC.main.stab, LC.neutral.3 by 12 AWG green
+  LC-1.black on LC.2.load
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "neutral-borrowed",
+		fires: [
+			`${supply}circuit one from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at b1
+  link b1.neutral, b1.ground by 12 AWG bare
+at LC
+  join one-1.white, LC-1.white
+`,
+			`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to j1: switch
+  3 ft to b1: receptacle
+circuit c from LC breaker 20 A by 12-2
+  9 ft to j1
+  from j1
+   3 ft to c1: receptacle
+at j1
+  a-2.white loose
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "neutral-ground-exchanged",
+		fires: [
+			`${supply}circuit one from LC breaker 15 A by 14-2
+  20 ft to h1: heater 900 W
+at LC
+  one-1.white on LC.ground.13
+  one-1.bare on LC.main.line
+`,
+			`${supply}circuit one from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at b1
+  join one-1.white, one-1.bare
+at LC
+  LC-1.white on LC.ground.5
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "neutral-not-isolated",
+		fires: [
+			`inlet shore 30 A 120 V
+inverter inv 2000 W 12 V / 120 V, bonds neutral when inverting
+panel LC main 30 A from shore by 10-2, 12 ft
+feed backup from inv by 10-2
+  5 ft to LC
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+mode both: shore, inv
+at shore
+  link shore.neutral, shore.ground by 12 AWG black
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "polarity-reversed",
+		fires: [
+			`inlet pole 50 A, 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at pole
+  LC-1.black on pole.neutral
+  LC-1.red on pole.ground
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "poles-joined",
+		fires: [
+			`${supply}circuit bunks from LC breaker 20 A by 12-2
+  15 ft to b1: receptacle
+at b1
+  link b1.neutral, b1.ground by 12 AWG bare
+at LC
+  join LC-1.bare, LC-1.black
+`,
+			`${supply}circuit bunks from LC fuse 20 A by 12-2
+  14 ft to b1: receptacle
+at LC
+  LC-1.bare capped
+  bunks-1.black on LC.1.load
+at shore
+  link shore.hot, shore.neutral by 12 AWG bare
+`,
+			`${supply}circuit one from LC breaker 15 A by 14-2
+  9 ft to l1: light 9 W
+  6 ft loop, white marked black at both ends to s1: switch
+at l1
+  one-2.black on l1.ground
+  one-1.black on l1.ground
+  one-2.white loose
+`,
+			`generator g 200 A 120 V, bonds neutral to frame
+panel P main 200 A from g by 2-2, 3 m
+circuit pump from P breaker 200 A by single 2/0 black
+  8 ft to p1: pump
+feed back from P.neutral by single 2/0 white
+  8 ft to p1
+bond shell from P.ground by single 8 AWG green
+  8 ft to p1
+at p1
+  shell-1.green on p1.hot
+  back-1.white on p1.hot
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "protection-missing",
+		fires: [
+			`generator g 200 A 120 V, bonds neutral to frame
+panel P main 200 A from g by 2-2, 3 m
+circuit pump from P breaker 60 A by single 2/0 black
+  8 ft to p1: pump
+feed back from P.neutral by single 2/0 white
+  14 ft to b1: receptacle
+  8 ft to p1
+bond shell from P.ground by single 10 AWG green
+  8 ft to p1
+at g
+  P-1.white on g.hot
+  P-1.black on g.hot
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "protection-out-of-order",
+		fires: [
+			`inlet shore 30 A 120 V
+panel LC main 35 A two-pole from shore by 10-2, 12 ft
+circuit bunks from LC breaker 30 A by 14-2
+  8 ft to b1: receptacle
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "protection-too-large",
+		fires: [
+			`inlet pole 50 A 120/240 V
+generator gen 50 A 120/240 V, bonds neutral to frame
+transfer-switch TS 50 A 120/240 V two-pole
+feed line from pole by 6-3
+  12 ft to TS.1
+feed backup from gen by 6-3
+  8 ft to TS.2
+panel LC legs 2, main 50 A from TS by 6-3, 6 ft
+circuit heat from LC breaker two-pole 20 A by 12-3
+  14 ft to k1: receptacle split
+at gen
+  backup-1.red on gen.neutral
+  backup-1.white on gen.hot
+at TS
+  link TS.2.neutral, TS.out.hot2 by 12 AWG green
+`,
+			`plan "p"
+  region iec
+  rules building
+inlet pole 63 A 240 V
+panel P main 63 A rcd 30 mA from pole by 3G16, 4 m
+circuit one from P breaker 32 A by 3G4
+  16 m to h1: load 6000 W 240 V
+`,
+			`plan "x"
+  rules building
+generator g 80 A, bonds neutral to frame
+panel P lugs only from g by 6-2 75 C, 3 m
+at P
+  P-1.black capped
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "receptacle-rating-wrong",
+		fires: [
+			`plan "p"
+  rules building
+inlet dock 30 A 120 V
+panel AC main 30 A from dock by triplex 10 AWG, 4 m
+circuit port from AC ground-fault-breaker 15 A by triplex 14 AWG
+  2 m to p1: receptacle
+at dock
+  AC-1.white on dock.hot
+  AC-1.green on dock.neutral
+at AC
+  link AC.1.load.neutral, AC.ground.13 by 12 AWG red
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "switch-in-neutral",
+		fires: [
+			`inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 12-2
+  12 ft to inv.in
+panel LC main 20 A from inv.out by 10-2, 6 ft
+circuit bunks from LC fuse 20 A by 12-2
+  14 ft to b1: receptacle
+at inv
+  LC-1.black on inv.out.neutral
+  LC-1.white on inv.out.hot
+`,
+		],
+		silent: [
+			`plan "p"
+inlet dock 30 A 120 V
+panel AC main 30 A from dock by triplex 10 AWG, 4 m
+circuit port from AC ground-fault-breaker 15 A by triplex 14 AWG
+  2 m to p1: receptacle
+at dock
+  AC-1.black capped
+`,
+		],
+	},
+	{
+		code: "switch-without-effect",
+		fires: [
+			`${supply}circuit lights from LC breaker 15 A by 14-2
+  7 ft to s1: switch
+  9 ft to l1: light 9 W
+at s1
+  lights-1.black on s1.load
+  lights-1.white on s1.ground
+`,
+		],
+		silent: [],
+	},
+	{
+		code: "terminal-metal-wrong",
+		fires: [],
+		silent: [
+			`plan
+inlet pole 60 A 120/240 V
+panel LC lugs only, legs 2 largest 2/0 from pole by 2-3 aluminium 75 C, 12 ft
+at LC
+  LC-1.red loose
+`,
+		],
+	},
+	{
+		code: "terminal-overfilled",
+		fires: [
+			`inlet shore 30 A 120 V
+panel LC main 30 A two-pole from shore by 10-2, 12 ft
+circuit bunks from LC breaker 30 A by 10-2
+  8 ft to b1: receptacle
+at b1
+  link b1.ground, b1.neutral by 12 AWG white
+`,
+		],
+		silent: [],
+	},
+];
