@@ -7,6 +7,7 @@ import { nearPolarity } from "./near-polarity.ts";
 import { nearSupplies } from "./near-supplies.ts";
 import { slipsDirect } from "./slips-direct.ts";
 import { slipsMains } from "./slips-mains.ts";
+import { slipsPolarity } from "./slips-polarity.ts";
 import { toldDirect } from "./told-direct.ts";
 import { toldLoads } from "./told-loads.ts";
 import { toldMains } from "./told-mains.ts";
@@ -24,6 +25,7 @@ const tables = [
 	nearSupplies,
 	nearLoads,
 	slipsMains,
+	slipsPolarity,
 	slipsDirect,
 	nearDirect,
 ];

@@ -51,8 +51,8 @@ const protection: readonly Limit[] = [
 		code: "protection-too-large",
 		what: "16 AWG on a battery",
 		plan: lead("12.8 V", "{}").replace("12 AWG", "16 AWG"),
-		fits: "15 A",
-		exceeds: "20 A",
+		fits: "25 A",
+		exceeds: "30 A",
 	},
 	{
 		code: "main-too-large",
