@@ -25,7 +25,14 @@ export interface Box {
 
 /** The box around everything in `groups`; an empty one at the origin when there is nothing. */
 export function boundsOf(groups: readonly Group[]): Box {
-	return joinBoxes(groups.flatMap((group) => marksInPlace(group).map(boundsOfMark)));
+	return joinBoxes(groups.flatMap((group) => group.marks.map((mark) => boxInPlace(boundsOfMark(mark), group))));
+}
+
+/** A box in a group's own units, where it stands on the sheet. */
+export function boxInPlace(box: Box, { at }: Group): Box {
+	if (at === undefined) return box;
+	const { x, y, scale } = at;
+	return { x: box.x * scale + x, y: box.y * scale + y, width: box.width * scale, height: box.height * scale };
 }
 
 /** The box a mark paints in, half its stroke included. */
@@ -49,16 +56,31 @@ export function boundsOfMark(mark: Mark): Box {
 	}
 }
 
-/** The box around points. */
+/** The box around points; an empty one at the origin when there are none. */
 export function boundsOfPoints(points: readonly XY[]): Box {
-	return joinBoxes(points.map((point) => ({ x: point.x, y: point.y, width: 0, height: 0 })));
+	const first = points[0];
+	if (first === undefined) return { x: 0, y: 0, width: 0, height: 0 };
+	let left = first.x;
+	let top = first.y;
+	let right = left;
+	let bottom = top;
+	for (const { x, y } of points) {
+		left = Math.min(left, x);
+		top = Math.min(top, y);
+		right = Math.max(right, x);
+		bottom = Math.max(bottom, y);
+	}
+	return { x: left, y: top, width: right - left, height: bottom - top };
 }
 
 /** The box around boxes. */
 export function joinBoxes(boxes: readonly Box[]): Box {
 	const first = boxes[0];
 	if (first === undefined) return { x: 0, y: 0, width: 0, height: 0 };
-	let [left, top, right, bottom] = [first.x, first.y, first.x + first.width, first.y + first.height];
+	let left = first.x;
+	let top = first.y;
+	let right = left + first.width;
+	let bottom = top + first.height;
 	for (const box of boxes) {
 		left = Math.min(left, box.x);
 		top = Math.min(top, box.y);

@@ -1,5 +1,5 @@
 // What of a sheet is taken and what is free, on a grid of small squares: for finding room, and for measuring emptiness.
-import { type Box, boundsOfMark, boundsOfPoints, growBox, marksInPlace } from "./bounds.ts";
+import { type Box, boundsOfMark } from "./bounds.ts";
 import type { Group, Mark, Placement } from "./scene.ts";
 
 /** A grid over part of a sheet, of squares with sides of `cell` units; the last of a row or column may reach over the edge. */
@@ -172,18 +172,29 @@ export const coarseCell = 20;
 /** The boxes that a mark's ink lies in: one a segment for what is drawn as a line. */
 export function inkBoxes(mark: Mark): Box[] {
 	if (mark.kind !== "line" && mark.kind !== "wire" && mark.kind !== "jacket") return [boundsOfMark(mark)];
-	const width = mark.kind === "line" ? mark.strokeWidth : mark.width;
-	return mark.points.slice(1).map((point, index) => {
-		const before = mark.points[index];
-		return growBox(boundsOfPoints(before === undefined ? [point] : [before, point]), width / 2);
-	});
+	const reach = (mark.kind === "line" ? mark.strokeWidth : mark.width) / 2;
+	const [first] = mark.points;
+	if (first === undefined) return [];
+	const boxes: Box[] = [];
+	let before = first;
+	for (const point of mark.points) {
+		if (point === first) continue;
+		boxes.push({
+			x: Math.min(before.x, point.x) - reach,
+			y: Math.min(before.y, point.y) - reach,
+			width: Math.abs(before.x - point.x) + 2 * reach,
+			height: Math.abs(before.y - point.y) + 2 * reach,
+		});
+		before = point;
+	}
+	return boxes;
 }
 
 /** The largest rectangle of `area` in which nothing of `groups` is drawn. */
 export function largestEmpty(groups: readonly Group[], area: Box): Box {
 	const occupancy = new Occupancy(area, fineCell);
 	for (const group of groups)
-		for (const mark of marksInPlace(group)) for (const box of inkBoxes(mark)) occupancy.take(box);
+		for (const mark of group.marks) for (const box of inkBoxes(mark)) occupancy.take(box, 0, group.at);
 	return occupancy.largestFree();
 }
 
@@ -191,7 +202,7 @@ export function largestEmpty(groups: readonly Group[], area: Box): Box {
 export function emptyShare(groups: readonly Group[], area: Box): number {
 	const occupancy = new Occupancy(area, fineCell);
 	for (const group of groups)
-		for (const mark of marksInPlace(group)) for (const box of inkBoxes(mark)) occupancy.take(box, air);
+		for (const mark of group.marks) for (const box of inkBoxes(mark)) occupancy.take(box, air, group.at);
 	return occupancy.freeShare();
 }
 

@@ -1,5 +1,5 @@
 // A drawing and its furniture as a finished sheet: paper chosen, drawing moved into place, lists where they leave the least empty.
-import { type Box, boundsOf, growBox, joinBoxes, marksInPlace, placeGroup } from "../bounds.ts";
+import { type Box, boundsOf, boundsOfMark, boxHolds, boxInPlace, growBox, joinBoxes, placeGroup } from "../bounds.ts";
 import { air, coarseCell, fineCell, inkBoxes, Occupancy } from "../occupancy.ts";
 import type { Group, Sheet } from "../scene.ts";
 import { textWidth, wrapText } from "../text-metrics.ts";
@@ -33,20 +33,12 @@ export function composeSheet(content: SheetContent): Sheet {
 
 /** The boxes of a group's ink; what stands in an enclosure is covered by it, glands and badges on its edge too; words beside it are not. */
 function inkOf(group: Group): Box[] {
-	const enclosure = group.marks.find((mark) => mark.kind === "rectangle" && mark.as === "enclosure");
-	if (enclosure === undefined) return marksInPlace(group).flatMap(inkBoxes);
-	const covered = growBox(boundsOf([{ ...group, marks: [enclosure] }]), edge);
-	const words = marksInPlace(group).filter(({ kind }) => kind === "text");
-	return [covered, ...words.flatMap(inkBoxes).filter((box) => !isWithin(box, covered))];
-}
-
-function isWithin(inner: Box, outer: Box): boolean {
-	return (
-		inner.x >= outer.x &&
-		inner.y >= outer.y &&
-		inner.x + inner.width <= outer.x + outer.width &&
-		inner.y + inner.height <= outer.y + outer.height
-	);
+	const { marks } = group;
+	const enclosure = marks.find((mark) => mark.kind === "rectangle" && mark.as === "enclosure");
+	if (enclosure === undefined) return marks.flatMap(inkBoxes).map((box) => boxInPlace(box, group));
+	const covered = growBox(boxInPlace(boundsOfMark(enclosure), group), edge);
+	const words = marks.flatMap((mark) => (mark.kind === "text" ? boxInPlace(boundsOfMark(mark), group) : []));
+	return [covered, ...words.filter((box) => !boxHolds(covered, box))];
 }
 
 /** How far glands and badges reach over the edge of an enclosure. */

@@ -45,26 +45,29 @@ export class TakenBoxes {
 	}
 
 	private takeStretches(points: readonly XY[], reach: number): void {
-		for (const [index, end] of points.entries()) {
-			const start = points[index - 1];
-			if (start === undefined) continue;
-			// A slanted stretch is taken in pieces, for the box around all of it would take too much.
-			const pieces = start.x !== end.x && start.y !== end.y ? 4 : 1;
-			for (let piece = 0; piece < pieces; piece++) {
-				const [a, b] = [along(start, end, piece / pieces), along(start, end, (piece + 1) / pieces)];
-				this.take({
-					x: Math.min(a.x, b.x) - reach,
-					y: Math.min(a.y, b.y) - reach,
-					width: Math.abs(a.x - b.x) + 2 * reach,
-					height: Math.abs(a.y - b.y) + 2 * reach,
-				});
-			}
+		let before: XY | undefined;
+		for (const point of points) {
+			if (before !== undefined) this.takeStretch(before, point, reach);
+			before = point;
 		}
 	}
-}
 
-function along(start: XY, end: XY, share: number): XY {
-	return { x: start.x + (end.x - start.x) * share, y: start.y + (end.y - start.y) * share };
+	/** A slanted stretch is taken in pieces, for the box around all of it would take too much. */
+	private takeStretch(start: XY, end: XY, reach: number): void {
+		const pieces = start.x !== end.x && start.y !== end.y ? 4 : 1;
+		const width = (end.x - start.x) / pieces;
+		const height = (end.y - start.y) / pieces;
+		for (let piece = 0; piece < pieces; piece++) {
+			const x = start.x + piece * width;
+			const y = start.y + piece * height;
+			this.take({
+				x: Math.min(x, x + width) - reach,
+				y: Math.min(y, y + height) - reach,
+				width: Math.abs(width) + 2 * reach,
+				height: Math.abs(height) + 2 * reach,
+			});
+		}
+	}
 }
 
 /** Free room between a wire's colour and a label: its casing and a hair. */
