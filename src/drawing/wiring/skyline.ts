@@ -10,7 +10,7 @@ export interface Tract {
 
 /** Steps from left to right, each with the lowest point of what stands there. */
 export class Skyline {
-	private steps: { from: number; to: number; bottom: number }[] = [];
+	private readonly steps: Step[] = [];
 
 	/** Adds what has been placed, `du` further along and `dy` further down. */
 	add(tracts: readonly Tract[], du: number, dy: number): void {
@@ -35,28 +35,30 @@ export class Skyline {
 	}
 
 	private addStep(from: number, to: number, bottom: number): void {
-		const before: typeof this.steps = [];
-		const after: typeof this.steps = [];
-		const under: typeof this.steps = [];
-		for (const step of this.steps) {
-			if (step.to <= from) before.push(step);
-			else if (step.from >= to) after.push(step);
-			else under.push(step);
-		}
-		const middle: typeof this.steps = [];
+		const { steps } = this;
+		let first = 0;
+		while (first < steps.length && (steps[first]?.to ?? to) <= from) first++;
+		const renewed: Step[] = [];
 		let at = from;
-		for (const step of under) {
-			if (step.from < from) before.push({ ...step, to: from });
+		let behind = first;
+		for (let step = steps[behind]; step !== undefined && step.from < to; step = steps[++behind]) {
+			if (step.from < from) renewed.push({ from: step.from, to: from, bottom: step.bottom });
 			const start = Math.max(step.from, from);
-			if (start > at) middle.push({ from: at, to: start, bottom });
+			if (start > at) renewed.push({ from: at, to: start, bottom });
 			const end = Math.min(step.to, to);
-			middle.push({ from: start, to: end, bottom: Math.max(step.bottom, bottom) });
+			renewed.push({ from: start, to: end, bottom: Math.max(step.bottom, bottom) });
 			at = end;
-			if (step.to > to) after.unshift({ ...step, from: to });
+			if (step.to > to) renewed.push({ from: to, to: step.to, bottom: step.bottom });
 		}
-		if (at < to) middle.push({ from: at, to, bottom });
-		this.steps = [...before, ...middle, ...after];
+		if (at < to) renewed.push({ from: at, to, bottom });
+		steps.splice(first, behind - first, ...renewed);
 	}
+}
+
+interface Step {
+	readonly from: number;
+	readonly to: number;
+	readonly bottom: number;
 }
 
 /** The tracts of a long lane as one, for whose sake no time is lost. */

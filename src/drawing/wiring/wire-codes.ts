@@ -52,11 +52,13 @@ interface CodeToPlace {
 
 /** A code as near to the start of a way as there is room. */
 function codeAlong(points: readonly XY[], { text, name, clear, taken }: CodeToPlace): TextMark | undefined {
-	const shared = { kind: "text", text, size: type.letter, paint: "ink", of: name } as const;
-	const { y: rise, width, height } = textBox({ ...shared, x: 0, y: 0, anchor: "start" });
+	const codeAt = (x: number, y: number, anchor: "start" | "end"): TextMark => {
+		return { kind: "text", text, x, y, size: type.letter, anchor, paint: "ink", of: name };
+	};
+	const { y: rise, width, height } = textBox(codeAt(0, 0, "start"));
 	const fits = (x: number, y: number, anchor: "start" | "end"): TextMark | undefined => {
 		const box = { x: anchor === "start" ? x : x - width, y: y + rise, width, height };
-		return taken.isFree(box) ? { ...shared, x, y, anchor } : undefined;
+		return taken.isFree(box) ? codeAt(x, y, anchor) : undefined;
 	};
 	for (const [index, end] of points.entries()) {
 		const start = points[index - 1];
