@@ -1,6 +1,6 @@
 // Where neutral and ground are joined on purpose, for each neutral that a live source gives.
 import type { Link, Source } from "../circuit/circuit.ts";
-import type { Network } from "./network.ts";
+import type { Network, Reach } from "./network.ts";
 import type { PoleMap } from "./poles.ts";
 
 /** One neutral with its sources, and the bonds that join it to their ground. */
@@ -8,6 +8,8 @@ export interface NeutralIsland {
 	readonly sources: readonly Source[];
 	/** In the order of the circuit. */
 	readonly bonds: readonly Link[];
+	/** Bonds at far supplies that are off, joined all the same past what should part them: they count as long as the cord is in. */
+	readonly faraway: readonly Link[];
 	/** Joined to ground by a wire as well, which no bond is: then the bonds say nothing. */
 	readonly wired: boolean;
 }
@@ -18,6 +20,18 @@ export function traceBonds({ circuit, mode }: Network, poles: PoleMap): readonly
 		(link) => link.nature === "bond" && (link.modes === undefined || link.modes.has(mode.name)),
 	);
 	const live = circuit.sources.filter((source) => mode.live.includes(source.name));
+	const off = new Set(
+		circuit.sources.flatMap(({ name, part, bonding }) =>
+			bonding === "supply" && !mode.live.includes(name) ? [part] : [],
+		),
+	);
+	const isOff = ({ part, modes }: Link): boolean => off.has(part) && modes?.has(mode.name) === false;
+	// A machine that leads the neutral on for good is made so.
+	const machines = new Set(circuit.sources.map(({ part }) => part));
+	const isPast = (reach: Reach, { between }: Link): boolean =>
+		between.every((point) =>
+			reach.edgesTo(point).every(({ by }) => by.kind === "conductor" || !machines.has(by.link.part)),
+		);
 	const islands: NeutralIsland[] = [];
 	const taken = new Set<string>();
 	for (const source of live) {
@@ -35,6 +49,9 @@ export function traceBonds({ circuit, mode }: Network, poles: PoleMap): readonly
 		islands.push({
 			sources,
 			bonds: bonds.filter(joins),
+			faraway: circuit.links.filter(
+				(link) => link.nature === "bond" && isOff(link) && joins(link) && isPast(reach, link),
+			),
 			wired: sources.some((other) => other.ground !== undefined && reach.has(other.ground)),
 		});
 	}

@@ -1,7 +1,7 @@
 // Loads whose way back does not belong to their hot, with the landing at which the two part.
 import { certain } from "../base/certain.ts";
 import { groupBy } from "../base/group.ts";
-import type { Circuit, GroundFaultDevice, Protection } from "../circuit/circuit.ts";
+import type { Circuit, GroundFaultDevice } from "../circuit/circuit.ts";
 import type { Coverage } from "./coverage.ts";
 import { type Feeder, feederOfCircuit } from "./feeders.ts";
 import { bothEnds } from "./landings.ts";
@@ -83,29 +83,36 @@ function devicesOfCables(circuit: Circuit, feeders: ReadonlyMap<number, Feeder>,
 		for (const { point } of ends) {
 			const feeder = point === undefined ? undefined : feeders.get(point);
 			if (feeder === undefined) continue;
-			found.set(cable, (found.get(cable) ?? new Set()).add(nameDevice(feederOfCircuit(feeder).protection)));
+			found.set(cable, (found.get(cable) ?? new Set()).add(nameDevice(feederOfCircuit(feeder))));
 		}
 	}
 	return found;
 }
 
-/** A device by its part, several whose handles are tied by the first of them; what nothing protects by an empty name. */
-type NameDevice = (protection: Protection | undefined) => string;
+/**
+ * What opens a hot, by its part: several whose handles are tied by the first of them, poles of one part that do not open together by
+ * their terminals; what nothing protects by an empty name.
+ */
+type NameDevice = (feeder: Feeder | undefined) => string;
 
-function deviceNames({ links }: Circuit): NameDevice {
-	const firsts = new Map<string, string>();
-	for (const { contact, part } of links)
-		if (contact !== undefined && !firsts.has(contact.group)) firsts.set(contact.group, part);
-	return (protection) => {
-		const group = links[protection?.links[0] ?? -1]?.contact?.group;
-		return (group === undefined ? undefined : firsts.get(group)) ?? protection?.part ?? "";
+function deviceNames({ links, points }: Circuit): NameDevice {
+	const names = new Map<string, string>();
+	const named = new Set<string>();
+	for (const { contact, part, between } of links) {
+		if (contact === undefined || names.has(contact.group)) continue;
+		names.set(contact.group, named.has(part) ? (points[between[1]]?.name ?? part) : part);
+		named.add(part);
+	}
+	return (feeder) => {
+		const group = links[feeder?.contact ?? -1]?.contact?.group;
+		return (group === undefined ? undefined : names.get(group)) ?? feeder?.protection?.part ?? "";
 	};
 }
 
 function judgeReturn(circuit: Circuit, shared: Return, devicesOf: CableDevices, nameDevice: NameDevice): Borrowing[] {
 	const loads = shared.loads.filter(({ feeder }) => feeder !== undefined);
 	if (loads.length === 0) return [];
-	const ownOf = ({ feeder }: ReturningLoad): string => nameDevice(feeder?.protection);
+	const ownOf = ({ feeder }: ReturningLoad): string => nameDevice(feeder);
 	const devices = [...groupBy(loads, ownOf).keys()];
 	const home = shared.home.flatMap((index) => [...(devicesOfConductor(circuit, index, devicesOf) ?? [])]);
 	// The neutral is that of the circuit whose cable takes it home; where several do, that of the first.
@@ -176,8 +183,18 @@ function findPastDevices(circuit: Circuit, { returns, coverage, crossings }: Way
 		.flatMap(({ loads }) => loads)
 		.flatMap((load) => {
 			const [hot, neutral] = [coverage.deviceAt(load.hot), coverage.deviceAt(load.neutral)];
-			if (load.feeder === undefined || hot === undefined || neutral === undefined || hot === neutral) return [];
-			return [{ load, hot: hot ?? undefined, neutral: neutral ?? undefined }];
+			if (load.feeder === undefined || hot === undefined || neutral === undefined) return [];
+			if (hot !== neutral) return [{ load, hot: hot ?? undefined, neutral: neutral ?? undefined }];
+			// Through the same device last, and yet past one that stands further ahead.
+			const [out, back] = [coverage.devicesBefore(load.hot), coverage.devicesBefore(load.neutral)];
+			if (out.length === back.length) return [];
+			return [
+				{
+					load,
+					hot: out.find((device) => !back.includes(device)),
+					neutral: back.find((device) => !out.includes(device)),
+				},
+			];
 		});
 	const groups = groupBy(found, ({ hot, neutral }) => [hot?.part ?? "", neutral?.part ?? ""].toSorted().join(" "));
 	return [...groups.values()].map((group): Borrowing => {

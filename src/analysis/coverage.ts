@@ -13,6 +13,8 @@ export interface Coverage {
 	readonly fed: readonly { readonly device: GroundFaultDevice; readonly hot: FedSide; readonly neutral: FedSide }[];
 	/** The device a point's current passes last, the right way round; null where it passes none; undefined for a dead point. */
 	deviceAt(point: number): GroundFaultDevice | null | undefined;
+	/** All devices a point's current passes the right way round, the last first. */
+	devicesBefore(point: number): readonly GroundFaultDevice[];
 	/** The last device a point's current passes the wrong way round; undefined where there is none. */
 	reversedBefore(point: number): GroundFaultDevice | undefined;
 	/** Whether every way from any pole to a point leads through devices that trip at once, at no more than so many milliamperes. */
@@ -39,7 +41,7 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 		for (const point of pole.points) {
 			const set = sets.find(point);
 			if (passed.has(set)) continue;
-			passed.set(set, { depth: 0, last: null, reversed: undefined });
+			passed.set(set, { depth: 0, last: null, reversed: undefined, before: undefined });
 			queue.push(set);
 		}
 	for (const set of queue) {
@@ -48,7 +50,10 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 		for (const { device, from, to } of ways.get(set) ?? []) {
 			if (passed.has(to)) continue;
 			const depth = here.depth + 1;
-			passed.set(to, from === "line" ? { ...here, depth, last: device } : { ...here, depth, reversed: device });
+			passed.set(
+				to,
+				from === "line" ? { ...here, depth, last: device, before: here } : { ...here, depth, reversed: device },
+			);
 			queue.push(to);
 		}
 	}
@@ -68,6 +73,12 @@ export function traceCoverage(network: Network, poles: PoleMap): Coverage {
 	return {
 		fed,
 		deviceAt: (point) => passed.get(sets.find(point))?.last,
+		devicesBefore: (point) => {
+			const devices: GroundFaultDevice[] = [];
+			for (let here = passed.get(sets.find(point)); here !== undefined; here = here.before)
+				if (here.last !== null) devices.push(here.last);
+			return devices;
+		},
 		reversedBefore: (point) => passed.get(sets.find(point))?.reversed,
 		isCovered: (point, trip) => {
 			let reached = reachedWithout.get(trip);
@@ -102,6 +113,8 @@ interface Passed {
 	/** The last that is passed from line to load, and the last that is passed from load to line. */
 	readonly last: GroundFaultDevice | null;
 	readonly reversed: GroundFaultDevice | undefined;
+	/** What lay between before the last was passed the right way round. */
+	readonly before: Passed | undefined;
 }
 
 /** The poles that carry current when all is right. */

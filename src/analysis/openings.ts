@@ -1,4 +1,5 @@
 // Outlets and loads that one pole reaches and the other does not: where the missing way is lost.
+import type { Circuit, Link } from "../circuit/circuit.ts";
 import { type Break, findBreaks } from "./breaks.ts";
 import { joinWhere } from "./joined-sets.ts";
 import type { Landings } from "./landings.ts";
@@ -17,8 +18,13 @@ export function traceOpenings(network: Network, landings: Landings, poles: PoleM
 		// Between two hots, what has a neutral terminal besides asks for the neutral too.
 		else if (first) for (const point of idleNeutrals(network, poles, part, one, other)) victims.add(point);
 	}
-	if (victims.size === 0) return [];
-	for (const point of findPutOff(network, landings, victims)) victims.delete(point);
+	const inputs = new Set(halfFedInputs(network, poles));
+	if (victims.size + inputs.size === 0) return [];
+	for (const point of findPutOff(network, landings, victims, () => true)) victims.delete(point);
+	// That a machine does not take over what comes half is no reason why it comes half.
+	for (const point of findPutOff(network, landings, inputs, ({ part }) => !isCharger(network.circuit, part)))
+		inputs.delete(point);
+	for (const point of inputs) victims.add(point);
 	const openings = (["hot", "neutral"] as const satisfies readonly PoleSort[]).flatMap((sort) =>
 		findBreaks(network, landings, {
 			sort,
@@ -28,6 +34,23 @@ export function traceOpenings(network: Network, landings: Landings, poles: PoleM
 		}),
 	);
 	return openings.map((lost) => lackOfSecondHot(network, lost));
+}
+
+/** Of the input of an inverter-charger the one pole that another source does not reach, where it reaches the other: that source is lost to it. */
+function halfFedInputs({ circuit, mode }: Network, poles: PoleMap): readonly number[] {
+	const found: number[] = [];
+	for (const { part, sort, name } of circuit.sources) {
+		if (sort !== "inverter-charger" || mode.live.length < 2) continue;
+		const inputs = (circuit.partByName.get(part)?.points ?? []).filter((index) => {
+			const point = circuit.points[index];
+			return point?.kind === "terminal" && point.side === "line" && point.role !== "ground";
+		});
+		const isFed = (point: number): boolean =>
+			poles.poles.some((pole, at) => pole.source !== name && poles.reaches[at]?.has(point) === true);
+		const idle = inputs.filter((point) => !isFed(point) && poles.countAt(point) === 0);
+		if (idle.length < inputs.length) found.push(...idle);
+	}
+	return found;
 }
 
 /** Neutral terminals that nothing reaches, of a part with a load between two hots. */
@@ -44,12 +67,19 @@ function idleNeutrals(
 }
 
 /** Of loads without a hot those that are off in this mode on purpose: a transfer that stands elsewhere parts them from their supply. */
-function findPutOff(network: Network, landings: Landings, victims: ReadonlySet<number>): number[] {
+function findPutOff(
+	network: Network,
+	landings: Landings,
+	victims: ReadonlySet<number>,
+	counts: (link: Link) => boolean,
+): number[] {
 	const { circuit, mode } = network;
+	if (victims.size === 0) return [];
 	const parted = new Set<number>();
 	const joined = new Set<number>();
-	for (const { modes, nature, between } of circuit.links) {
-		if (modes === undefined || nature === "bond") continue;
+	for (const link of circuit.links) {
+		const { modes, nature, between } = link;
+		if (modes === undefined || nature === "bond" || !counts(link)) continue;
 		for (const point of between) (modes.has(mode.name) ? joined : parted).add(point);
 	}
 	for (const point of joined) parted.delete(point);
@@ -57,6 +87,10 @@ function findPutOff(network: Network, landings: Landings, victims: ReadonlySet<n
 	const islands = joinWhere(network, notABond);
 	const asleep = new Set([...parted].map((point) => islands.find(point)));
 	return [...victims].filter((point) => landings.sortAt(point) === "hot" && asleep.has(islands.find(point)));
+}
+
+function isCharger({ sources }: Circuit, name: string): boolean {
+	return sources.some(({ part, sort }) => part === name && sort === "inverter-charger");
 }
 
 /** An empty terminal for a second hot in a box into which no cable brings one: the cable is what lacks it. */

@@ -19,8 +19,8 @@ export type GroundFaultPlace =
 	| "boathouse"
 	| "engine-space"
 	| "everywhere";
-/** What is protected: a receptacle, a light, or the whole supply. */
-export type GroundFaultEquipment = "receptacle" | "light" | "supply";
+/** What is protected: a receptacle, a light, all that any source feeds, or all that shore does. */
+export type GroundFaultEquipment = "receptacle" | "light" | "supply" | "shore supply";
 
 /** One place that asks for protection. */
 export interface GroundFaultRow {
@@ -102,7 +102,7 @@ const rows: readonly Row[] = [
 		6,
 		{ source: "as in recreational vehicles", known: "common practice" },
 	],
-	["us", "boat", "supply", "everywhere", here, 30, { source: "ABYC E-11 shore-power inlet", known: "recalled" }],
+	["us", "boat", "shore supply", "everywhere", here, 30, { source: "ABYC E-11 shore-power inlet", known: "recalled" }],
 	["us", "manufactured home", "receptacle", "outdoor", here, 6, home],
 	["us", "manufactured home", "receptacle", "bathroom", here, 6, home],
 	["us", "manufactured home", "receptacle", "basin", sixFeet, 6, home],

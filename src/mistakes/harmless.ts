@@ -1,4 +1,5 @@
 // Why a mistake that no rule finds does no harm. Only what is proven here, beside the rules' silence, counts as harmless.
+import { analyse } from "../analysis/analysis.ts";
 import { sortOfRole } from "../analysis/poles.ts";
 import type { Circuit, Conductor, GroundFaultDevice, Part } from "../circuit/circuit.ts";
 import { deviceDistance } from "../handbook/dc-protection.ts";
@@ -18,7 +19,7 @@ export function findHarmless(before: Circuit, wrong: Circuit): string | undefine
 	if (isRewiredOnly(found)) return judgeWiring(before, wrong, found);
 	if (found.moved.length + found.added.length + found.removed.length + found.recoloured.length > 0) return undefined;
 	if (found.isResaid) return undefined;
-	if (found.plain.length > 0) return judgePlain(before, found.plain);
+	if (found.plain.length > 0) return judgePlain(before, wrong, found.plain);
 	if (found.isOther) return judgeProtection(before, wrong);
 	if (found.isRelinked) return judgeLegs(before, wrong);
 	if (found.faces.length > 0) return judgeFaces(wrong, found.faces);
@@ -95,21 +96,22 @@ function fitsCircuit(circuit: Circuit, { points, face: { rating, outlets = 0 } }
 	return row?.receptacles.includes(rating) === true;
 }
 
-/** Ground-fault protection that nobody asks for: as the plan tells of its places. */
-function judgePlain(before: Circuit, plain: readonly GroundFaultDevice[]): string | undefined {
-	if (before.plan.settings.rules === "boat") return undefined;
-	const isAsked = plain.some(({ part }) => {
-		const covered = [
-			part,
-			...servicesOf(before)
-				.loadsBehind(part)
-				.map((load) => load.part),
-		];
-		return covered.some((name) => {
+/** Ground-fault protection that nobody asks for, as the plan tells of its places, or that another device gives as well. */
+function judgePlain(before: Circuit, wrong: Circuit, plain: readonly GroundFaultDevice[]): string | undefined {
+	const behind = plain.map((device) => ({ device, loads: servicesOf(before).loadsBehind(device.part) }));
+	const { states } = analyse(wrong);
+	const isWatched = behind.every(({ device, loads }) =>
+		loads.every(({ between }) =>
+			states.every(({ coverage }) => between.every((point) => coverage.isCovered(point, device.trip))),
+		),
+	);
+	if (isWatched) return "another device opens at as little leakage for all that hangs behind it";
+	const isAsked = behind.some(({ device, loads }) =>
+		[device.part, ...loads.map((load) => load.part)].some((name) => {
 			const place = before.partByName.get(name)?.enclosure.place;
 			return place !== undefined && (place.basin !== undefined || [...place.traits].some((trait) => trait !== "dry"));
-		});
-	});
+		}),
+	);
 	return isAsked ? undefined : "nothing behind it stands where ground-fault protection is asked for";
 }
 

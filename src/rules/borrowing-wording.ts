@@ -48,6 +48,8 @@ export function tellBorrowing(
 			...(point === undefined ? [] : [point.name]),
 			...(conductor === undefined ? [] : [conductor.name]),
 			...parts,
+			...(borrowing.kind === "not-tied" ? borrowing.devices : []),
+			...(borrowing.kind === "one-leg" ? [borrowing.device] : []),
 		],
 		path: state.crossings.poles.reachOf(first.neutral, "neutral")?.pathTo(first.neutral) ?? [],
 		why: tellWhy(borrowing, names, legsOf(borrowing)),

@@ -6,7 +6,7 @@ import { findMissingLeg, findShortPanel } from "../analysis/missing-legs.ts";
 import { sortOfRole } from "../analysis/poles.ts";
 import { type Finding, finding, type Level } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
-import type { Conductor } from "../circuit/circuit.ts";
+import type { Circuit, Conductor } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
 import { cureBreak, keyBehindBreak, markBreak, pointAtVictims, tellBreak } from "./break-wording.ts";
 import { keyOfShortPanel } from "./leg-missing.ts";
@@ -14,6 +14,7 @@ import { keyOfLoad } from "./load-voltage-wrong.ts";
 import { dead, live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
+import { keyOfMixedIn } from "./systems-mixed.ts";
 
 export const endLoose: Rule = {
 	code: "end-loose",
@@ -91,7 +92,7 @@ function tellOpening(analysis: Analysis, state: ModeState, lost: Break): Finding
 	const { cause } = lost;
 	const end = "which" in cause ? circuit.conductors[cause.conductor] : undefined;
 	const isLive = end !== undefined && "which" in cause && cause.kind === "off" && isLiveLoose(state, end, cause.which);
-	const behind = keyBehindBreak(state, lost) ?? keyBehindLeg(analysis, lost);
+	const behind = keyBehindBreak(state, lost) ?? keyBehindLeg(analysis, lost) ?? keyBehindMixed(circuit, lost);
 	const level: Level = lost.sort === "neutral" || isLive ? "danger" : "error";
 	return finding({
 		code: endLoose.code,
@@ -113,6 +114,12 @@ function tellOpening(analysis: Analysis, state: ModeState, lost: Break): Finding
 		key: `${endLoose.code}@${lost.place}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
+}
+
+/** The key of the finding that what belongs on an empty terminal is on one of the direct-current side. */
+function keyBehindMixed(circuit: Circuit, { cause }: Break): string | undefined {
+	const box = cause.kind === "empty" ? circuit.points[cause.point]?.enclosure.name : undefined;
+	return box === undefined ? undefined : keyOfMixedIn(circuit, box);
 }
 
 /** The key of the finding on a second hot that no source has, where that is what is missing. */
@@ -177,10 +184,12 @@ function isLiveLoose(state: ModeState, conductor: Conductor, which: 0 | 1): bool
 	return poles.sortsAt(other).has("hot");
 }
 
-function tellWay({ poles, network: { circuit } }: ModeState, { victims }: Break): Finding["path"] {
+function tellWay({ poles, network: { circuit } }: ModeState, { victims, cause }: Break): Finding["path"] {
 	const [first] = victims;
 	const load = circuit.loads.find(({ between }) => first !== undefined && between.includes(first));
-	const fed = load?.between.find((point) => poles.countAt(point) > 0);
+	// An input has no other side that is fed: the way is that to the wire which does not reach it.
+	const off = cause.kind === "off" ? circuit.conductors[cause.conductor]?.ends[cause.which === 0 ? 1 : 0] : undefined;
+	const fed = load === undefined ? off?.point : load.between.find((point) => poles.countAt(point) > 0);
 	if (fed === undefined) return [];
 	return (poles.reachOf(fed, "hot") ?? poles.reachOf(fed, "neutral"))?.pathTo(fed) ?? [];
 }

@@ -215,36 +215,50 @@ function findCause(landings: Landings, { coverage, crossings }: ModeState, part:
 /** Rows for a whole supply: everything on it must be behind a device, told once for each source. */
 function checkSupply({ circuit, landings }: Analysis, state: ModeState): Finding[] {
 	const { region, rules } = circuit.plan.settings;
-	return groundFaultPlacesFor(region, rules, "supply").flatMap((row) => {
+	const rows = (["supply", "shore supply"] as const).flatMap((sort) => groundFaultPlacesFor(region, rules, sort));
+	return rows.flatMap((row) => {
 		const open = circuit.loads.flatMap((load) => {
 			if (isCovered(state, load, row)) return [];
-			const name = load.between.map((point) => state.feeders.get(point)).find((found) => found)?.pole.source;
+			const fed = load.between.find((point) => state.feeders.has(point)) ?? load.between[0];
+			const name = state.feeders.get(fed)?.pole.source;
 			const source = circuit.sources.find((candidate) => candidate.name === name);
 			const part = circuit.partByName.get(load.part);
-			return source === undefined || part === undefined
+			const isAsked = row.equipment === "supply" || source?.sort === "shore";
+			return source === undefined || part === undefined || !isAsked
 				? []
-				: [{ source, part, cause: findCause(landings, state, part, load) }];
+				: [{ source, part, fed, cause: findCause(landings, state, part, load) }];
 		});
 		return [...groupBy(open, ({ source, cause }) => `${source.name} ${cause ?? ""}`).values()].flatMap(
 			([first, ...others]) =>
-				first === undefined
-					? []
-					: [tellSupply(row, first.source, [first.part, ...others.map(({ part }) => part)], first.cause)],
+				first === undefined ? [] : [tellSupply(row, state, first, [first.part, ...others.map(({ part }) => part)])],
 		);
 	});
 }
 
-function tellSupply(row: Row, source: Source, parts: readonly Part[], behind: string | undefined): Finding {
+/** What nothing watches: its supply, a point of it that is live, and the fault behind it. */
+interface Unwatched {
+	readonly source: Source;
+	readonly fed: number;
+	readonly cause: string | undefined;
+}
+
+function tellSupply(
+	row: Row,
+	{ crossings }: ModeState,
+	{ source, fed, cause: behind }: Unwatched,
+	parts: readonly Part[],
+): Finding {
 	const names = [...new Set(parts.map((part) => part.name))];
 	return finding({
 		code: groundFaultMissing.code,
-		// What is only recalled does not decide that a plan is wrong.
-		level: row.provenance.known === "read" ? "error" : "note",
+		// What is only recalled does not make a plan fail, but is not passed over either.
+		level: row.provenance.known === "read" ? "error" : "warning",
 		title: `Nothing on ${source.name} opens at ${row.trip} mA of leakage or less before ${listNames(names)}`,
 		span: source.span,
 		label: `no ${row.trip} mA device`,
 		also: parts.slice(0, 8).map((part) => ({ span: part.span, label: part.name })),
 		marks: [source.name, ...names],
+		path: crossings.poles.reachOf(fed, "hot")?.pathTo(fed) ?? [],
 		why: groundFaultMissing.why,
 		help: `Let the panel's main be one: \`main${source.limit === undefined ? "" : ` ${formatNumber(source.limit, 1)} A`} rcbo ${row.trip} mA\`; or put one on the way to the panel: \`to R1: rcd${source.limit === undefined ? "" : ` ${formatNumber(Math.max(source.limit, 25), 1)} A`} ${row.trip} mA\`. It opens all that is behind it.${recalledNote(row)}`,
 		basis: citation(row.provenance),

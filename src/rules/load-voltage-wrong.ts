@@ -1,5 +1,6 @@
-// A load that gets another voltage than it is made for: none between two hots of one leg, half, double, or another country's.
+// A load or outlet that gets another voltage than it is made for: none between two hots of one leg, half, double, another country's.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { findMergedPanels, type MergedPanel } from "../analysis/merged-legs.ts";
 import { findMissingLeg } from "../analysis/missing-legs.ts";
 import { type Across, voltageAcross } from "../analysis/voltage.ts";
 import { certain } from "../base/certain.ts";
@@ -8,6 +9,7 @@ import { formatNumber } from "../base/quantity.ts";
 import type { Circuit, Load, Point } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
 import { findWrongDirectVoltage } from "./direct-voltage.ts";
+import { keyOfShortPanel } from "./leg-missing.ts";
 import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -15,7 +17,7 @@ import type { Rule } from "./rule.ts";
 export const loadVoltageWrong: Rule = {
 	code: "load-voltage-wrong",
 	level: "error",
-	what: "What reaches a load's terminals is not the voltage it is made for.",
+	what: "What reaches the terminals of a load, or of an outlet for two hots, is not the voltage it is made for.",
 	why: "On too much voltage it overheats and can burn; on too little or none it does not work, and motors overheat too.",
 	help: "Use a load for the voltage that is there, or feed it from a source that gives its voltage.",
 	basis: "common practice: 10 % up or down, as voltage ranges of supplies go (IEC 60038, ANSI C84.1), recalled",
@@ -67,7 +69,7 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 	const strays = new Set(state.crossings.strays.flatMap(({ point, effect }) => (effect === undefined ? [] : [point])));
 	const { circuit } = analysis;
 	return circuit.loads.flatMap((load): Finding[] => {
-		const made = load.volts;
+		const made = load.volts ?? madeFor(state, load);
 		// Where a terminal is on the wrong pole, that is the fault to tell.
 		// Mains on what is for direct current is told as that.
 		if (load.between.some((point) => systemOfRole(circuit.points[point]?.role ?? "hot") === "dc")) return [];
@@ -76,6 +78,17 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 		if (across === undefined || Math.abs(across.volts - made) <= made * tolerance) return [];
 		return [tell(circuit, state, load, made, across)];
 	});
+}
+
+/** What an outlet for two hots is for: what two legs of its source give. */
+function madeFor(
+	{ network: { circuit }, feeders }: ModeState,
+	{ between: [one, other], outlet }: Load,
+): number | undefined {
+	if (!outlet || circuit.points[one]?.role !== "hot" || circuit.points[other]?.role !== "hot2") return undefined;
+	const feeder = feeders.get(one) ?? feeders.get(other);
+	const source = circuit.sources.find(({ name }) => name === feeder?.pole.source);
+	return source === undefined ? undefined : source.volts * 2;
 }
 
 /** No volts for a load between two hots where no source has two: the second is nowhere to be had. */
@@ -94,6 +107,7 @@ function tell(circuit: Circuit, state: ModeState, load: Load, made: number, acro
 	const terminals = load.between.map((point): Point => certain(circuit.points[point], "a point"));
 	const fed = load.between.find((point) => state.crossings.poles.sortsAt(point).has("hot"));
 	const isTooMuch = across.volts > made;
+	const merged = findMergedPanels(state).find((panel) => load.between.some((point) => hangsOn(state, panel, point)));
 	return finding({
 		code: loadVoltageWrong.code,
 		level: isTooMuch ? "danger" : "error",
@@ -120,7 +134,18 @@ function tell(circuit: Circuit, state: ModeState, load: Load, made: number, acro
 		help: tellCure(load, made, across),
 		basis: loadVoltageWrong.basis,
 		key: keyOfLoad(load.part),
+		...(merged === undefined ? {} : { consequenceOf: keyOfShortPanel(merged.part.name) }),
 	});
+}
+
+/** Whether the hot of a point comes by way of a panel's legs. */
+function hangsOn({ crossings: { poles } }: ModeState, { legs }: MergedPanel, point: number): boolean {
+	return (
+		poles
+			.reachOf(point, "hot")
+			?.edgesTo(point)
+			.some(({ from }) => legs.includes(from)) === true
+	);
 }
 
 function tellVolts({ source, volts }: Across): string {

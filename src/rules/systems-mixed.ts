@@ -54,6 +54,14 @@ circuit desk from inv.out by 14-2
 			: [],
 };
 
+/** The key of the finding on a conductor of a box that ends on the other system: what it should have been on is empty by that. */
+export function keyOfMixedIn(circuit: Circuit, box: string): string | undefined {
+	const mixed = findMixed(circuit);
+	const here = mixed.find(({ conductor }) => conductor.ends.some(({ enclosure }) => enclosure.name === box));
+	const first = mixed.find(({ bundle }) => bundle === here?.bundle);
+	return first === undefined ? undefined : `${systemsMixed.code}@${first.conductor.name}`;
+}
+
 /** A conductor with an end on each system; those of one cable that nobody said the place of are one bundle. */
 interface Mixed {
 	readonly conductor: Conductor;

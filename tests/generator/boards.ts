@@ -31,7 +31,7 @@ const mostCircuits = 12;
 
 /** A panel with circuits until no device is left, and every panel behind it. */
 export function writeBoard(site: Site, feed: Feed, isFirst = true): Line[] {
-	const board = new Board(site, feed);
+	const board = new Board(site, feed, isFirst);
 	const behind: Line[] = [];
 	while (site.left > 0 && board.circuits < mostCircuits - (isFirst ? 2 : 0)) board.writeCircuit();
 	// Beyond the first panel there is room for as many more as are needed, all fed from the first.
@@ -56,9 +56,13 @@ class Board {
 	/** The slots behind the device at the head of a group, and what it is called. */
 	private readonly group: { readonly name: string; readonly slots: Line[] };
 
-	constructor(site: Site, feed: Feed) {
+	/** Whether the main opens all of a boat on a leak that people are not protected by: shore power in North America. */
+	private readonly watchesShore: boolean;
+
+	constructor(site: Site, feed: Feed, isFirst: boolean) {
 		this.site = site;
 		this.feed = feed;
+		this.watchesShore = isFirst && site.wish.region === "us" && site.wish.rules === "boat";
 		const isMetric = site.wish.region === "iec";
 		this.guard = site.chance.weigh([
 			[3, "circuits"],
@@ -202,6 +206,8 @@ class Board {
 				{ main: feed.amperes, sort: "rcbo" },
 				{ main: feed.amperes, trip: 0.03, type: "type A" },
 			]);
+		if (this.watchesShore)
+			return { main: feed.amperes, trip: 0.03, ...(chance.maybe(0.5) ? { sort: "two-pole" } : {}) };
 		if (!chance.maybe(0.8)) return { lugs: "lugs only" };
 		// A main that opens late on a leak, for a fire, leaves what protects people to what stands behind it.
 		if (guard === "circuits" && wish.region === "iec" && chance.maybe(0.3))

@@ -122,7 +122,7 @@ describe("devices and testers", () => {
 	test("for people, a receptacle or light asks for class A in North America, a supply for at most 30 mA", () => {
 		for (const row of groundFaultPlaces.rows)
 			expect(row.trip, `${row.rules} ${row.place}`).toBe(
-				row.region === "us" && row.equipment !== "supply" ? classA.trips : 30,
+				row.region === "us" && !row.equipment.includes("supply") ? classA.trips : 30,
 			);
 	});
 });

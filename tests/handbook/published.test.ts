@@ -211,7 +211,7 @@ describe("ground faults and bonding", () => {
 	test("every region and rule set asks for protection somewhere", () => {
 		for (const region of ["us", "iec"] as const)
 			for (const rules of ["camper", "boat", "building"] as const) {
-				const all = (["receptacle", "light", "supply"] as const).flatMap((equipment) =>
+				const all = (["receptacle", "light", "supply", "shore supply"] as const).flatMap((equipment) =>
 					groundFaultPlacesFor(region, rules, equipment),
 				);
 				expect(all.length, `${region} ${rules}`).toBeGreaterThan(0);

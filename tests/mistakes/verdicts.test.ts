@@ -139,6 +139,33 @@ test("a joint with resistance is for the meter, which is told what to read", () 
 	expect("reading" in judged ? judged.reading : "").toContain("more than 0.1 V");
 });
 
+const sampleText = new Map(rightSamples("samples").map(({ name, text }) => [name, text]));
+
+test.each([
+	["alder-homestead", "one pole opened where two must be", "LC.10", "neutral-shared-unsafely"],
+	["alder-homestead", "a breaker on the wrong leg", "LC.2.stab.1 on LC.bus.B instead of LC.bus.A", "leg-missing"],
+	[
+		"alder-homestead",
+		"a breaker on the wrong leg",
+		"SP.1.stab.1 on SP.bus.B instead of SP.bus.A",
+		"load-voltage-wrong",
+	],
+	["heron-camper", "a conductor left out", "supply-1.black, from shore.hot to inv.in.hot", "end-loose"],
+	["marten-van", "two points bridged", "inv.in.neutral and inv.out.neutral", "bond-doubled"],
+	["puffin-cruiser", "two points bridged", "AC.main.line.neutral and AC.neutral.5", "neutral-borrowed"],
+	["gull-sloop", "a plain device instead of a ground-fault one", "AC.main", "ground-fault-missing"],
+])("found in %s: %s: %s", (sample, operator, at, by) => {
+	const text = certain(sampleText.get(`${sample}.ferrule`), sample);
+	expect(verdictOf(text, operator, at)).toEqual({ verdict: "found", by, named: true });
+});
+
+test("harmless in puffin-cruiser: a plain main where every circuit watches for itself", () => {
+	const text = certain(sampleText.get("puffin-cruiser.ferrule"), "a sample");
+	expect(verdictOf(text, "a plain device instead of a ground-fault one", "AC.main")).toMatchObject({
+		verdict: "harmless",
+	});
+});
+
 const samples = rightSamples("samples").map(({ name, text }) => ({
 	name,
 	circuit: checkPlan(text, name).analysis.circuit,

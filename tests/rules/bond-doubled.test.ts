@@ -95,3 +95,37 @@ circuit bunks from LC breaker 20 A by 12-2
 `);
 	});
 });
+
+describe("a cord that is still in", () => {
+	const machine = `inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to inv.in
+feed output from inv.out by 10-2
+  6 ft to LC
+panel LC main 30 A
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`;
+	test("with the neutrals joined past the transfer of the machine", () => {
+		checkMarked(`inlet shore 30 A 120 V
+//    ^^^^^ bond-doubled "in mode inv while the cord of shore is still in: in inv, and again at the pedestal of shore"
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to inv.in
+feed output from inv.out by 10-2
+  6 ft to LC
+panel LC main 30 A
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at inv
+  join supply-1.white, output-1.white, inv.in.neutral, inv.out.neutral
+`);
+	});
+	test("with both parted by the machine", () => {
+		checkRight(machine);
+	});
+	test("with a machine made to lead the neutral on", () => {
+		checkRight(machine.replace("pass-through 30 A,", "pass-through 30 A, transfers hot alone,"));
+	});
+});

@@ -128,3 +128,49 @@ at k1
 //^^^^^^^^^^^^^^^^^^^^ end-loose "k1 has no way back"
 `);
 });
+
+describe("the input of an inverter-charger", () => {
+	const machine = `inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to inv.in
+panel LC main 30 A from inv.out by 10-2, 6 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`;
+	test("with its hot capped: shore then feeds nothing", () => {
+		checkMarked(`${machine}at inv
+  supply-1.black capped
+//^^^^^^^^^^^^^^^^^^^^^ end-loose "inv.in.hot has no hot: supply-1.black is capped in inv"
+`);
+	});
+	test("with its hot capped at the inlet", () => {
+		checkMarked(`${machine}at shore
+  supply-1.black capped
+//^^^^^^^^^^^^^^^^^^^^^ end-loose "inv.in.hot has no hot"
+`);
+	});
+	test("that nothing is wired to", () => {
+		checkRight(`inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+panel LC main 15 A from inv.out by 12-2, 6 ft
+circuit bunks from LC breaker 15 A by 12-2
+  14 ft to b1: receptacle
+`);
+	});
+	test("that a transfer switch leaves off while another source feeds", () => {
+		checkRight(`inlet shore 30 A 120 V
+generator gen 3600 W 120 V, bonds neutral to frame
+transfer-switch TS 30 A two-pole
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed one from shore by 10-2
+  12 ft to TS.1
+feed two from gen by 10-2
+  12 ft to TS.2
+feed supply from TS by 10-2
+  4 ft to inv.in
+panel LC main 30 A from inv.out by 10-2, 6 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+`);
+	});
+});

@@ -205,3 +205,56 @@ circuit a from DB ${device} by ${cable}
 		checkRight(bath("  rules building\n", "breaker 15 A", "12-2"));
 	});
 });
+
+describe("shore power of a boat in North America", () => {
+	const boat = `plan
+  rules boat
+`;
+	test("with a plain main", () => {
+		checkMarked(`${boat}inlet dock 30 A 120 V
+//    ^^^^ ground-fault-missing "Nothing on dock opens at 30 mA of leakage or less before hw"
+panel AC main 30 A from dock by triplex 10 AWG, 2 m
+circuit heater from AC breaker 20 A by triplex 12 AWG
+  5 m to hw: heater 1200 W
+`);
+	});
+	test("with a main that opens too late", () => {
+		checkMarked(`${boat}inlet dock 30 A 120 V
+//    ^^^^ ground-fault-missing
+panel AC main 30 A two-pole 100 mA from dock by triplex 10 AWG, 2 m
+circuit heater from AC breaker 20 A by triplex 12 AWG
+  5 m to hw: heater 1200 W
+`);
+	});
+	test("with one circuit past what watches the other", () => {
+		checkMarked(`${boat}inlet dock 30 A 120 V
+//    ^^^^ ground-fault-missing "before hw"
+panel AC main 30 A from dock by triplex 10 AWG, 2 m
+circuit heater from AC breaker 20 A by triplex 12 AWG
+  5 m to hw: heater 1200 W
+circuit charger from AC ground-fault-breaker 15 A trip 30 mA by triplex 14 AWG
+  2 m to ch: load 600 W
+`);
+	});
+	test("with a main that watches", () => {
+		checkRight(`${boat}inlet dock 30 A 120 V
+panel AC main 30 A two-pole 30 mA from dock by triplex 10 AWG, 2 m
+circuit heater from AC breaker 20 A by triplex 12 AWG
+  5 m to hw: heater 1200 W
+`);
+	});
+	test("with every circuit watched", () => {
+		checkRight(`${boat}inlet dock 30 A 120 V
+panel AC main 30 A from dock by triplex 10 AWG, 2 m
+circuit heater from AC ground-fault-breaker 20 A trip 30 mA by triplex 12 AWG
+  5 m to hw: heater 1200 W
+`);
+	});
+	test("not from a generator on board", () => {
+		checkRight(`${boat}generator gen 3600 W 120 V, bonds neutral to frame
+panel AC main 30 A from gen by triplex 10 AWG, 2 m
+circuit heater from AC breaker 20 A by triplex 12 AWG
+  5 m to hw: heater 1200 W
+`);
+	});
+});

@@ -98,3 +98,32 @@ circuit c from LC breaker 15 A by 14-2
 `);
 	});
 });
+
+describe("an outlet for two hots", () => {
+	const weld = `circuit weld from LC breaker two-pole 20 A by 12-2
+  9 ft, white marked red at both ends to w1: receptacle 20 A 240 V
+`;
+	test("where the supply has one", () => {
+		checkMarked(`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit weld from LC breaker two-pole 20 A by 12-2
+  9 ft, white marked red at both ends to w1: receptacle 20 A 240 V
+//                                       ^^ load-voltage-wrong "w1 is made for 240 V and gets 0 V: shore has one hot leg only"
+`);
+	});
+	test("where both its hots are on one leg", () => {
+		checkMarked(`inlet pole 50 A 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 12 ft
+  slot 1: breaker 20 A
+  slot 5: breaker 20 A tied LC.1
+circuit weld from LC.1, LC.5 by 12-2
+  9 ft, white marked red at both ends to w1: receptacle 20 A 240 V
+//                                       ^^ load-voltage-wrong "both its hots are on one leg"
+`);
+	});
+	test("between two legs", () => {
+		checkRight(`inlet pole 50 A 120 V / 240 V
+panel LC main 50 A, legs 2 from pole by 6-3, 12 ft
+${weld}`);
+	});
+});

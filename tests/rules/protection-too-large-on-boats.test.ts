@@ -8,7 +8,7 @@ describe("boats", () => {
 		checkRight(`plan "Sloop"
   rules boat
 inlet dock 30 A 120 V
-panel AC main 30 A from dock by triplex 12 AWG, 4 m
+panel AC main 30 A two-pole 30 mA from dock by triplex 12 AWG, 4 m
 circuit heater from AC breaker 30 A by triplex 14 AWG
   5 m to hw: heater 1200 W
 `);
@@ -17,7 +17,7 @@ circuit heater from AC breaker 30 A by triplex 14 AWG
 		checkMarked(`plan "Sloop"
   rules boat
 inlet dock 50 A, 120 V / 240 V
-panel AC main 50 A, legs 2 from dock by 6-3, 4 m
+panel AC main 50 A 30 mA, legs 2 from dock by 6-3, 4 m
 circuit heater from AC breaker 40 A by triplex 14 AWG
   5 m to hw: heater 1200 W
 //       ^^ protection-too-large "35 A at most"

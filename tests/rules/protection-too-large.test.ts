@@ -284,7 +284,7 @@ at b1
 		checkMarked(`plan
   rules boat
 inlet shore 30 A 120 V
-panel LC main 30 A from shore by triplex 10 AWG, 10 ft
+panel LC main 30 A two-pole 30 mA from shore by triplex 10 AWG, 10 ft
 circuit pump from LC breaker 20 A by 10-2 aluminium
   14 ft to p1: pump 900 W, copper and aluminium
 //         ^^ protection-too-large "aluminium is missing"
