@@ -111,13 +111,42 @@ export function orderNet({ nodes }: DirectNet): NetOrder {
 		if (first[0] >= 0 && second[0] >= 0 && first[0] !== second[0]) return first[0] < second[0] ? 0 : 1;
 		return first[1] <= second[1] ? 0 : 1;
 	};
+	const columns = behindSheaths(nodes, (name) => found.get(name)?.column, startOf, (run) => worked.has(run));
 	return {
 		bank: banks[0]?.names ?? [],
-		columnOf: (name) => found.get(name)?.column,
+		columnOf: (name) => columns.get(name) ?? found.get(name)?.column,
 		startOf,
 		sourceOf: startOf,
 		sideOf: (run, end) => (startOf(run) === end ? "right" : "left"),
 	};
+}
+
+/**
+ * The columns of what must stand further right than its own: behind a sheath, one of whose cores comes from there. Without them no layers
+ * are found in which everything stands behind what leads to it.
+ */
+function behindSheaths(
+	nodes: readonly DirectNode[],
+	columnOf: (node: string) => Column | undefined,
+	startOf: (run: Run) => 0 | 1,
+	leadsBack: (run: Run) => boolean,
+): ReadonlyMap<string, Column> {
+	const least = new Map<string, Column>();
+	if (!nodes.some(({ kind }) => kind === "sheath")) return least;
+	const byName = new Map(nodes.map((node) => [node.name, node]));
+	const waiting = nodes.map(({ name }) => name);
+	for (let name = waiting.pop(); name !== undefined; name = waiting.pop()) {
+		const column = least.get(name) ?? columnOf(name);
+		if (column === undefined) continue;
+		for (const { run, end } of byName.get(name)?.meetings ?? []) {
+			const next = run.ends[end === 0 ? 1 : 0];
+			if (startOf(run) !== end || leadsBack(run) || column <= (least.get(next) ?? columnOf(next) ?? -1)) continue;
+			least.set(next, column);
+			waiting.push(next);
+		}
+	}
+	for (const name of least.keys()) if (byName.get(name)?.kind !== "box") least.delete(name);
+	return least;
 }
 
 /** Whether it brings power, and is no return. */
