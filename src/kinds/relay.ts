@@ -80,7 +80,7 @@ circuit call from FB.1 by pair 16 AWG
 			],
 			face: {
 				text: `${rating === undefined ? "" : `${rating} A `}${said.flag("changeover") === true ? "changeover " : ""}${word}, coil ${coil} V`,
-				wiring: "disconnect-face",
+				wiring: "relay-face",
 				oneLine: "switch",
 				traits: ["switch"],
 				...(rating === undefined ? {} : { rating }),

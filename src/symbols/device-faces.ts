@@ -1,5 +1,5 @@
 // Switches, lights and appliances as the hand finds them, without their terminals. Own artwork.
-import { circle, face, filled, line, path, rectangle, type SymbolDesign, weighted } from "./symbol.ts";
+import { circle, dashed, face, filled, line, path, rectangle, type SymbolDesign, weighted } from "./symbol.ts";
 
 /** Faces of what is operated and of what uses power. */
 export const deviceFaces: readonly SymbolDesign[] = [
@@ -77,6 +77,18 @@ export const deviceFaces: readonly SymbolDesign[] = [
 			circle(0, 0, 10),
 			filled(rectangle(-3, -12, 6, 18, 2)),
 			line(-6, 14, 6, 14),
+		],
+	),
+	face(
+		"relay-face",
+		"Relay",
+		[44, 40],
+		[
+			filled(rectangle(-21, -19, 42, 38, 3), "plate"),
+			line(-16, -6, -8, -6, 6, -13),
+			line(8, -6, 16, -6),
+			dashed(line(0, -9, 0, 3)),
+			rectangle(-12, 3, 24, 11, 1),
 		],
 	),
 	face(

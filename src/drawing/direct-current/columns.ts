@@ -111,7 +111,12 @@ export function orderNet({ nodes }: DirectNet): NetOrder {
 		if (first[0] >= 0 && second[0] >= 0 && first[0] !== second[0]) return first[0] < second[0] ? 0 : 1;
 		return first[1] <= second[1] ? 0 : 1;
 	};
-	const columns = behindSheaths(nodes, (name) => found.get(name)?.column, startOf, (run) => worked.has(run));
+	const columns = behindSheaths(
+		nodes,
+		(name) => found.get(name)?.column,
+		startOf,
+		(run) => worked.has(run),
+	);
 	return {
 		bank: banks[0]?.names ?? [],
 		columnOf: (name) => columns.get(name) ?? found.get(name)?.column,

@@ -86,7 +86,9 @@ export function readNet({ circuit, shows }: SystemPart): DirectNet {
 	const join = (run: Run): void => {
 		runs.push(run);
 		for (const end of [0, 1] as const)
-			nodes.get(run.ends[end])?.meetings.push({ run, end, isControl: endsOnCoil(circuit, run, end) });
+			nodes
+				.get(run.ends[end])
+				?.meetings.push({ run, end, isControl: endsOnCoil(circuit, stocks.get(run.ends[end])?.inner ?? [], run, end) });
 	};
 	for (const cable of circuit.cables) pullRuns(cable, strands(cable), nodeFor, nodes, join);
 	for (const link of circuit.links) {
@@ -136,14 +138,22 @@ function pullRuns(
 	for (const tail of tails) join(tail);
 }
 
-function endsOnCoil({ points }: SystemPart["circuit"], { conductors }: Run, end: 0 | 1): boolean {
-	return (
-		conductors.length > 0 &&
-		conductors.every(({ ends }) => {
-			const point = points[ends[end].point ?? -1];
-			return point?.kind === "terminal" && coilEnds.has(point.terminal);
-		})
-	);
+/** Whether every conductor of a run ends on a coil, or is spliced in the box to what does. */
+function endsOnCoil(
+	{ points }: SystemPart["circuit"],
+	inner: readonly Conductor[],
+	{ conductors }: Run,
+	end: 0 | 1,
+): boolean {
+	const isCoil = (index: number | undefined): boolean => {
+		const point = points[index ?? -1];
+		return point?.kind === "terminal" && coilEnds.has(point.terminal);
+	};
+	const isSpliced = (index: number | undefined): boolean => {
+		const pigtails = inner.filter(({ ends }) => ends.some(({ point }) => point === index));
+		return pigtails.length > 0 && pigtails.every(({ ends }) => ends.some(({ point }) => isCoil(point)));
+	};
+	return conductors.length > 0 && conductors.every(({ ends }) => isCoil(ends[end].point) || isSpliced(ends[end].point));
 }
 
 /** A chassis, a hull or a rod: what conductors are bonded to, wherever it is met. */

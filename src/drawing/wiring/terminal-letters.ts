@@ -7,6 +7,8 @@ import { type } from "./dimensions.ts";
 /** The letter of a device's terminal; on a part of the builder's own, the name it goes by. */
 export function terminalLetter(circuit: Circuit, device: Part, terminal: Terminal): string {
 	if (device.face.named === true) return shortenText(terminal.terminal, letterStyle, longestName);
+	const marked = relayLetters.get(terminal.terminal);
+	if (marked !== undefined) return marked;
 	const traveller = travellerLetter(terminal);
 	if (traveller !== undefined) return traveller;
 	const letters = roleLetters[circuit.plan.settings.region];
@@ -70,6 +72,13 @@ function numberOf(circuit: Circuit, device: Part, terminal: Terminal): string {
 	return String(pole * 2 + (side === "line" ? 1 : 2));
 }
 
+/** The ends of a relay's coil and its throws, as they are marked on it. */
+const relayLetters: ReadonlyMap<string, string> = new Map([
+	["A1", "A1"],
+	["A2", "A2"],
+	["normally-closed", "NC"],
+	["normally-open", "NO"],
+]);
 const letterStyle = { size: type.letter, bold: true } as const;
 /** A name is cut so that a plate with several stays small. */
 const longestName = 84;
