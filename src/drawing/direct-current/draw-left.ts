@@ -1,5 +1,6 @@
 // Draws what stands beside one another closer together: the layout engine makes each layer as wide as what is widest in it.
 import { certain } from "../../base/certain.ts";
+import { straighten } from "../wiring/places.ts";
 import { findShifts, Groups, type Item, type Jog, type Reaches } from "./closeness.ts";
 import { bearerOf } from "./draw-up.ts";
 import type { LaidNet, Way } from "./lay-out-net.ts";
@@ -62,10 +63,9 @@ export function drawLeft({ boxes, ways }: LaidNet, partOf: (name: string) => num
 		boxes: boxes.map((placed) => ({ ...placed, x: Math.round(placed.x + shiftOf(groupOfBox(placed.node.name))) })),
 		ways: ways.map((way, index): Way => {
 			const { points, tag } = way;
-			const moved = points.map(({ x, y }, place) => ({
-				x: Math.round(x + shiftOf(stretches[index]?.[place] ?? 0)),
-				y,
-			}));
+			const moved = straighten(
+				points.map(({ x, y }, place) => ({ x: Math.round(x + shiftOf(stretches[index]?.[place] ?? 0)), y })),
+			);
 			if (tag === undefined) return { ...way, points: moved };
 			return { ...way, points: moved, tag: { ...tag, x: tag.x + shiftOf(tags[index] ?? 0) } };
 		}),

@@ -2,6 +2,7 @@
 import { certain } from "../../base/certain.ts";
 import type { Box } from "../bounds.ts";
 import type { XY } from "../scene.ts";
+import { straighten } from "../wiring/places.ts";
 import { findShifts, Groups, type Item, type Jog, type Reaches } from "./closeness.ts";
 import type { LaidNet, Way } from "./lay-out-net.ts";
 
@@ -91,7 +92,7 @@ function moveWay(way: Way, of: readonly number[], shiftOf: (group: number) => nu
 	const move = ({ x, y }: XY, place: number): XY => ({ x, y: y + shiftOf(of[place] ?? 0) });
 	return {
 		...way,
-		points: points.map(move),
+		points: straighten(points.map(move)),
 		...(tag === undefined ? {} : { tag: { ...tag, y: tag.y + shiftOf(of[bearerOf(points, tag)] ?? 0) } }),
 	};
 }

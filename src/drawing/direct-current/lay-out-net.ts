@@ -6,6 +6,7 @@ import type { EngineEnd, EngineGraph, EngineNode } from "../wiring/engine-graph.
 import { mostBoxes, mostCables } from "../wiring/net-layout.ts";
 import { straighten } from "../wiring/places.ts";
 import { busHead, studInset, studPitch } from "./bus-box.ts";
+import { shortestStep } from "./closeness.ts";
 import type { NetOrder } from "./columns.ts";
 import type { DirectBox, Dock } from "./direct-box.ts";
 import { drawLeft } from "./draw-left.ts";
@@ -243,9 +244,6 @@ function snap(start: XY, bends: readonly XY[], end: XY): XY[] {
 	}
 	return straighten(way);
 }
-
-/** Between two corners. */
-const shortestStep = 8;
 
 /** What is asked of the engine for this sheet; each changes the layout, but for its defaults and its seed. */
 export const directOptions: Readonly<Record<string, string>> = {
