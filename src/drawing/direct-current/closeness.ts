@@ -69,62 +69,9 @@ export function findShifts(groups: Groups, items: readonly Item[], jogs: readonl
 	let shifts = raise(groups, items, orders);
 	// What is held on both sides cannot be moved apart: there it stays as near as it is.
 	for (let tries = 0; shifts === undefined && tries < mostTries; tries++) shifts = raise(groups, items, orders);
-	if (shifts === undefined) shifts = new Array<number>(groups.count).fill(0);
-	else letHang(shifts, orders, items, jogs, groups);
-	takeOutSteps(shifts, groups, items, jogs, reaches);
+	if (shifts === undefined) return new Array<number>(groups.count).fill(0);
+	letHang(shifts, orders, items, jogs, groups);
 	return shifts;
-}
-
-/** Moves what is joined to something else by a step too short to be seen as one, to where there is none: as far as that leaves all else its room. */
-function takeOutSteps(
-	shifts: number[],
-	groups: Groups,
-	items: readonly Item[],
-	jogs: readonly Jog[],
-	reaches: Reaches,
-): void {
-	const stepOf = ({ one, other, by }: Jog): number => by + (shifts[other] ?? 0) - (shifts[one] ?? 0);
-	const isShort = (step: number): boolean => step !== 0 && Math.abs(step) < shortestStep;
-	const mayMove = (group: number, by: number): boolean =>
-		jogs.every((jog) => {
-			if (jog.one !== group && jog.other !== group) return true;
-			const step = stepOf(jog);
-			const after = step + (jog.other === group ? by : -by);
-			return isShort(step) ? Math.abs(after) <= Math.abs(step) : !isShort(after) && step * after >= 0;
-		}) && hasRoom(shifts, groups, items, reaches, group, by);
-	for (const jog of jogs) {
-		const step = stepOf(jog);
-		if (!isShort(step)) continue;
-		if (mayMove(jog.other, -step)) shifts[jog.other] = (shifts[jog.other] ?? 0) - step;
-		else if (mayMove(jog.one, step)) shifts[jog.one] = (shifts[jog.one] ?? 0) + step;
-	}
-}
-
-/** Whether a group, moved a little further, still stands apart from all else; what stands nearer already comes no nearer. */
-function hasRoom(
-	shifts: readonly number[],
-	groups: Groups,
-	items: readonly Item[],
-	{ aside }: Reaches,
-	group: number,
-	by: number,
-): boolean {
-	const isPart = (other: Item): boolean => groups.parts[other.group] === groups.parts[group];
-	const others = items.filter((other) => other.group !== group && isPart(other));
-	return items.every((item) => {
-		if (item.group !== group) return true;
-		const shift = shifts[group] ?? 0;
-		return others.every((other) => {
-			if (item.of !== undefined && item.of === other.of) return true;
-			const pair = pairOf(item.sort, other.sort);
-			const past = aside[pair];
-			if (other.right + past <= item.left || item.right + past <= other.left) return true;
-			const moved = shifts[other.group] ?? 0;
-			const [below, above] = [other.top + moved - item.bottom - shift, item.top + shift - other.bottom - moved];
-			const [room, after] = below >= above ? [below, below - by] : [above, above + by];
-			return room < 0 || after >= Math.min(room, nearest[pair]);
-		});
-	});
 }
 
 /** Each group as high as it may stand; undefined where some hold each other apart for ever: these orders are eased then. */
@@ -179,7 +126,8 @@ function ordersOf(groups: Groups, items: readonly Item[], { apart, aside }: Reac
 	return orders;
 }
 
-function pairOf(one: Item["sort"], other: Item["sort"]): Pair {
+/** What two things are that stand near each other. */
+export function pairOf(one: Item["sort"], other: Item["sort"]): Pair {
 	if (one === other) return one === "box" ? "boxes" : one === "run" ? "runs" : "tags";
 	if (one !== "tag" && other !== "tag") return "box and run";
 	return one === "box" || other === "box" ? "box and tag" : "run and tag";
@@ -230,17 +178,6 @@ function letHang(
 		}
 }
 
-/** Between two corners. */
-export const shortestStep = 8;
-/** How near things may come where a step is taken out. */
-const nearest: Readonly<Record<Pair, number>> = {
-	boxes: 31,
-	runs: 21,
-	tags: 3,
-	"box and run": 10,
-	"box and tag": 3,
-	"run and tag": 3,
-};
 const mostTries = 8;
 /** A step of one run. */
 const ownStep = 12;

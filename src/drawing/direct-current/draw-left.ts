@@ -4,6 +4,7 @@ import { straighten } from "../wiring/places.ts";
 import { findShifts, Groups, type Item, type Jog, type Reaches } from "./closeness.ts";
 import { bearerOf } from "./draw-up.ts";
 import type { LaidNet, Way } from "./lay-out-net.ts";
+import { shortestStep, takeOutSteps } from "./level-steps.ts";
 
 /**
  * The layout with everything as far left as what is left of it allows, and what nothing leads to near what it leads to. Nothing moves up
@@ -57,7 +58,7 @@ export function drawLeft({ boxes, ways }: LaidNet, partOf: (name: string) => num
 			sort: "tag",
 		});
 	}
-	const shifts = findShifts(groups, items, jogs, reaches);
+	const shifts = takeOutSteps(findShifts(groups, items, jogs, reaches), groups, items, jogs, reaches, shortestStep);
 	const shiftOf = (group: number): number => shifts[groups.find(group)] ?? 0;
 	return {
 		boxes: boxes.map((placed) => ({ ...placed, x: Math.round(placed.x + shiftOf(groupOfBox(placed.node.name))) })),

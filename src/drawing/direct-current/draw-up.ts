@@ -5,6 +5,7 @@ import type { XY } from "../scene.ts";
 import { straighten } from "../wiring/places.ts";
 import { findShifts, Groups, type Item, type Jog, type Reaches } from "./closeness.ts";
 import type { LaidNet, Way } from "./lay-out-net.ts";
+import { takeOutSteps } from "./level-steps.ts";
 
 /**
  * The layout with everything as high as what is above it allows. Nothing moves sideways, and what is above something else stays above it:
@@ -51,7 +52,7 @@ export function drawUp({ boxes, ways }: LaidNet, partOf: (name: string) => numbe
 			sort: "tag",
 		});
 	}
-	const shifts = findShifts(groups, items, jogs, reaches);
+	const shifts = takeOutSteps(findShifts(groups, items, jogs, reaches), groups, items, jogs, reaches, mostLevelled);
 	const shiftOf = (group: number): number => shifts[groups.find(group)] ?? 0;
 	return {
 		boxes: boxes.map((placed) => ({ ...placed, y: placed.y + shiftOf(groupOfBox(placed.node.name)) })),
@@ -97,6 +98,8 @@ function moveWay(way: Way, of: readonly number[], shiftOf: (group: number) => nu
 	};
 }
 
+/** What stands further up or down than this from what it is joined to stays. */
+const mostLevelled = 144;
 /** Multiples of the grid's squares, so that steps of runs can be seen. */
 const reaches: Reaches = {
 	apart: { boxes: 36, runs: 24, tags: 12, "box and run": 24, "box and tag": 12, "run and tag": 12 },

@@ -6,12 +6,12 @@ import type { EngineEnd, EngineGraph, EngineNode } from "../wiring/engine-graph.
 import { mostBoxes, mostCables } from "../wiring/net-layout.ts";
 import { straighten } from "../wiring/places.ts";
 import { busHead, studInset, studPitch } from "./bus-box.ts";
-import { shortestStep } from "./closeness.ts";
 import type { NetOrder } from "./columns.ts";
 import type { DirectBox, Dock } from "./direct-box.ts";
 import { drawLeft } from "./draw-left.ts";
 import { drawUp } from "./draw-up.ts";
 import type { Storey } from "./fold.ts";
+import { shortestStep } from "./level-steps.ts";
 import type { DirectNet, DirectNode, Run } from "./net.ts";
 import { layOutPlainly } from "./plain-layout.ts";
 import { tagSize } from "./run-tags.ts";
