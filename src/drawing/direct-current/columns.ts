@@ -104,6 +104,12 @@ export function orderNet({ nodes }: DirectNet): NetOrder {
 		if (coil !== undefined) return coil === 0 ? 1 : 0;
 		const [from, to] = run.ends;
 		const [one, other] = [byName.get(from), byName.get(to)];
+		// A core enters its sheath where that starts and leaves it where that ends, wherever it comes from.
+		const end = run.sort !== "tail" ? undefined : one?.kind === "sheath" ? 0 : 1;
+		const whole =
+			end === undefined ? undefined : byName.get(run.ends[end])?.meetings.find((one) => one.run.sort !== "tail");
+		if (end !== undefined && whole !== undefined && whole.run !== run)
+			return startOf(whole.run) === whole.end ? (end === 0 ? 1 : 0) : end;
 		// A stub stands behind what it hangs on, whichever way that is written; before it at a load, behind which nothing is.
 		if (isStub(one)) return isFar(to) ? 0 : 1;
 		if (isStub(other)) return isFar(from) ? 1 : 0;
