@@ -172,8 +172,7 @@ class BlockDrawing {
 	/** The next row of a wall; rows of one sheath stand together. */
 	private place(side: Side, row: Row): void {
 		const rows = side === "left" ? this.left : this.right;
-		if (side === "left" && rows[rows.indexOf(row) - 1]?.meeting === row.meeting)
-			this.floor.left -= wayRoom - terminalPitch;
+		if (rows[rows.indexOf(row) - 1]?.meeting === row.meeting) this.floor[side] -= wayRoom - terminalPitch;
 		this.yOf.set(row, this.floor[side]);
 		this.floor[side] += wayRoom;
 	}
