@@ -28,7 +28,8 @@ export function drawBoxes(
 		// The studs of a bus follow what is joined to them, and so does all that hangs on it.
 		if (box === undefined || dock === undefined || box.freeBelow !== undefined || depth > deepest) return nothing;
 		// What works the coil of a relay that stands elsewhere leads away.
-		if (dock.meeting.isControl && box.docks.some((one) => !one.meeting.isControl)) return nothing;
+		if (dock.meeting.isControl && box.docks.some((one) => !one.meeting.isControl))
+			return { ...nothing, reaches: new Set([farName(meeting)]) };
 		let [above, below] = [dock.at.y, box.height - dock.at.y];
 		const isPassage = box.docks.length === 2;
 		const near = isPassage ? { above, below } : nothing.near;
