@@ -29,11 +29,16 @@ export function barStates(content: BoxContent, bars: readonly Part[]): BarState[
 		const ground = content.circuit.plan.settings.region === "us" ? "GROUND" : "EARTH";
 		const head = bar.owner === content.enclosure.name ? undefined : bar.owner;
 		return {
-			lines: [neutral ? "NEUTRAL" : ground, head === undefined ? state : `of ${head}`],
+			lines: [neutral ? nameOf(content, bar) : ground, head === undefined ? state : `of ${head}`],
 			bonded,
 			neutral,
 		};
 	});
+}
+
+/** What a bar for returning conductors is called: negative on direct current. */
+function nameOf({ circuit }: BoxContent, { points: [point] }: Part): string {
+	return circuit.points[point ?? -1]?.role === "negative" ? "NEGATIVE" : "NEUTRAL";
 }
 
 /** The rails, long enough for all that lands on them, with their words and the start of each bond to the case. */
@@ -160,7 +165,8 @@ export function placeBus(
 			of: bus.name,
 		});
 	}
-	const text = legs > 1 ? "HOT BUS A · B" : "HOT BUS";
+	const isPositive = content.circuit.points[bus.points[0] ?? -1]?.role === "positive";
+	const text = isPositive ? "POSITIVE BUS" : legs > 1 ? "HOT BUS A · B" : "HOT BUS";
 	const lowest = Math.max(...bottoms);
 	return {
 		bars: [...stubs, ...bars],

@@ -47,7 +47,8 @@ export function placePole(
 			anchor: faces === "left" ? "start" : "end",
 		};
 	});
-	const contact = `contact-breaker-${circuit.plan.settings.region}`;
+	const isFuse = pole.part.face.oneLine === "fuse";
+	const contact = isFuse ? "contact-fuse" : `contact-breaker-${circuit.plan.settings.region}`;
 	// A head gives its neutral on beside its bus, so a contact there would seem to lead to the bus.
 	const both = faces === "right" && opensNeutral(content, pole.part);
 	const hots = pole.targets.filter((target) => {

@@ -1,6 +1,6 @@
 // Every box of a sheet with its inside drawn and its cables sorted to its walls; flags stand in for boxes of other sheets.
 import { certain } from "../../base/certain.ts";
-import type { Cable, Circuit } from "../../circuit/circuit.ts";
+import type { Cable, Circuit, Conductor } from "../../circuit/circuit.ts";
 import type { Mark } from "../scene.ts";
 import { textWidth } from "../text-metrics.ts";
 import { type Approach, fillBox, type Stock } from "./box-content.ts";
@@ -108,7 +108,7 @@ function drawBox(
 	return { ...drawStock(drawing, shown, approaches), loops: node.loops, end: node.end };
 }
 
-/** A panel without the breakers whose cables are drawn on another sheet, and without those breakers' own tails. */
+/** A panel without the breakers whose cables are drawn on another sheet, without those breakers' own tails, and without what splices them. */
 function withoutPartsOf(circuit: Circuit, stock: Stock, elsewhere: readonly Cable[]): Stock {
 	const partAt = (point: number | undefined): string | undefined => {
 		const found = point === undefined ? undefined : circuit.points[point];
@@ -119,21 +119,39 @@ function withoutPartsOf(circuit: Circuit, stock: Stock, elsewhere: readonly Cabl
 		return found?.kind === "terminal" && found.clamp === "lead";
 	};
 	const names = new Set<string>();
-	for (const cable of elsewhere)
-		for (const index of cable.conductors)
-			for (const { point } of circuit.conductors[index]?.ends ?? [])
-				if (sideOf(circuit, point ?? -1) !== "line") names.add(partAt(point) ?? "");
+	const unused = splicesOf(circuit, stock, elsewhere);
+	const isUnused = ({ ends }: Conductor): boolean => ends.some(({ point }) => unused.has(point ?? -1));
+	const inner = unused.size === 0 ? stock.inner : stock.inner.filter((conductor) => !isUnused(conductor));
+	const leading = elsewhere.flatMap(({ conductors }) => conductors.flatMap((index) => circuit.conductors[index] ?? []));
+	if (unused.size > 0) leading.push(...stock.inner.filter(isUnused));
+	for (const { ends } of leading)
+		for (const { point } of ends) if (sideOf(circuit, point ?? -1) !== "line") names.add(partAt(point) ?? "");
 	// A breaker that a jumper leads to stays, for the jumper is drawn.
-	for (const { ends } of stock.inner)
-		for (const { point } of ends) if (!isTail(point)) names.delete(partAt(point) ?? "");
+	for (const { ends } of inner) for (const { point } of ends) if (!isTail(point)) names.delete(partAt(point) ?? "");
 	const isGone = (part: Stock["parts"][number]): boolean =>
 		part.face.traits.includes("breaker") && names.has(part.name);
 	const gone = new Set(stock.parts.filter(isGone).map((part) => part.name));
 	return {
 		...stock,
 		parts: stock.parts.filter((part) => !gone.has(part.name)),
-		inner: stock.inner.filter(({ ends }) => !ends.some(({ point }) => gone.has(partAt(point) ?? ""))),
+		splices: stock.splices.filter(({ index }) => !unused.has(index)),
+		inner: inner.filter(({ ends }) => !ends.some(({ point }) => gone.has(partAt(point) ?? ""))),
 	};
+}
+
+/** The splices of a panel that only cables drawn on another sheet lead to. */
+function splicesOf(circuit: Circuit, { splices, meetings }: Stock, elsewhere: readonly Cable[]): ReadonlySet<number> {
+	const found = new Set<number>();
+	if (splices.length === 0) return found;
+	const own = new Set(splices.map(({ index }) => index));
+	const endsOf = (cable: Cable): number[] =>
+		cable.conductors.flatMap(
+			(index) => circuit.conductors[index]?.ends.flatMap(({ point = -1 }) => (own.has(point) ? [point] : [])) ?? [],
+		);
+	for (const cable of elsewhere) for (const point of endsOf(cable)) found.add(point);
+	for (const { cable } of meetings)
+		if (!elsewhere.includes(cable)) for (const point of endsOf(cable)) found.delete(point);
+	return found;
 }
 
 /** A box with its cables approaching as told. */

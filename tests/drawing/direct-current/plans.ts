@@ -188,3 +188,53 @@ feed horn from start.+, start.- by pair 14 AWG
   within 6 in to F9: fuse 15 A
   9 ft to horn
 `;
+
+/** A barge: a pump straight from the battery with its negative from the bus, a solar string behind two buses, all conductors spliced. */
+export const barge = `plan "Coot, a barge"
+  region us
+  splices always
+battery house lithium 12.8 V 200 Ah, fault 5 kA
+feed bank-plus from house.+ by single 4/0 red
+  6 in to F1: fuse class-T 300 A
+  1 ft to D1: disconnect 300 A
+  1 ft to plus: bus 600 A
+feed bank-minus from house.- by single 4/0 black
+  1 ft to SH: shunt 500 A
+  1 ft to minus: bus 600 A
+feed bilge from house.+, minus by pair 12 AWG
+  6 in to F2: fuse class-T 15 A
+  2 ft to fs: float-switch 20 A
+  6 ft to bp: pump 60 W
+solar m1 100 W, open 22 V, short 6 A
+solar m2 100 W, open 22 V, short 6 A
+solar-controller sun 30 A 12 V, limit 50 V
+feed one from m1.+ by single 10 AWG red
+  6 ft to roof-plus: bus 100 A
+feed one-back from m1.- by single 10 AWG black
+  6 ft to roof-minus: bus 100 A
+feed two from m2.+ by single 10 AWG red
+  6 ft to roof-plus
+feed two-back from m2.- by single 10 AWG black
+  6 ft to roof-minus
+feed down from roof-plus, roof-minus by pair 10 AWG
+  9 ft to D2: disconnect 60 A
+  2 ft to sun.in
+feed charge from plus, minus by pair 10 AWG
+  bolted to F3: fuse 30 A
+  3 ft to sun.out
+fuse-block FB 100 A
+  slot 1: fuse 5 A
+  slot 2: fuse 10 A
+feed small from plus, minus by pair 6 AWG
+  bolted to F4: fuse 60 A
+  3 ft to FB
+circuit lamps from FB.2 by pair 14 AWG
+  9 ft to l1: light 6 W
+feed winch from plus, minus by pair 1/0
+  bolted to F5: fuse 100 A
+  3 ft to K1: contactor 150 A coil 12 V
+  4 ft to w1: load "Winch" 600 W
+circuit call from FB.1 by pair 16 AWG
+  6 ft to s1: switch
+  3 ft to K1.coil
+`;

@@ -1,6 +1,7 @@
 // Which sheets a plan gets, what leads from one to another, and what stays where it is when the plan grows.
 import { describe, expect, test } from "vitest";
 import { marksInPlace } from "../../../src/drawing/bounds.ts";
+import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
 import type { Sheet, TextMark } from "../../../src/drawing/scene.ts";
 import { draw, panel } from "./drawn.ts";
 
@@ -58,6 +59,21 @@ circuit b from SUB.1 by 14-2
 			expect(drawn.filter((name) => name === `cable ${tag}`).length).toBe(tag === "LC-1" ? sheets.length : 1);
 		expect(texts(sheets[1]).join(" ")).toContain("from shore");
 		expect(texts(sheets[0]).join(" ")).toContain("are on sheet wiring-LC.2");
+	});
+
+	test("where every conductor is spliced, a sheet has no splices of circuits that are on another", async () => {
+		const { sheets, circuit } = await draw(`plan "p"\n  splices always\n${wide}${circuits(26)}`);
+		const spliced = circuit.points.flatMap((point) =>
+			point.kind === "splice" && point.enclosure.name === "LC" ? [point.name] : [],
+		);
+		const symbols = sheets.map(({ groups }) => groups.flatMap(marksInPlace).filter((mark) => mark.kind === "symbol"));
+		const drawn = symbols.flatMap((marks) => marks.flatMap(({ of = "" }) => (spliced.includes(of) ? [of] : [])));
+		// That of the feed is on every sheet.
+		const everywhere = new Set(drawn.filter((name) => drawn.filter((other) => other === name).length > 1));
+		expect(new Set(drawn)).toEqual(new Set(spliced));
+		expect(everywhere.size).toBeLessThanOrEqual(3);
+		for (const sheet of sheets)
+			expect(brokenMeasures(sheet).filter(({ name }) => name === "crossings in a panel")).toEqual([]);
 	});
 
 	test("what hangs on nothing is drawn on the last sheet", async () => {
