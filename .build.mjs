@@ -50,7 +50,7 @@ async function buildAll() {
 	const folder = at(`.dist-${process.pid}`);
 	sweepUnfinished();
 	try {
-		for (const name of ["launch", "ferrule", "handbook", "start", "library"]) await bundle(name, folder);
+		for (const name of ["launch", "ferrule", "handbook", "figures", "start", "library"]) await bundle(name, folder);
 		chmodSync(join(folder, "ferrule.cjs"), 0o755);
 		run("the types of the library could not be written", [
 			at("node_modules/typescript/bin/tsc"),

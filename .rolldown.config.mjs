@@ -9,8 +9,13 @@ const root = dirname(fileURLToPath(import.meta.url));
 /** The entries by the names of the files they become. */
 const entries = {
 	launch: { file: "src/surfaces/launch.ts", output: commonModule("ferrule.cjs") },
-	ferrule: { file: "src/surfaces/ferrule.ts", output: commonModule("parts/ferrule.cjs"), apart: ["handbook"] },
+	ferrule: {
+		file: "src/surfaces/ferrule.ts",
+		output: commonModule("parts/ferrule.cjs"),
+		apart: ["handbook", "figures"],
+	},
 	handbook: { file: "src/handbook/index.ts", output: commonModule("parts/handbook.cjs") },
+	figures: { file: "src/figures/index.ts", output: commonModule("parts/figures.cjs") },
 	start: { file: "src/surfaces/start.ts", output: commonModule("start.cjs") },
 	library: { file: "src/library.ts", output: module("library.js"), platform: "browser" },
 	// All in one: its parts would have the names of the library's.

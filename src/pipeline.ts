@@ -9,6 +9,7 @@ import { type CircuitRecord, recordCircuit } from "./documents/circuit-record.ts
 import { findEnergised } from "./documents/energised.ts";
 import { tellSharedNeutrals } from "./documents/neutral-account.ts";
 import type { SheetChoice } from "./drawing/sheet-set.ts";
+import type { FigureAnswer, FigureWish } from "./figures/index.ts";
 import type { HandbookTable } from "./handbook/table.ts";
 import type { JudgedMistake } from "./mistakes/mistake.ts";
 import { buildPlan } from "./plan/build-plan.ts";
@@ -107,6 +108,12 @@ export function showPlan({ analysis }: CheckResult): {
 		short: listBoxes(analysis.circuit),
 		json: recordCircuit(analysis.circuit, findEnergised(analysis)),
 	};
+}
+
+/** Volts, amperes and losses of a checked plan in each mode, and the working of one thing. What reckons is loaded only here. */
+export async function figurePlan({ analysis }: CheckResult, wish: FigureWish): Promise<FigureAnswer> {
+	const { tellFigures } = await import("./figures/index.ts");
+	return tellFigures(analysis, wish);
 }
 
 /** Every table of the handbook. All of them together are loaded only here: a check reads few of their rows. */

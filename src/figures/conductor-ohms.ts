@@ -1,5 +1,5 @@
 // The resistance of a conductor as the published tables have it, at the temperature it works at.
-import { formatGauge, type Gauge } from "../base/gauge.ts";
+import { formatGauge } from "../base/gauge.ts";
 import { type Celsius, celsius, type Ohms, ohms } from "../base/measures.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Circuit, Conductor } from "../circuit/circuit.ts";
@@ -8,13 +8,19 @@ import { metricResistance, resistance75 } from "../handbook/copper-resistance.ts
 import { citation } from "../handbook/provenance.ts";
 import type { Region } from "../kinds/kind.ts";
 
-/** What a metre of a conductor resists, and where that comes from. */
+/** What a metre of a conductor resists, and how it comes from a row of a table. */
 export interface OhmsPerMetre {
+	/** Ohms. */
 	readonly value: number;
 	/** The temperature it holds at. */
 	readonly at: Celsius;
-	/** The row and what was done to its figure, for the working: `1.93 ohm per 1000 ft (12 AWG solid at 75 °C)`. */
-	readonly because: string;
+	/** The row's own figure, and the metres it is for: 304.8 for 1000 ft. */
+	readonly printed: number;
+	readonly per: number;
+	/** What the row's figure is multiplied by for the temperature; 1 where the row is for it. */
+	readonly ratio: number;
+	/** The row in words: `14 AWG solid at 75 °C`. */
+	readonly row: string;
 	readonly source: string;
 }
 
@@ -33,11 +39,11 @@ export function ohmsPerMetre(circuit: Circuit, conductor: Conductor): OhmsPerMet
 	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
 	const isFlexible = cable?.flexible === true;
 	const key = `${gauge.system} ${gauge.label} ${material} ${stranded} ${isFlexible}`;
-	const made =
+	const found =
 		makes.get(key) ??
 		ohmsAt({ gauge, material, stranded, isFlexible }, workingTemperature(circuit.plan.settings.region));
-	makes.set(key, made);
-	return made;
+	makes.set(key, found);
+	return found;
 }
 
 const known = new WeakMap<Circuit, Map<string, OhmsPerMetre>>();
@@ -47,7 +53,7 @@ export type WireMake = Pick<Conductor, "gauge" | "material" | "stranded"> & { re
 
 /** What a metre of a make of wire resists at a temperature. */
 export function ohmsAt(make: WireMake, at: Celsius): OhmsPerMetre {
-	if (make.material === "aluminium") return ofAluminium(make);
+	if (make.material === "aluminium") return ofAluminium(make, at);
 	return (make.gauge.system === "awg" ? ofAmerican(make, at) : ofMetric(make, at)) ?? ofCopper(make, at);
 }
 
@@ -63,28 +69,18 @@ export function workingTemperature(region: Region): Celsius {
 function ofAmerican({ gauge, stranded }: WireMake, at: Celsius): OhmsPerMetre | undefined {
 	// From 6 AWG up there are no solid rows: such wire is stranded.
 	const row = resistance75(gauge, stranded ? "stranded" : "solid") ?? resistance75(gauge, "stranded");
-	if (row === undefined) return undefined;
-	return {
-		value: (row.ohmsPerKilofoot / metresInKilofoot) * temperatureRatio(75, at),
-		at,
-		because: `${row.ohmsPerKilofoot} ohm per 1000 ft, ${formatGauge(gauge)} ${row.stranding} at 75 °C${corrected(75, at)}`,
-		source: citation(row.provenance),
-	};
+	return row === undefined
+		? undefined
+		: made(row.ohmsPerKilofoot, 304.8, [75, at], `${formatGauge(gauge)} ${row.stranding}`, citation(row.provenance));
 }
-
-const metresInKilofoot = 304.8;
 
 /** IEC 60228 gives the resistance at 20 °C: solid, stranded, or flexible. */
 function ofMetric({ gauge, stranded, isFlexible }: WireMake, at: Celsius): OhmsPerMetre | undefined {
 	const row = metricResistance(gauge);
-	if (row === undefined) return undefined;
 	const [sort, word] = isFlexible ? flexible : stranded ? laid : solid;
-	return {
-		value: (row.ohmsPerKilometre[sort] / 1000) * temperatureRatio(20, at),
-		at,
-		because: `${row.ohmsPerKilometre[sort]} ohm/km, ${formatGauge(gauge)} ${word} at 20 °C${corrected(20, at)}`,
-		source: citation(row.provenance),
-	};
+	return row === undefined
+		? undefined
+		: made(row.ohmsPerKilometre[sort], 1000, [20, at], `${formatGauge(gauge)} ${word}`, citation(row.provenance));
 }
 
 const solid = [1, "solid"] as const;
@@ -93,31 +89,27 @@ const flexible = [5, "flexible"] as const;
 
 /** A size that the tables leave out: by its area, 2 % more where it is stranded, as in the rows there are. */
 function ofCopper({ gauge, stranded }: WireMake, at: Celsius): OhmsPerMetre {
-	const lay = stranded ? 1.02 : 1;
-	return {
-		value: ((resistivityAt20.value * 1e6) / gauge.mm2) * lay * temperatureRatio(20, at),
-		at,
-		because: `0.017241 ohm mm2/m at 20 °C by ${areaOf(gauge)}${stranded ? ", 2 % more for its lay" : ""}${corrected(20, at)}`,
-		source: `${citation(resistivityAt20.provenance)}, computed`,
-	};
+	const printed = ((resistivityAt20.value * 1e9) / gauge.mm2) * (stranded ? 1.02 : 1);
+	const lay = stranded ? ", 2 % more for its lay" : "";
+	const row = `17.241 ohm mm2/km by ${formatNumber(gauge.mm2)} mm2 of ${formatGauge(gauge)}${lay}`;
+	return made(printed, 1000, [20, at], row, `${citation(resistivityAt20.provenance)}, computed`);
 }
 
-function ofAluminium({ gauge }: WireMake): OhmsPerMetre {
+/** The trade's constant for aluminium is for 75 °C. */
+function ofAluminium({ gauge }: WireMake, at: Celsius): OhmsPerMetre {
 	const resistivity = resistivityInService("us", "aluminium");
-	return {
-		value: resistivity.value / gauge.mm2,
-		at: celsius(75),
-		because: `K = 21.2 ohm cmil/ft at 75 °C by ${areaOf(gauge)}`,
-		source: citation(resistivity.provenance),
-	};
+	const row = `K = 21.2 ohm cmil/ft by ${formatNumber(gauge.mm2)} mm2 of ${formatGauge(gauge)} aluminium`;
+	return made((resistivity.value / gauge.mm2) * 1000, 1000, [75, at], row, citation(resistivity.provenance));
 }
 
-function areaOf(gauge: Gauge): string {
-	return gauge.system === "awg" ? `${formatGauge(gauge)}, ${formatNumber(gauge.mm2)} mm2` : formatGauge(gauge);
-}
-
-function corrected(from: number, to: number): string {
-	return from === to
-		? ""
-		: `, by (234.5 + ${formatNumber(to)}) / (234.5 + ${formatNumber(from)}) = ${formatNumber(temperatureRatio(from, to), 4)} for ${formatNumber(to)} °C`;
+/** Aluminium is corrected like copper: their coefficients differ by less than the rounding of the rows (common practice). */
+function made(
+	printed: number,
+	per: number,
+	[from, at]: readonly [number, Celsius],
+	row: string,
+	source: string,
+): OhmsPerMetre {
+	const ratio = from === at ? 1 : temperatureRatio(from, at);
+	return { value: (printed / per) * ratio, at, printed, per, ratio, row: `${row} at ${from} °C`, source };
 }

@@ -9,6 +9,12 @@ export type Nature = "power" | "current" | "resistance";
 /** What is on. `all`: every load, and every charger gives its rating; `loads`: every load, and batteries bear it alone; `charging`: chargers only. */
 export type Loading = "all" | "loads" | "charging";
 
+/** What is asked for in all: what is on, and amperes that are drawn at parts besides, whatever they are. */
+export interface Demanded {
+	readonly loading: Loading;
+	readonly plugged?: ReadonlyMap<string, number>;
+}
+
 /** What a load asks for: so many watts, amperes or ohms. */
 export interface Draw {
 	readonly load: Load;
@@ -23,10 +29,17 @@ export function findDraws(
 	circuit: Circuit,
 	mode: Mode,
 	{ chargers, conversions, quiet }: Supplies,
-	loading: Loading,
+	{ loading, plugged }: Demanded,
 ): readonly Draw[] {
 	const charging = new Set(chargers.map(({ source }) => source.part));
+	const outlets = new Set<string>();
 	return circuit.loads.flatMap((load): Draw[] => {
+		const extra = plugged?.get(load.part);
+		if (extra !== undefined && !outlets.has(load.part)) {
+			outlets.add(load.part);
+			const across = quiet.between(...load.between);
+			return across === undefined || across === 0 ? [] : [{ load, nature: "current", amount: extra, quiet: across }];
+		}
 		const isCharger = charging.has(load.part);
 		if (load.watts === undefined || load.watts <= 0 || load.outlet) return [];
 		if (!isCharger && (conversions.has(load.part) || loading === "charging")) return [];

@@ -63,12 +63,12 @@ export interface Unsettled {
 }
 export type State = Steady | Unsettled;
 
-/** The steady state of a mode with what `loading` says switched on. */
-export function solveMode(state: ModeState, loading: Loading): State {
+/** The steady state of a mode with what `loading` says switched on, and amperes drawn at parts that `plugged` names. */
+export function solveMode(state: ModeState, loading: Loading, plugged?: ReadonlyMap<string, number>): State {
 	const { circuit } = state.network;
 	const links = standingLinks(state);
 	const supplies = findSupplies(circuit, state.mode, links);
-	const draws = findDraws(circuit, state.mode, supplies, loading);
+	const draws = findDraws(circuit, state.mode, supplies, plugged === undefined ? { loading } : { loading, plugged });
 	const solver = new ModeSolver(state, loading, supplies, draws, buildNet(circuit, links, supplies, draws));
 	const whole = solver.solve(1);
 	if (whole !== undefined) return whole;

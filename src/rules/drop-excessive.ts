@@ -6,19 +6,14 @@ import { type Finding, finding } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
 import { listNames } from "../base/wording.ts";
+import { type Limit, mainsDropLimits, mainsLimits } from "../figures/drop-limits.ts";
 import { resistivityInService } from "../handbook/copper.ts";
-import { citation, type Sourced } from "../handbook/provenance.ts";
+import { citation } from "../handbook/provenance.ts";
 import { usualSizesOf } from "../handbook/usual-sizes.ts";
-import { type DropLimit, dropLimit } from "../handbook/voltage-drop-limits.ts";
 import { hotPathTo } from "./hot-path.ts";
 import { live } from "./meter-test.ts";
 import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
-
-const advice = (["branch", "feeder and branch"] as const).map((circuit) => limitOf("NFPA 70", circuit));
-const afloat = limitOf("ABYC E-11", "other");
-const publicSupply = (["lighting", "other uses"] as const).map((use) => limitOf("IEC 60364-5-52 public supply", use));
-const ownSupply = (["lighting", "other uses"] as const).map((use) => limitOf("IEC 60364-5-52 private supply", use));
 
 export const dropExcessive: Rule = {
 	code: "drop-excessive",
@@ -26,9 +21,7 @@ export const dropExcessive: Rule = {
 	what: "With every fixed load on, a load loses more volts in its wires than the guides advise.",
 	why: "Lamps dim, motors start badly and run hot, and what is lost heats the wires.",
 	help: "Use a thicker cable, a shorter way, or a circuit of its own.",
-	basis: [
-		...new Set([...advice, afloat, ...publicSupply, ...ownSupply].map(({ provenance }) => citation(provenance))),
-	].join("; "),
+	basis: [...new Set(mainsLimits.map(({ provenance }) => citation(provenance)))].join("; "),
 	meter: [
 		live(
 			"digital voltmeter",
@@ -64,12 +57,6 @@ circuit shed from LC breaker 15 A by 10-2
 		];
 	},
 };
-
-type Limit = Sourced<DropLimit>;
-
-function limitOf(...of: Parameters<typeof dropLimit>): Limit {
-	return certain(dropLimit(...of), "a limit of voltage drop");
-}
 
 /** A load with what it loses, where that is too much. */
 interface Excess {
@@ -110,17 +97,16 @@ function excessOf({ circuit }: Analysis, drop: Drop): Excess | undefined {
 }
 
 function limitsFor(
-	{ region, rules }: Analysis["circuit"]["plan"]["settings"],
+	settings: Analysis["circuit"]["plan"]["settings"],
 	{ lost, lostInBranch, load, source }: Drop,
 	circuit: Analysis["circuit"],
 ): readonly { readonly limit: Limit; readonly lost: number }[] {
-	if (rules === "boat") return [{ limit: afloat, lost }];
-	if (region === "us")
-		return advice.map((limit) => ({ limit, lost: limit.circuit === "branch" ? lostInBranch : lost }));
 	const isLight = circuit.partByName.get(load.part)?.face.traits.includes("light") === true;
 	const isPublic = circuit.sources.some(({ name, sort }) => name === source && sort === "shore");
-	const limit = (isPublic ? publicSupply : ownSupply)[isLight ? 0 : 1];
-	return limit === undefined ? [] : [{ limit, lost }];
+	return mainsDropLimits(settings, { isLight, isPublic }).map((limit) => ({
+		limit,
+		lost: limit.circuit === "branch" ? lostInBranch : lost,
+	}));
 }
 
 function tell(analysis: Analysis, state: ModeState, excess: Excess, others: readonly string[]): Finding {

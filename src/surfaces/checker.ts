@@ -2,6 +2,9 @@
 
 import type { LineEdit, NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
+import type { FigureAnswer, FigureWish, Working } from "../figures/index.ts";
+import type { CableFigure, ModeFigures } from "../figures/mode-figures.ts";
+import type { Unsettled } from "../figures/steady-state.ts";
 import type { Provenance } from "../handbook/provenance.ts";
 import type { HandbookTable, PlainValue } from "../handbook/table.ts";
 import type { JudgedMistake } from "../mistakes/mistake.ts";
@@ -20,6 +23,8 @@ export interface CheckedPlan {
 	readonly scope: CheckScope;
 	readonly draw: (sheets: SheetChoice) => Promise<readonly Sheet[]>;
 	readonly show: () => Shown;
+	/** What flows and what is lost in it, or why that cannot be told. */
+	readonly figures: (wish: FigureWish) => Promise<FigureAnswer>;
 	/** The lines to write that put findings right, by the keys of these, where that is certain. */
 	readonly repairs: (budget: RepairBudget) => Promise<ReadonlyMap<string, readonly LineEdit[]>>;
 	/** The text of the plan with everything said that was inferred. */
@@ -49,15 +54,21 @@ export type TidyPlan = (text: string, file: string, wish: TidyWish) => Promise<T
 /** The sheets that can be asked for; the first is what is meant where nothing is said. */
 export const sheetChoices = ["all", "wiring", "direct-current", "one-line"] as const satisfies readonly SheetChoice[];
 export type {
+	CableFigure,
 	CheckScope,
+	FigureAnswer,
+	FigureWish,
 	HandbookTable,
 	JudgedMistake,
+	ModeFigures,
 	PlainValue,
 	Provenance,
 	RepairBudget,
 	SheetChoice,
 	Tally,
 	TidiedPlan,
+	Unsettled,
+	Working,
 };
 export { Counter };
 

@@ -7,6 +7,7 @@ import { kinds } from "../kinds/index.ts";
 import {
 	checkPlan,
 	drawPlan,
+	figurePlan,
 	makeMistakes,
 	openHandbook,
 	repairPlan,
@@ -41,6 +42,7 @@ export function openWorld(output: Stream, messages: Stream, stopped: () => boole
 				...result,
 				draw: (sheets) => drawPlan(drawable, sheets),
 				show: () => showPlan(result),
+				figures: (wish) => figurePlan(result, wish),
 				repairs: (budget) => repairPlan(result, text, find, budget),
 				writeOut: () => writeOutPlan(result, text),
 				makeMistakes: () => makeMistakes(result),

@@ -63,6 +63,7 @@ const check = (input: Uint8Array, form: string) =>
 			repairs: async () => new Map(),
 			writeOut: async () => "",
 			makeMistakes: async () => [],
+			figures: async () => ({ kind: "refused", why: "" }),
 			show: () => ({ text: "", short: "", json: {} }),
 		}),
 		readInput: async (): Promise<Reading> => ({ kind: "bytes", bytes: input, identity: { device: 0n, inode: 0n } }),

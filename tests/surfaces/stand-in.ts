@@ -86,6 +86,10 @@ export const findWords: CheckPlan = (text, file) => {
 				.filter((name) => choice === "all" || choice === name)
 				.map((name) => ({ name, svg: `<svg class="fe-sheet"><title>${file}</title>${name}</svg>\n` })),
 		show: () => ({ text: `${file} box by box\n`, short: `${file} in short\n`, json: { boxes: text.length } }),
+		figures: async ({ of }) =>
+			of === "nothing"
+				? { kind: "refused", why: "There is nothing `nothing`." }
+				: { kind: "figures", units: "feet", modes: [], workings: [] },
 		repairs: async () => new Map(),
 		writeOut: async () => `${text.trimEnd()} written out\n`,
 		makeMistakes: async () => mistakeWords(text),

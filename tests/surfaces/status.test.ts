@@ -46,6 +46,8 @@ const rows: readonly Row[] = [
 	{ says: "drawn", words: ["draw", "fine.ferrule"], status: 0 },
 	{ says: "shown", words: ["show", "fine.ferrule"], status: 0 },
 	{ says: "written out", words: ["show", "fine.ferrule", "--written-out"], status: 0 },
+	{ says: "figured", words: ["figures", "fine.ferrule"], status: 0 },
+	{ says: "figured for a spreadsheet", words: ["figures", "fine.ferrule", "--as", "csv"], status: 0 },
 	{ says: "every single mistake found", words: ["mistakes", "fine.ferrule"], status: 0 },
 	{ says: "tidied", words: ["tidy", "error.ferrule"], status: 0 },
 	{ says: "tidied in place", words: ["tidy", "ragged.ferrule", "nonsense.ferrule", "--write"], status: 1 },
@@ -68,6 +70,8 @@ const rows: readonly Row[] = [
 	{ says: "a note where notes count", words: ["check", "note.ferrule", "--fail-on=note"], status: 1 },
 	{ says: "one faulty plan of several", words: ["check", "."], status: 1 },
 	{ says: "a faulty plan that is drawn", words: ["draw", "error.ferrule"], status: 1 },
+	{ says: "figures of a faulty plan", words: ["figures", "error.ferrule"], status: 1 },
+	{ says: "figures of what could not be understood", words: ["figures", "nonsense.ferrule"], status: 1 },
 	{ says: "a faulty plan that is shown", words: ["show", "error.ferrule"], status: 1 },
 
 	{
@@ -104,6 +108,8 @@ const rows: readonly Row[] = [
 	{ says: "a page in a form of reports", words: ["explain", "--as", "sarif"], status: 64 },
 	{ says: "a circuit in a form of reports", words: ["show", "fine.ferrule", "--as", "github"], status: 64 },
 	{ says: "an unknown code", words: ["explain", "ground-borken"], status: 64 },
+	{ says: "figures of nothing", words: ["figures", "fine.ferrule", "--of", "nothing"], status: 64 },
+	{ says: "figures in yards", words: ["figures", "fine.ferrule", "--units", "yards"], status: 64 },
 	{ says: "an unknown table", words: ["handbook", "coper-ampacity"], status: 64 },
 	{ says: "a table in a form of reports", words: ["handbook", "--as", "short"], status: 64 },
 	{ says: "two sheets to standard output", words: ["draw", "fine.ferrule", "--out", "-"], status: 64 },

@@ -2,6 +2,7 @@
 import { check } from "./check.ts";
 import { draw } from "./draw.ts";
 import { explain } from "./explain.ts";
+import { figures } from "./figures.ts";
 import { handbook } from "./handbook.ts";
 import { mistakes } from "./mistakes.ts";
 import { newPlan } from "./new.ts";
@@ -10,4 +11,4 @@ import { tidy } from "./tidy.ts";
 import type { Verb } from "./verb.ts";
 
 /** Every verb there is. */
-export const verbs: readonly Verb[] = [check, draw, show, mistakes, tidy, explain, handbook, newPlan];
+export const verbs: readonly Verb[] = [check, draw, show, figures, mistakes, tidy, explain, handbook, newPlan];

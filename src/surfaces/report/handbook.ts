@@ -1,5 +1,6 @@
 // Tables of the handbook as text for a terminal, each row with the number of its source, and as JSON.
 import type { HandbookTable, PlainValue, Provenance } from "../checker.ts";
+import { type Cell, writeColumns } from "./columns.ts";
 import { visible, widthOf, wrap } from "./visible.ts";
 
 /** Every table with its title and what it rests on. */
@@ -26,7 +27,13 @@ export function writeTable(table: HandbookTable): string {
 	return [
 		...wrap(`${table.name}: ${table.title}`, columns),
 		"",
-		...(isWide ? writeSlots(heads, rows) : writeColumns(heads, rows, widths)),
+		...(isWide
+			? writeSlots(heads, rows)
+			: writeColumns(
+					heads,
+					rows.map((row) => row.map(asCell)),
+					gap,
+				)),
 		"",
 		"Sources:",
 		...sources.lines(),
@@ -56,25 +63,6 @@ export function writeTablesJson(tables: readonly HandbookTable[]): string {
 const columns = 80;
 const gap = 2;
 
-/** Figures to the right, words to the left. */
-function writeColumns(
-	heads: readonly string[],
-	rows: readonly (readonly PlainValue[])[],
-	widths: readonly number[],
-): string[] {
-	const isFigure = heads.map((_, at) => rows.some((row) => typeof row[at] === "number"));
-	return [heads, ...rows].map((row) =>
-		row
-			.map((value, at) => {
-				const text = tell(value);
-				const blank = " ".repeat(Math.max(0, (widths[at] ?? 0) - widthOf(text)));
-				return isFigure[at] === true ? blank + text : text + blank;
-			})
-			.join(" ".repeat(gap))
-			.trimEnd(),
-	);
-}
-
 /** Where the columns would not stand side by side: each row as a list. */
 function writeSlots(heads: readonly string[], rows: readonly (readonly PlainValue[])[]): string[] {
 	const width = Math.min(22, Math.max(...heads.map(widthOf)));
@@ -89,6 +77,10 @@ function writeSlots(heads: readonly string[], rows: readonly (readonly PlainValu
 			);
 		}),
 	]);
+}
+
+function asCell(value: PlainValue): Cell {
+	return typeof value === "number" ? { figure: String(value) } : value;
 }
 
 function tell(value: PlainValue | undefined): string {

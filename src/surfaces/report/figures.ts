@@ -1,0 +1,136 @@
+// The figures of plans as tables for a terminal, with the working of one thing line by line.
+import { formatNumber } from "../../base/quantity.ts";
+import { citation } from "../../handbook/provenance.ts";
+import type { CableFigure, FigureAnswer, ModeFigures, Unsettled, Working } from "../checker.ts";
+import { type Cell, writeColumns } from "./columns.ts";
+import { visibleLines, wrap } from "./visible.ts";
+
+/** The figures of one plan, by the name of its file. */
+export interface FiguredPlan {
+	readonly file: string;
+	readonly answer: Extract<FigureAnswer, { readonly kind: "figures" }>;
+}
+
+/** Tables, mode by mode; where one thing was asked for, its working in their place. */
+export function writeFigures(plans: readonly FiguredPlan[]): string {
+	return visibleLines(plans.flatMap(writePlan).join("\n"));
+}
+
+function writePlan({ file, answer }: FiguredPlan): string[] {
+	const lines = [file, ""];
+	if (answer.workings.length > 0) return [...lines, ...answer.workings.flatMap(writeWorking)];
+	return [...lines, ...answer.modes.flatMap((mode) => writeMode(mode, answer.units)), ...writeLimits(answer.modes)];
+}
+
+function writeMode(mode: ModeFigures, units: FiguredPlan["answer"]["units"]): string[] {
+	return [
+		...wrap(`Mode ${mode.summary}`, columns),
+		"",
+		...mode.unsettled.flatMap((state) => [...wrap(tellUnsettled(state), columns), ""]),
+		...mode.sources.flatMap(({ source, given, legs, power, charges }) =>
+			wrap(
+				`  ${source.name} ${given < -tiny ? "takes" : charges ? "pushes" : "gives"} ${legs.map((leg) => nearest(Math.abs(leg), 2)).join(" and ")} A, ${nearest(Math.abs(power), 0)} W`,
+				columns,
+			),
+		),
+		...(mode.sources.length === 0 ? [] : [""]),
+		...mode.runs.flatMap(({ name, label, sort, cables }) => [
+			`${sort} ${name}${label === "" || label === name ? "" : ` (${label})`}`,
+			...writeColumns(
+				headsOf(units),
+				cables.map((cable) => rowOf(cable, units)),
+			).map((line) => `  ${line}`),
+			"",
+		]),
+		...mode.notes.flatMap((note) => wrap(`- ${note}`, columns)),
+		...(mode.notes.length === 0 ? [] : [""]),
+	];
+}
+
+const columns = 80;
+const tiny = 1e-9;
+
+function headsOf(units: FiguredPlan["answer"]["units"]): string[] {
+	return ["cable", "wire", units === "feet" ? "ft" : "m", "A", "lost V", "to", "left V", "drop %", "own %", ""];
+}
+
+function rowOf(figure: CableFigure, units: FiguredPlan["answer"]["units"]): Cell[] {
+	const { cable, amperes, lost, end, loading } = figure;
+	const over =
+		end?.limits.filter(({ isOver }) => isOver).map(({ limit }) => `over ${formatNumber(limit.percent)} %`) ?? [];
+	const length = cable.length === undefined ? undefined : units === "feet" ? cable.length / 0.3048 : cable.length;
+	return [
+		cable.tag,
+		cable.make,
+		{ figure: length === undefined ? "?" : nearest(length, 1) },
+		{ figure: upward(amperes, 2) },
+		{ figure: length === undefined ? "?" : upward(lost, 2) },
+		cable.to.name,
+		{ figure: end === undefined ? "" : downward(end.across, 2) },
+		{ figure: end === undefined ? "" : upward(end.percent, 2) },
+		{ figure: end === undefined ? "" : upward(end.ownPercent, 2) },
+		[...over, ...(loading === "charging" ? ["when charging"] : [])].join(", "),
+	];
+}
+
+/** What the tables hold drops against, and by which book. */
+function writeLimits(modes: readonly ModeFigures[]): string[] {
+	const told = new Set(
+		modes.flatMap(({ runs }) =>
+			runs.flatMap(({ cables }) =>
+				cables.flatMap(
+					({ end }) =>
+						end?.limits.map(
+							({ limit }) => `${formatNumber(limit.percent)} % for ${limit.applies} (${citation(limit.provenance)})`,
+						) ?? [],
+				),
+			),
+		),
+	);
+	return [
+		...(told.size === 0 ? [] : wrap(`Limits: ${[...told].join("; ")}.`, columns)),
+		...wrap(
+			"`drop` counts from the source, `own` from where the circuit or feed begins. `ferrule figures PLAN --of THING` tells how a figure comes about. The code in force, the makers' papers and a licensed person decide.",
+			columns,
+		),
+	];
+}
+
+/** Why a mode has no steady state. */
+export function tellUnsettled({ mode, loading, share, weakest }: Unsettled): string {
+	const on = loading === "all" ? "everything" : loading === "loads" ? "every load" : "every charger";
+	const much =
+		share <= 0
+			? "It settles with nothing drawn at all only, or not even so."
+			: `The largest that settles is ${downward(share * 100, 1)} % of it${weakest === undefined ? "" : `: then ${weakest.load.part} is left with ${downward(weakest.across, 1)} V of ${nearest(weakest.quiet, 1)} V`}.`;
+	return `No steady state in ${mode} with ${on} on: the wires and sources cannot bring what is asked for. ${much}`;
+}
+
+function writeWorking({ mode, thing, lines, why }: Working): string[] {
+	return [
+		...wrap(`Working of ${thing}, ${mode}`, columns),
+		"",
+		...(lines.length === 0 ? [`  ${why}`] : []),
+		...lines.flatMap(({ what, formula, result, source }) => [
+			...wrap(what, columns - 2).map((line) => `  ${line}`),
+			...wrap(`${formula} = ${result}`, columns - 6).map((line) => `      ${line}`),
+			...(source === undefined ? [] : wrap(`[${source}]`, columns - 6).map((line) => `      ${line}`)),
+		]),
+		"",
+	];
+}
+
+/** Rounded to the side that does not flatter: what is lost or flows is never told smaller than it is. */
+function upward(value: number, decimals: number): string {
+	const scale = 10 ** decimals;
+	return (Math.ceil(value * scale - 1e-6) / scale + 0).toFixed(decimals);
+}
+
+function downward(value: number, decimals: number): string {
+	const scale = 10 ** decimals;
+	return (Math.floor(value * scale + 1e-6) / scale).toFixed(decimals);
+}
+
+function nearest(value: number, decimals: number): string {
+	return formatNumber(value, decimals);
+}
