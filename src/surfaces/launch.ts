@@ -1,13 +1,12 @@
 #!/usr/bin/env node
 // Starts the command. Beside each part of it may lie the same code as compiled by this very Node, put there by the build: then it starts faster.
 import { readFileSync } from "node:fs";
-import Module from "node:module";
 import { join } from "node:path";
 import { Script } from "node:vm";
 import { status } from "./status.ts";
 
 const folder = join(__dirname, "parts");
-const parts = new Map<string, Module>();
+const parts = new Map<string, { exports: unknown }>();
 
 try {
 	requirePart("./ferrule.cjs");
@@ -24,10 +23,10 @@ function requirePart(name: string): unknown {
 	const loaded = parts.get(name);
 	if (loaded !== undefined) return loaded.exports;
 	const file = join(folder, name);
-	const part = new Module(file);
+	const part = { exports: {} };
 	parts.set(name, part);
 	// The build leaves nothing but ASCII in a part, and this is the quickest way to read that.
-	const source = Module.wrap(readFileSync(file, "latin1"));
+	const source = `(function (exports, require, module, __filename, __dirname) {${readFileSync(file, "latin1")}\n})`;
 	const script = new Script(source, { filename: file, cachedData: readCompiled(file) });
 	script.runInThisContext()(part.exports, requirePart, part, file, folder);
 	return part.exports;
