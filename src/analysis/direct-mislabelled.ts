@@ -7,15 +7,26 @@ import { findMislabelled, type Mislabelled } from "./mislabelled.ts";
 import { type Edge, reachFrom } from "./network.ts";
 import { isHot, notABond } from "./poles.ts";
 
-/** Every load of a mode that another circuit's fuse feeds, or that is fed past its own. What a relay switches on is its own matter. */
+/** Every load of a mode that another circuit's fuse feeds, or that is fed past its own. */
 export function findMislabelledFuses(
 	circuit: Circuit,
 	landings: Landings,
 	{ feeders, poles }: DirectState,
 ): readonly Mislabelled[] {
-	return findMislabelled(circuit, landings, { feeders, crossings: { poles } }).filter(({ point }) => {
-		const way = poles.reachOf(point, "hot")?.edgesTo(point) ?? [];
-		return !way.some(({ by }) => by.kind === "link" && isMovedByCoil(circuit, by.link));
+	const saidOf = new Map(circuit.plan.runs.map((run) => [run.name, run.protection]));
+	return findMislabelled(circuit, landings, { feeders, crossings: { poles } }).filter(({ point, found }) => {
+		let isMixedUp = false;
+		for (const { by } of poles.reachOf(point, "hot")?.edgesTo(point) ?? []) {
+			if (by.kind === "link") {
+				// What a relay switches on is its own matter, unless the wires to it are mixed up already.
+				if (isMovedByCoil(circuit, by.link)) return isMixedUp;
+				if (by.link.protection !== undefined) isMixedUp = false;
+				continue;
+			}
+			const said = saidOf.get(circuit.cableByTag.get(circuit.conductors[by.index]?.cable ?? "")?.run ?? "");
+			if (said !== undefined && said !== found) isMixedUp = true;
+		}
+		return true;
 	});
 }
 
