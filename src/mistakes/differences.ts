@@ -54,9 +54,18 @@ export function differencesOf(before: Circuit, now: Circuit): Differences {
 
 /** Whether wires were moved, added or taken away, and nothing else is otherwise. */
 export function isRewiredOnly(found: Differences): boolean {
+	return found.recoloured.length === 0 && isAllElseAsBefore(found);
+}
+
+/** Whether wires have other colours, and nothing else is otherwise. */
+export function isRecolouredOnly(found: Differences): boolean {
+	return found.moved.length + found.added.length + found.removed.length === 0 && isAllElseAsBefore(found);
+}
+
+/** Whether nothing but wires and their colours is otherwise. */
+function isAllElseAsBefore(found: Differences): boolean {
 	return (
-		found.resized.length + found.recoloured.length + found.rerated.length + found.faces.length + found.plain.length ===
-			0 &&
+		found.resized.length + found.rerated.length + found.faces.length + found.plain.length === 0 &&
 		!found.isRelinked &&
 		!found.isResaid &&
 		!found.isOther

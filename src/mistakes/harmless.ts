@@ -5,7 +5,8 @@ import type { Circuit, Conductor, GroundFaultDevice, Part } from "../circuit/cir
 import { deviceDistance } from "../handbook/dc-protection.ts";
 import { receptacleRatings } from "../handbook/receptacles.ts";
 import { isJoinedInBoxes } from "./box-joints.ts";
-import { type Differences, differencesOf, isRewiredOnly } from "./differences.ts";
+import { judgeColours } from "./colours.ts";
+import { type Differences, differencesOf, isRecolouredOnly, isRewiredOnly } from "./differences.ts";
 import { isInterchanged } from "./interchange.ts";
 import { areProtected, mayCarry } from "./limits.ts";
 import { servicesOf } from "./services.ts";
@@ -17,6 +18,7 @@ import { servicesOf } from "./services.ts";
 export function findHarmless(before: Circuit, wrong: Circuit): string | undefined {
 	const found = differencesOf(before, wrong);
 	if (isRewiredOnly(found)) return judgeWiring(before, wrong, found);
+	if (isRecolouredOnly(found)) return judgeColours(wrong, found.recoloured);
 	if (found.moved.length + found.added.length + found.removed.length + found.recoloured.length > 0) return undefined;
 	if (found.isResaid) return undefined;
 	if (found.plain.length > 0) return judgePlain(before, wrong, found.plain);

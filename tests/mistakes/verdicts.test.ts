@@ -52,6 +52,18 @@ circuit pump from FB.2 by pair 14 AWG
   6 ft to p1: pump 48 W
 `;
 
+const series = `battery A1 lithium 12.8 V 100 Ah
+battery A2 lithium 12.8 V 100 Ah
+chassis body
+feed middle from A1.- by single 2/0 black
+  1 ft to A2.+
+feed bank from A1.+, A2.- by pair 12 AWG
+  within 7 in to F1: fuse 30 A
+  3 ft to l1: light 6 W 24 V
+bond minus-body from A2.- by single 2/0 black
+  2 ft to body
+`;
+
 function verdictOf(text: string, operator: string, at: string): Verdict {
 	const { circuit } = checkPlan(text, "plan").analysis;
 	const made = operators.filter(({ name }) => name === operator).flatMap(({ find }) => [...find(circuit)]);
@@ -84,6 +96,8 @@ test.each([
 	["protection where none is asked for", galley, "a plain device instead of a ground-fault one", "g2"],
 	["a small switch for a small light", lights, "a device that may carry less", "s1, 10 A instead of 15 A"],
 	["a 15 A pair of outlets on 20 A", galley, "a device that may carry less", "g2, 15 A instead of 20 A"],
+	["a red lead inside a series", series, "the wrong colour", "middle-1.black, red"],
+	["a green bond to the metal", series, "the wrong colour", "minus-body-1.black, green"],
 	["two points that are one", bunks, "two points bridged", "b1.hot and b1/hot"],
 ])("harmless: %s", (_, text, operator, at) => {
 	expect(verdictOf(text, operator, at)).toMatchObject({ verdict: "harmless" });
@@ -128,6 +142,23 @@ test.each([
 		"a fuse that cannot break the fault current",
 		"F1, which breaks 1 kA, at house",
 	],
+	["a green lead inside a series", "colour-misleading", series, "the wrong colour", "middle-1.black, green"],
+	["a red bond to the metal", "colour-misleading", series, "the wrong colour", "minus-body-1.black, red"],
+	[
+		"circuits exchanged at a fuse block",
+		"circuit-mislabelled",
+		van,
+		"two wires exchanged in a box",
+		"lamps-1.red and pump-1.red in FB",
+	],
+	[
+		"a block fed through a circuit's fuse",
+		"circuit-mislabelled",
+		van,
+		"two wires exchanged in a box",
+		"small-2.red and pump-1.red in FB",
+	],
+	["two fuses joined", "circuits-joined", van, "two points bridged", "FB.1.load and FB.2.load"],
 	["a battery turned round", "polarity-dc-reversed", van, "a battery or module turned round", "house"],
 ])("found: %s", (_, by, text, operator, at) => {
 	expect(verdictOf(text, operator, at)).toMatchObject({ verdict: "found", by });

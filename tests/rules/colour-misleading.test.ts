@@ -1,5 +1,6 @@
 // Colours that contradict what a wire carries.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
@@ -140,5 +141,63 @@ panel AC main 30 A from dock by triplex 10 AWG, 4 m
 circuit port from AC ground-fault-breaker 15 A by triplex 14 AWG
   2 m to p1: receptacle
 `);
+	});
+});
+
+const pair = (link: string, bond: string): string => `battery A1 lithium 12.8 V 100 Ah
+battery A2 lithium 12.8 V 100 Ah
+chassis body
+feed middle from A1.- by single 2/0 ${link}
+  1 ft to A2.+
+feed bank from A1.+, A2.- by pair 12 AWG
+  within 7 in to F1: fuse 30 A
+  3 ft to l1: light 6 W 24 V
+bond minus-body from A2.- by single 2/0 ${bond}
+  2 ft to body
+`;
+
+/** The plan with a finding marked under the line that the hop of a run is on. */
+function marked(text: string, line: string, mark: string): string {
+	return text.replace(line, `${line}\n${mark}`);
+}
+
+describe("colour-misleading of direct current is told", () => {
+	test("a green lead in the middle of a series", () => {
+		checkMarked(
+			marked(
+				pair("green", "black"),
+				"  1 ft to A2.+",
+				'//        ^^^^ colour-misleading "middle-1.green carries the middle of a series, which the colour does not say"',
+			),
+		);
+	});
+	test("a red bond of the minus to the metal", () => {
+		checkMarked(
+			marked(
+				pair("black", "red"),
+				"  2 ft to body",
+				'//        ^^^^ colour-misleading "minus-body-1.red bonds the negative, which the colour does not say"',
+			),
+		);
+	});
+	test("both, each by itself", () => {
+		const { findings } = checkPlan(pair("white", "orange"), "plan");
+		expect(
+			findings.filter(({ code, consequenceOf }) => code === "colour-misleading" && consequenceOf === undefined),
+		).toHaveLength(2);
+	});
+});
+
+describe("colour-misleading of direct current is not told of", () => {
+	test.each([
+		["black", "black"],
+		["red", "green"],
+		["black", "bare"],
+		["red", "yellow"],
+	])("a %s lead in a series, and a %s bond", (link, bond) => {
+		checkRight(pair(link, bond));
+	});
+	test("a brown bond, as many vehicles have", () => {
+		checkRight(pair("black", "brown"));
 	});
 });
