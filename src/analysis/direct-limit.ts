@@ -1,6 +1,7 @@
-// The largest fuse or breaker ahead of a conductor for direct current: by the table of boats, which is the best one anywhere.
+// The largest fuse or breaker ahead of a conductor for direct current: by the tables of boats, which are the best ones anywhere.
 import { formatGauge } from "../base/gauge.ts";
 import type { Circuit, Conductor } from "../circuit/circuit.ts";
+import { craftAmpacity } from "../handbook/iec-ampacity.ts";
 import { engineSpaceFactor, marineAmpacity, marineDeviceAllowance } from "../handbook/marine-ampacity.ts";
 import { citation } from "../handbook/provenance.ts";
 import { nextStandardRating } from "../handbook/standard-ratings.ts";
@@ -12,16 +13,19 @@ import { runsInEngineSpace } from "./surroundings.ts";
  * carries or the next standard rating, if that is no more than 150 % of it. Undefined where the table knows no such wire.
  */
 export function directLimit(circuit: Circuit, conductor: Conductor, volts: number): ConductorLimit | undefined {
-	const row = conductor.material === "copper" ? marineAmpacity(conductor.gauge, conductor.insulation) : undefined;
+	const { gauge, insulation, material } = conductor;
+	if (material !== "copper") return undefined;
+	// What is thinner than the first row of the law is in the standard for small craft.
+	const row = marineAmpacity(gauge, insulation) ?? craftAmpacity(gauge, insulation);
 	if (row === undefined) return undefined;
 	const { rules, region } = circuit.plan.settings;
-	const hot = runsInEngineSpace(circuit, conductor) ? engineSpaceFactor(row.column) : undefined;
+	const hot = runsInEngineSpace(circuit, conductor) ? engineSpaceFactor(insulation) : undefined;
 	const ampere = Math.floor(row.ampere * (hot?.factor ?? 1));
 	const most = ampere * marineDeviceAllowance.share;
 	const next = nextStandardRating(ampere, region)?.ampere ?? ampere;
 	const afloat = rules === "boat" && volts < marineDeviceAllowance.belowVolts;
 	const largest = afloat ? Math.floor(most) : next <= most ? next : ampere;
-	const carries = `${formatGauge(conductor.gauge)} carries ${ampere} A at ${row.column} °C${hot === undefined ? "" : " in an engine space"}`;
+	const carries = `${formatGauge(gauge)} carries ${ampere} A at ${row.column} °C${hot === undefined ? "" : " in an engine space"}`;
 	const allowed = afloat ? "the device may have 150 % of it" : `${largest} A is the next standard rating`;
 	return {
 		largest,
@@ -29,6 +33,6 @@ export function directLimit(circuit: Circuit, conductor: Conductor, volts: numbe
 		source: [row.provenance, ...(hot === undefined ? [] : [hot.provenance]), marineDeviceAllowance.provenance]
 			.map(citation)
 			.join("; "),
-		recalled: hot?.provenance.known === "recalled",
+		recalled: row.provenance.known === "recalled" || hot?.provenance.known === "recalled",
 	};
 }

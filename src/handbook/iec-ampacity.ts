@@ -144,3 +144,14 @@ export function iecAmpacity(
 		? undefined
 		: { gauge: row.gauge, ampere, provenance: row.provenance };
 }
+
+/** Amperes on small craft by metric size, of the thinner row and the cooler column; undefined for what the table does not know. */
+export function craftAmpacity(
+	gauge: Gauge,
+	celsius: number,
+): Sourced<{ readonly gauge: Gauge; readonly column: CraftColumn; readonly ampere: number }> | undefined {
+	const row = rowAtOrBelow(craftAmpacities.rows, gauge);
+	const column = craftColumns.findLast((each) => each <= celsius);
+	if (row === undefined || column === undefined) return undefined;
+	return { gauge: row.gauge, column, ampere: row.amperes[column], provenance: row.provenance };
+}

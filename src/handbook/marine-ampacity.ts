@@ -143,11 +143,11 @@ export function marineAmpacity(
 	return { gauge: row.gauge, column, ampere: row.amperes[column], provenance: row.provenance };
 }
 
-/** The engine-space factor of a column. */
-export function engineSpaceFactor(column: MarineColumn): Sourced<EngineSpaceFactor> {
+/** The engine-space factor of an insulation rating from 60 C up. */
+export function engineSpaceFactor(celsius: number): Sourced<EngineSpaceFactor> {
 	return certain(
-		engineSpaceFactors.rows.find((row) => row.column === column),
-		`the engine-space factor at ${column} C`,
+		engineSpaceFactors.rows.findLast((row) => row.column <= celsius),
+		`the engine-space factor at ${celsius} C`,
 	);
 }
 

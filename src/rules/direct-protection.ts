@@ -1,5 +1,6 @@
 // Fuses and breakers of the direct-current side: what the rules on protection say of leads that carry more than they may.
 import type { Analysis } from "../analysis/analysis.ts";
+import type { ConductorLimit } from "../analysis/conductor-limit.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { type ExposedLead, findExposedLeads } from "../analysis/direct-leads.ts";
 import { directLimit } from "../analysis/direct-limit.ts";
@@ -87,13 +88,17 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 					also: [{ span: device.span, label: `${formatNumber(amperes, 1)} A` }],
 					figures: [{ name: "protection", found: amperes, limit: limit.largest, unit: "A", source: limit.source }],
 					why: `${startSentence(limit.because)}; with more it can glow before the device opens.`,
-					help: `Put a fuse of ${formatNumber(limit.largest, 1)} A or less where it begins, or use a conductor thicker than ${size}.`,
+					help: `Put a fuse of ${formatNumber(limit.largest, 1)} A or less where it begins, or use a conductor thicker than ${size}.${tellRecalled(limit)}`,
 					basis: limit.source,
 					...followsMixUp(analysis.circuit, lead.first, device),
 				}),
 			];
 		});
 	});
+}
+
+function tellRecalled({ recalled }: ConductorLimit): string {
+	return recalled ? " This limit is recalled, not read: look it up before you rely on it." : "";
 }
 
 /** What is behind the fuse of another circuit than its own is too thin for it for that reason. */
@@ -205,7 +210,7 @@ export function findThinReturns(analysis: Analysis, code: string): Finding[] {
 							{ name: "protection", found: comes.amperes, limit: limit.largest, unit: "A", source: limit.source },
 						],
 						why: `${startSentence(limit.because)}; what goes out through the positive comes back through it.`,
-						help: "Use a negative as thick as the positive.",
+						help: `Use a negative as thick as the positive.${tellRecalled(limit)}`,
 						basis: limit.source,
 						key: `${code}@${tag}/return`,
 						// Where the positive is as thin for that device, it is the device that is too large.
