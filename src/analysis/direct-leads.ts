@@ -102,7 +102,8 @@ class LeadWalk {
 	tell(head: number, conductors: readonly Conductor[]): ExposedLead {
 		const first = certain(this.circuit.conductors[head], "a conductor");
 		const start = this.nearEnd(first);
-		const exposure = certain(start === undefined ? undefined : this.exposure.get(start), "an exposure");
+		const exposure = certain(this.through(first), "an exposure");
+		const ahead = start === undefined ? undefined : this.exposure.get(start)?.by?.by;
 		const limit = this.limitOf(first);
 		const reaches = new Set<string>();
 		let farthest: ExposedLead["farthest"];
@@ -153,7 +154,7 @@ class LeadWalk {
 			exposure,
 			reaches: [...reaches],
 			farthest,
-			atDevice: exposure.by?.by.kind === "link" && exposure.by.by.link.protection !== undefined,
+			atDevice: ahead?.kind === "link" && ahead.link.protection !== undefined,
 			devices: met,
 			together: [...met.keys()].reduce((sum, { rating }) => sum + (rating ?? 0), 0),
 			overrated,
@@ -164,11 +165,20 @@ class LeadWalk {
 	private isExposed(conductor: Conductor): boolean {
 		if (conductor.sort === "pigtail" || conductor.role !== "positive" || this.cranking.has(conductor.index))
 			return false;
-		const start = this.nearEnd(conductor);
-		const comes = start === undefined ? undefined : this.exposure.get(start);
+		const comes = this.through(conductor);
 		if (comes === undefined) return false;
 		const limit = this.limitOf(conductor);
 		return comes.amperes > (limit?.largest ?? 0);
+	}
+
+	/** What comes through a conductor: to its far end, where it is the way there; between fuses in parallel not all meet yet. */
+	private through(conductor: Conductor): Exposure | undefined {
+		const near = this.nearEnd(conductor);
+		for (const { point } of conductor.ends) {
+			const there = point === undefined || point === near ? undefined : this.exposure.get(point);
+			if (there?.by?.by.kind === "conductor" && there.by.by.index === conductor.index) return there;
+		}
+		return near === undefined ? undefined : this.exposure.get(near);
 	}
 
 	private limitOf(conductor: Conductor): ConductorLimit | undefined {

@@ -6,9 +6,10 @@ import { type Demand, traceDirectDemand } from "./demand.ts";
 import { type Feeder, traceFeeders } from "./feeders.ts";
 import { buildNetwork, type Edge, liveSources, type Network } from "./network.ts";
 import { type OwnFuses, traceOwnFuses } from "./own-fuses.ts";
+import { traceDirectExposure } from "./parallel-fuses.ts";
 import { notABond, type PoleMap, tracePoles } from "./poles.ts";
 import { PotentialSets } from "./potentials.ts";
-import { type Exposure, traceExposure } from "./protection.ts";
+import type { Exposure } from "./protection.ts";
 
 /** What is known of the direct current of a mode. */
 export interface DirectState {
@@ -70,7 +71,7 @@ export function traceDirect(circuit: Circuit, mode: Mode): DirectState {
 		poles,
 		potentials,
 		get exposure() {
-			exposure ??= traceExposure(network);
+			exposure ??= traceDirectExposure(network);
 			return exposure;
 		},
 		get feeders() {

@@ -3,8 +3,8 @@ import type { Protection } from "../circuit/circuit.ts";
 import type { DirectState } from "./direct.ts";
 import type { JoinedCircuits } from "./joined-circuits.ts";
 import { type JoinedSets, joinWhere } from "./joined-sets.ts";
-import { type Edge, type Network, reachFrom } from "./network.ts";
-import { notABond } from "./poles.ts";
+import { type Network, reachFrom } from "./network.ts";
+import { isMeantToStay } from "./parallel-fuses.ts";
 
 /** A device between two sets of points that no device parts. */
 interface Pass {
@@ -33,11 +33,6 @@ export function traceJoinedFuses({ network, poles }: DirectState): readonly Join
 		const reach = reachFrom(network, [one.load], isMeantToStay);
 		return [{ devices: [one.device, other.device], way: reach.edgesTo(other.load), points: reach.points }];
 	});
-}
-
-/** Lets pass what no handle, coil or device parts. */
-function isMeantToStay(edge: Edge): boolean {
-	return edge.by.kind === "conductor" || (notABond(edge) && edge.by.link.nature === "solid");
 }
 
 /** The ways through devices, each from the side it calls line. */

@@ -1,6 +1,8 @@
 // Whether conductors and devices keep their limits: what is ahead of a wire opens before the wire suffers.
+import { analyse } from "../analysis/analysis.ts";
 import { conductorLimit } from "../analysis/conductor-limit.ts";
 import { directLimit } from "../analysis/direct-limit.ts";
+import { traceComingBack } from "../analysis/direct-returns.ts";
 import type { Edge } from "../analysis/network.ts";
 import { sortOfRole } from "../analysis/poles.ts";
 import { compareGauges } from "../base/gauge.ts";
@@ -48,10 +50,21 @@ function limitOf(circuit: Circuit, conductor: Conductor): number | undefined {
 function amperesThrough(circuit: Circuit, conductor: Conductor): number | undefined {
 	const { role, cable } = conductor;
 	if (sortOfRole(role) === "hot") return hotThrough(circuit, conductor);
+	const back = role === "negative" ? comingBack(circuit, conductor) : undefined;
+	if (back !== undefined) return back;
 	const fellows = circuit.conductors.filter((other) => sortOfRole(other.role) === "hot" && goesWith(conductor, other));
 	if (fellows.length > 0) return most(fellows.map((fellow) => hotThrough(circuit, fellow)));
-	// A negative that runs by itself may bring back what any fuse lets out; of a bond nothing is known here.
+	// A negative that runs by itself, and no load's way back, may bring back what any fuse lets out; of a bond nothing is known here.
 	return role === "negative" && cable !== undefined ? most(circuit.protections.map(({ rating }) => rating)) : undefined;
+}
+
+/** The most that comes back through a negative in any mode; undefined where nothing does, or no device limits it. */
+function comingBack(circuit: Circuit, { index }: Conductor): number | undefined {
+	const asked = new Set([index]);
+	const amperes = analyse(circuit).states.flatMap(({ direct }) =>
+		direct === undefined ? [] : (traceComingBack(circuit, direct, asked).get(index)?.amperes ?? []),
+	);
+	return amperes.length === 0 ? undefined : Math.max(...amperes);
 }
 
 function hotThrough(circuit: Circuit, { index, ends }: Conductor): number | undefined {

@@ -3,11 +3,9 @@ import type { Analysis } from "../analysis/analysis.ts";
 import type { ConductorLimit } from "../analysis/conductor-limit.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { type ExposedLead, findExposedLeads } from "../analysis/direct-leads.ts";
-import { directLimit } from "../analysis/direct-limit.ts";
 import { nameMixUp } from "../analysis/mislabelled.ts";
-import { type Reach, tellWay } from "../analysis/network.ts";
+import { tellWay } from "../analysis/network.ts";
 import { batteryWithin } from "../analysis/own-fuses.ts";
-import type { PoleMap } from "../analysis/poles.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatGauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
@@ -83,7 +81,7 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 				finding({
 					...placeOf(analysis.circuit, direct, lead, code),
 					level: "danger",
-					title: `The ${formatNumber(amperes, 1)} A ${device.sort} ${device.part} is too large for ${tellLead(lead)}: ${formatNumber(limit.largest, 1)} A at most`,
+					title: `${tellDevices(device, amperes, isBehind ? exposure.beside : undefined)} too large for ${tellLead(lead)}: ${formatNumber(limit.largest, 1)} A at most`,
 					label: `${formatNumber(limit.largest, 1)} A at most`,
 					also: [{ span: device.span, label: `${formatNumber(amperes, 1)} A` }],
 					figures: [{ name: "protection", found: amperes, limit: limit.largest, unit: "A", source: limit.source }],
@@ -95,6 +93,12 @@ export function findTooLarge(analysis: Analysis, code: string): Finding[] {
 			];
 		});
 	});
+}
+
+/** `The 200 A fuse F1 is`; of batteries in parallel `F1 and F2 with 400 A together are`. */
+function tellDevices({ part, sort }: Protection, amperes: number, beside: readonly Protection[] = []): string {
+	if (beside.length === 0) return `The ${formatNumber(amperes, 1)} A ${sort} ${part} is`;
+	return `${listNames([part, ...beside.map((other) => other.part)])} with ${formatNumber(amperes, 1)} A together are`;
 }
 
 function tellRecalled({ recalled }: ConductorLimit): string {
@@ -167,67 +171,6 @@ function tellUnjudged(
 			key: `${code}@unjudged/${missing}`,
 		}),
 	];
-}
-
-/** Negatives thinner than the device ahead of what they lead back from allows. */
-export function findThinReturns(analysis: Analysis, code: string): Finding[] {
-	const { circuit } = analysis;
-	return findOverDirect(analysis, (direct) => {
-		const { exposure } = direct;
-		const blamed = new Map(
-			leadsOf(analysis, direct).map(({ exposure: { device }, conductors: [first] }) => [
-				device,
-				first?.cable ?? first?.name,
-			]),
-		);
-		return circuit.loads.flatMap(({ part, between: [positive, negative] }) => {
-			const comes = exposure.get(positive);
-			const device = comes?.device;
-			const reach = comes === undefined ? undefined : wayBack(direct.poles, negative, comes.source);
-			if (comes === undefined || device === undefined || reach === undefined) return [];
-			const volts = Math.abs(direct.potentials.between(positive, negative) ?? 12);
-			for (const { by } of reach.edgesTo(negative)) {
-				const conductor = by.kind === "conductor" ? circuit.conductors[by.index] : undefined;
-				if (conductor === undefined || conductor.role !== "negative" || conductor.sort === "pigtail") continue;
-				const limit = directLimit(circuit, conductor, volts);
-				if (limit === undefined || comes.amperes <= limit.largest) continue;
-				const tag = conductor.cable ?? conductor.name;
-				const cable = circuit.cableByTag.get(tag);
-				// The positive beside it in its cable is as thin, and tells of both.
-				const beside = cable?.conductors.some((index) => circuit.conductors[index]?.role === "positive");
-				if (beside === true) return [];
-				return [
-					finding({
-						code,
-						level: "danger",
-						title: `The negative ${conductor.name} is too thin for what ${part} may draw through the ${formatNumber(comes.amperes, 1)} A ${device.sort} ${device.part}: ${formatNumber(limit.largest, 1)} A at most`,
-						span: cable?.span ?? conductor.span,
-						label: `${formatNumber(limit.largest, 1)} A at most`,
-						also: [{ span: device.span, label: `${formatNumber(comes.amperes, 1)} A` }],
-						marks: [tag, part],
-						path: tellWay(circuit, reach.edgesTo(negative), negative),
-						figures: [
-							{ name: "protection", found: comes.amperes, limit: limit.largest, unit: "A", source: limit.source },
-						],
-						why: `${startSentence(limit.because)}; what goes out through the positive comes back through it.`,
-						help: `Use a negative as thick as the positive.${tellRecalled(limit)}`,
-						basis: limit.source,
-						key: `${code}@${tag}/return`,
-						// Where the positive is as thin for that device, it is the device that is too large.
-						...(blamed.has(device) ? { consequenceOf: `${code}@${blamed.get(device) ?? ""}` } : {}),
-					}),
-				];
-			}
-			return [];
-		});
-	});
-}
-
-/** What comes from a source goes back to it, also where another's negative is nearer; of batteries in series to the last one's. */
-function wayBack({ poles, reaches, reachOf }: PoleMap, negative: number, source: string): Reach | undefined {
-	const own = poles.findIndex((pole) => pole.source === source && pole.role === "negative");
-	const reach = reaches[own];
-	return reach?.has(negative) === true ? reach : reachOf(negative, "neutral");
 }
 
 /** Leads on to a device that stands too far from where they begin. */

@@ -46,8 +46,10 @@ function findBehindFuses(circuit: Circuit, direct: DirectState, code: string): F
 /** Kinds that carry all that the fuse ahead of them lets through. */
 const judged: ReadonlySet<string> = new Set(["bus", "fuse-block", "shunt", "disconnect"]);
 
-function ratingOf({ plan }: Circuit, { name }: Part): number | undefined {
-	return plan.thingByName.get(foldName(name))?.said.quantity("rating")?.value;
+/** What was said of it, as it is on its face; a disconnect has one that is only assumed too. */
+function ratingOf({ plan }: Circuit, { name, face }: Part): number | undefined {
+	const said = plan.thingByName.get(foldName(name))?.said.quantity("rating")?.value;
+	return said === undefined ? undefined : (face.rating ?? said);
 }
 
 /** What the fuse ahead lets into a bus, or all fuses together that stand between it and batteries. */
