@@ -4,6 +4,7 @@
 import { join } from "node:path";
 import {
 	isArrayBindingPattern,
+	isArrayLiteralExpression,
 	isArrowFunction,
 	isBlock,
 	isForOfStatement,
@@ -11,6 +12,8 @@ import {
 	isFunctionExpression,
 	isMethodDeclaration,
 	isObjectBindingPattern,
+	isOmittedExpression,
+	isSpreadElement,
 	isVariableDeclaration,
 	isVariableDeclarationList,
 	NodeFlags,
@@ -81,6 +84,7 @@ class Rewriting {
 		if (isForOfStatement(node) && node.awaitModifier === undefined && isVariableDeclarationList(node.initializer))
 			return this.loop(node);
 		if (isVariableDeclaration(node) && node.initializer !== undefined && node.type === undefined) {
+			if (isSideBySide(node)) return this.alone(node);
 			const { pattern, after } = this.open(node.name);
 			return [`${pattern} = ${this.write(node.initializer)}`, ...after].join(", ");
 		}
@@ -100,6 +104,16 @@ class Rewriting {
 		const [all, index] = [this.name(), this.name()];
 		const taken = [`${pattern} = ${all}[${index}]`, ...after].join(", ");
 		return `for (let ${index} = 0, ${all} = ${list}; ${index} < ${all}.length; ${index}++) { ${keyword} ${taken}; ${this.write(node.statement)} }`;
+	}
+
+	/** Names that each get a value of their own, as in `[x, y] = [1, 2]`: no array is needed. */
+	alone({ name, initializer }) {
+		return name.elements
+			.flatMap((one, index) => {
+				const { pattern, after } = this.open(one.name);
+				return [`${pattern} = ${this.write(initializer.elements[index])}`, ...after];
+			})
+			.join(", ");
 	}
 
 	/** A function with a body: what it takes apart of its parameters, it takes apart first of all. */
@@ -149,6 +163,16 @@ class Rewriting {
 }
 
 const functions = [isArrowFunction, isFunctionDeclaration, isFunctionExpression, isMethodDeclaration];
+
+function isSideBySide({ name, initializer }) {
+	return (
+		isArrayBindingPattern(name) &&
+		isArrayLiteralExpression(initializer) &&
+		name.elements.length === initializer.elements.length &&
+		name.elements.every((one) => one.name !== undefined && isPlain(one)) &&
+		!initializer.elements.some((one) => isSpreadElement(one) || isOmittedExpression(one))
+	);
+}
 
 function isPlain({ dotDotDotToken, initializer }) {
 	return dotDotDotToken === undefined && initializer === undefined;

@@ -13,37 +13,46 @@ export class PotentialSets {
 
 	/** The set that a point belongs to, by a point of it, and the volts above that one. */
 	at(point: number): { readonly root: number; readonly volts: number } {
-		return this.find(point);
+		const root = this.find(point);
+		return { root, volts: this.rise(point, root) };
 	}
 
 	/** Volts of the first point above the second; undefined where nothing joins them. */
 	between(one: number, other: number): number | undefined {
-		const [first, second] = [this.find(one), this.find(other)];
-		return first.root === second.root ? first.volts - second.volts : undefined;
+		const root = this.find(one);
+		return root === this.find(other) ? this.rise(one, root) - this.rise(other, root) : undefined;
 	}
 
 	/** Puts the first point so many volts above the second, if nothing joins them yet. */
 	join(one: number, other: number, volts: number): void {
-		const [first, second] = [this.find(one), this.find(other)];
-		if (first.root === second.root) return;
-		this.parents[first.root] = second.root;
-		this.rises[first.root] = volts + second.volts - first.volts;
+		const first = this.find(one);
+		const second = this.find(other);
+		if (first === second) return;
+		this.parents[first] = second;
+		this.rises[first] = volts + this.rise(other, second) - this.rise(one, first);
 	}
 
-	private find(point: number): { readonly root: number; readonly volts: number } {
-		let [root, volts] = [point, 0];
+	/** Volts of a point above the top of its set, once that was looked for. */
+	private rise(point: number, root: number): number {
+		return point === root ? 0 : (this.rises[point] ?? 0);
+	}
+
+	/** The top of a point's set. Everything on the way hangs on it from then on, so that long rows of joints stay quick. */
+	private find(point: number): number {
+		let root = point;
+		let left = 0;
 		for (let above = this.parents[root] ?? root; above !== root; above = this.parents[root] ?? root) {
-			volts += this.rises[root] ?? 0;
+			left += this.rises[root] ?? 0;
 			root = above;
 		}
-		// Everything on the way hangs on the top from now on, so that long rows of joints stay quick.
-		for (let [here, left] = [point, volts]; here !== root; ) {
-			const [above, rise] = [this.parents[here] ?? root, this.rises[here] ?? 0];
+		for (let here = point; here !== root; ) {
+			const above = this.parents[here] ?? root;
+			const rise = this.rises[here] ?? 0;
 			this.parents[here] = root;
 			this.rises[here] = left;
 			here = above;
 			left -= rise;
 		}
-		return { root, volts };
+		return root;
 	}
 }

@@ -52,7 +52,7 @@ export function standardRating(
 	region: Region,
 	device: "breaker" | "fuse" = "breaker",
 ): Sourced<StandardRating> | undefined {
-	return ratingsOf(region, device).find((row) => row.ampere === ampere);
+	return standardRatings.rows.find((row) => row.ampere === ampere && isMadeAs(row, region, device));
 }
 
 /** Whether a rating in amperes is a standard one. */
@@ -66,9 +66,9 @@ export function nextStandardRating(
 	region: Region,
 	device: "breaker" | "fuse" = "breaker",
 ): Sourced<StandardRating> | undefined {
-	return ratingsOf(region, device).find((row) => row.ampere >= ampere);
+	return standardRatings.rows.find((row) => row.ampere >= ampere && isMadeAs(row, region, device));
 }
 
-function ratingsOf(region: Region, device: "breaker" | "fuse"): readonly Sourced<StandardRating>[] {
-	return standardRatings.rows.filter((row) => row.region === region && (device === "fuse" || row.device !== "fuse"));
+function isMadeAs(row: StandardRating, region: Region, device: "breaker" | "fuse"): boolean {
+	return row.region === region && (device === "fuse" || row.device !== "fuse");
 }
