@@ -100,7 +100,7 @@ function isRunning(number) {
 }
 
 /**
- * Keeps the command's code as this Node has compiled it by the end of a run over the samples: what a check and a drawing need.
+ * Keeps the command's code as this Node has compiled it by the end of a run over the samples: what a check, a drawing and figures need.
  * The names hold the version, because no other Node can use it; without it the command works just as well.
  */
 function compileAhead(folder) {
@@ -110,6 +110,7 @@ function compileAhead(folder) {
 	// The part that is loaded before the engine is set for a longer run is compiled as the engine comes, all others as it is set then.
 	compile([program, "check", samples, "--fail-on", "never"], `v8.setFlagsFromString = () => {};`, `/ferrule\\.cjs$/`);
 	compile([program, "draw", samples, "--fail-on", "never", "--out", drawings], "", `/(?<!ferrule)\\.cjs$/`);
+	compile([program, "figures", samples, "--fail-on", "never"], "", `/figures\\.cjs$/`);
 	rmSync(drawings, { recursive: true });
 }
 

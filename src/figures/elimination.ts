@@ -150,9 +150,58 @@ export class Elimination {
 
 /** Always the unknown that has to do with fewest others next: a tree is taken from its leaves, and nothing fills in. */
 function orderSparsely(count: number, pairs: readonly (readonly [number, number])[]): Int32Array {
-	const neighbours: Set<number>[] = Array.from({ length: count }, () => new Set());
+	const order = new Int32Array(count);
+	const isTaken = new Uint8Array(count);
+	const taken = takeLeaves(count, pairs, order, isTaken);
+	if (taken < count) takeFewest(count, pairs, order, isTaken, taken);
+	return order;
+}
+
+/** Takes what hangs on at most one other, again and again: most of a place's wiring. Gives how many were taken. */
+function takeLeaves(
+	count: number,
+	pairs: readonly (readonly [number, number])[],
+	order: Int32Array,
+	isTaken: Uint8Array,
+): number {
+	// A leaf's one neighbour is what is left when those that were taken are struck out of all that it ever had.
+	const degrees = new Int32Array(count);
+	const neighbours = new Int32Array(count);
 	for (const [one, other] of pairs) {
 		if (one === other) continue;
+		degrees[one] = (degrees[one] ?? 0) + 1;
+		degrees[other] = (degrees[other] ?? 0) + 1;
+		neighbours[one] = (neighbours[one] ?? 0) ^ other;
+		neighbours[other] = (neighbours[other] ?? 0) ^ one;
+	}
+	let taken = 0;
+	const take = (first: number): void => {
+		for (let leaf = first; (degrees[leaf] ?? 0) <= 1 && isTaken[leaf] === 0; ) {
+			isTaken[leaf] = 1;
+			order[taken++] = leaf;
+			if (degrees[leaf] === 0) return;
+			const next = neighbours[leaf] ?? 0;
+			degrees[next] = (degrees[next] ?? 0) - 1;
+			neighbours[next] = (neighbours[next] ?? 0) ^ leaf;
+			leaf = next;
+		}
+	};
+	for (let unknown = 0; unknown < count; unknown++) take(unknown);
+	return taken;
+}
+
+/** Orders what hangs together in rings. */
+function takeFewest(
+	count: number,
+	pairs: readonly (readonly [number, number])[],
+	order: Int32Array,
+	isTaken: Uint8Array,
+	before: number,
+): void {
+	const neighbours: (Set<number> | undefined)[] = [];
+	for (let unknown = 0; unknown < count; unknown++) neighbours.push(isTaken[unknown] === 0 ? new Set() : undefined);
+	for (const [one, other] of pairs) {
+		if (one === other || isTaken[one] === 1 || isTaken[other] === 1) continue;
 		neighbours[one]?.add(other);
 		neighbours[other]?.add(one);
 	}
@@ -163,10 +212,8 @@ function orderSparsely(count: number, pairs: readonly (readonly [number, number]
 		while (byDegree.length <= degree) byDegree.push([]);
 		byDegree[degree]?.push(unknown);
 	};
-	for (let unknown = count - 1; unknown >= 0; unknown--) put(unknown);
-	const order = new Int32Array(count);
-	const isTaken = new Uint8Array(count);
-	let taken = 0;
+	for (let unknown = count - 1; unknown >= 0; unknown--) if (isTaken[unknown] === 0) put(unknown);
+	let taken = before;
 	for (let degree = 0; taken < count; ) {
 		const unknown = byDegree[degree]?.pop();
 		if (unknown === undefined) {
@@ -183,5 +230,4 @@ function orderSparsely(count: number, pairs: readonly (readonly [number, number]
 		degree = Math.max(0, degree - 1);
 		around.clear();
 	}
-	return order;
 }

@@ -4,7 +4,7 @@ import { didYouMean } from "../base/nearest.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Cable, Circuit, Load } from "../circuit/circuit.ts";
 import { foldName } from "../plan/names.ts";
-import { decisive, figureMode, type ModeFigures } from "./mode-figures.ts";
+import { figureMode, type ModeFigures, worstFor } from "./mode-figures.ts";
 import type { Steady } from "./steady-state.ts";
 import { readChanges, withLengths } from "./wish.ts";
 import { type LengthUnit, type WorkingLine, workOutConductor, workOutLoad } from "./working.ts";
@@ -104,11 +104,7 @@ function workOut({ network }: ModeState, figures: ModeFigures | undefined, thing
 		return told(nameOf(thing), undefined, "Nothing is reckoned: more is asked for than can come.");
 	switch (thing.sort) {
 		case "load":
-			return told(
-				nameOf(thing),
-				workOutAt(circuit, decisive(states, systemOf(circuit, thing.load)), thing.load, units),
-				"It is not fed.",
-			);
+			return told(nameOf(thing), workOutAt(circuit, worstFor(states, thing.load), thing.load, units), "It is not fed.");
 		case "run": {
 			const far = figures.runs
 				.filter(({ name }) => name === thing.run)
@@ -116,8 +112,7 @@ function workOut({ network }: ModeState, figures: ModeFigures | undefined, thing
 				.filter(({ end }) => end !== undefined)
 				.toSorted((one, other) => (other.end?.percent ?? 0) - (one.end?.percent ?? 0));
 			const load = far.flatMap(({ cable }) => loadIn(circuit, cable) ?? [])[0];
-			const lines =
-				load === undefined ? undefined : workOutAt(circuit, decisive(states, systemOf(circuit, load)), load, units);
+			const lines = load === undefined ? undefined : workOutAt(circuit, worstFor(states, load), load, units);
 			const name = load === undefined ? thing.run : `${thing.run}, at ${load.part} where most is lost`;
 			return told(name, lines, "Nothing that is fed hangs on it.");
 		}
@@ -171,11 +166,6 @@ function nameOf(thing: Thing): string {
 		case "source":
 			return thing.source;
 	}
-}
-
-function systemOf({ points }: Circuit, { between: [one] }: Load): Cable["system"] {
-	const role = points[one]?.role;
-	return role === "positive" || role === "negative" ? "dc" : "ac";
 }
 
 function loadIn(circuit: Circuit, { to }: Cable): Load | undefined {

@@ -11,12 +11,12 @@ import {
 	type Watts,
 	watts,
 } from "../base/measures.ts";
-import type { Cable, Circuit, Conductor } from "../circuit/circuit.ts";
+import type { Cable, Circuit, Conductor, Load } from "../circuit/circuit.ts";
 import type { Role } from "../kinds/kind.ts";
 import { ohmsOf } from "./conductor-ohms.ts";
 import type { Loading } from "./draws.ts";
 import { directDropLimit, type Limit, mainsDropLimits } from "./drop-limits.ts";
-import { type SourceFlow, type State, type Steady, solveMode, type Unsettled } from "./steady-state.ts";
+import { type SourceFlow, type State, type Steady, setUpMode, solveMode, type Unsettled } from "./steady-state.ts";
 
 /** What flows in one conductor of a cable. */
 export interface ConductorFigure {
@@ -77,11 +77,10 @@ const loadings = ["all", "loads", "charging"] as const satisfies readonly Loadin
 
 /** The states of a mode: with all on, and where there are chargers without them and with them alone. */
 export function solveLoadings(state: ModeState, plugged?: ReadonlyMap<string, number>): readonly State[] {
+	const setup = setUpMode(state);
 	const [first, ...others] = loadings;
-	const whole = solveMode(state, first, plugged);
-	const steady = whole.kind === "steady" ? whole : whole.last;
-	if (steady !== undefined && steady.supplies.chargers.length === 0) return [whole];
-	return [whole, ...others.map((loading) => solveMode(state, loading, plugged))];
+	const wanted = setup.supplies.chargers.length === 0 ? [first] : [first, ...others];
+	return wanted.map((loading) => solveMode(setup, loading, plugged));
 }
 
 /** The figures of a mode. */
@@ -115,10 +114,15 @@ export function figureMode(state: ModeState, plugged?: ReadonlyMap<string, numbe
 	};
 }
 
-/** What counts at the end of a cable: for mains with all on, for direct current without what charges, which would lift it. */
-export function decisive(states: readonly State[], system: Cable["system"]): Steady | undefined {
-	const steadies = states.flatMap((state) => (state.kind === "steady" ? [state] : []));
-	return (system === "dc" ? steadies.find(({ loading }) => loading === "loads") : undefined) ?? steadies[0];
+/** The state in which a load is left with least; undefined where nothing settles. */
+export function worstFor(states: readonly State[], { between: [one, other] }: Load): Steady | undefined {
+	let [least, worst]: [number, Steady | undefined] = [Number.POSITIVE_INFINITY, undefined];
+	for (const state of states) {
+		if (state.kind !== "steady") continue;
+		const left = Math.abs(state.voltsAt(one) - state.voltsAt(other));
+		if (left < least) [least, worst] = [left, state];
+	}
+	return worst;
 }
 
 function figureCable(circuit: Circuit, steadies: readonly Steady[], cable: Cable, first: Cable): CableFigure {
@@ -136,7 +140,12 @@ function figureCable(circuit: Circuit, steadies: readonly Steady[], cable: Cable
 		const lost = from === undefined || to === undefined ? 0 : Math.abs(busiest.voltsAt(from) - busiest.voltsAt(to));
 		return [{ conductor, amperes: current, ohms: ohmsOf(circuit, conductor), lost: volts(lost) }];
 	});
-	const deciding = decisive(steadies, cable.system);
+	// What charges lifts the volts: what counts is where they are lowest.
+	let end: EndFigure | undefined;
+	for (const steady of steadies) {
+		const here = figureEnd(steady, cable, first);
+		if (here !== undefined && (end === undefined || here.lost > end.lost)) end = here;
+	}
 	return {
 		cable,
 		amperes: amperes(Math.max(0, most)),
@@ -145,7 +154,7 @@ function figureCable(circuit: Circuit, steadies: readonly Steady[], cable: Cable
 		// What comes back in a neutral that both legs share is lost on the way too.
 		lost: volts(conductors.reduce((sum, { lost }) => sum + lost, 0)),
 		heat: watts(conductors.reduce((sum, { lost, amperes: current }) => sum + lost * Math.abs(current), 0)),
-		end: deciding === undefined ? undefined : figureEnd(deciding, cable, first),
+		end,
 	};
 }
 

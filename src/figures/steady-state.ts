@@ -1,7 +1,7 @@
 // The steady state of one mode: volts at every point, amperes in every conductor, solved on the real graph, loops and all.
 import type { ModeState } from "../analysis/analysis.ts";
 import { type Amperes, amperes, type Volts, volts, type Watts, watts } from "../base/measures.ts";
-import type { Circuit, Load, Source } from "../circuit/circuit.ts";
+import type { Circuit, Link, Load, Source } from "../circuit/circuit.ts";
 import { BridgeCurrents } from "./bridge-currents.ts";
 import { type Draw, findDraws, type Loading, type Nature } from "./draws.ts";
 import { type Flow, KnotVolts } from "./knot-volts.ts";
@@ -63,11 +63,23 @@ export interface Unsettled {
 }
 export type State = Steady | Unsettled;
 
-/** The steady state of a mode with what `loading` says switched on, and amperes drawn at parts that `plugged` names. */
-export function solveMode(state: ModeState, loading: Loading, plugged?: ReadonlyMap<string, number>): State {
-	const { circuit } = state.network;
+/** What of a mode is the same whatever is on in it. */
+export interface ModeSetup {
+	readonly state: ModeState;
+	readonly links: readonly Link[];
+	readonly supplies: Supplies;
+}
+
+/** Looks how a mode stands, so that it can be solved. */
+export function setUpMode(state: ModeState): ModeSetup {
 	const links = standingLinks(state);
-	const supplies = findSupplies(circuit, state.mode, links);
+	return { state, links, supplies: findSupplies(state.network.circuit, state.mode, links) };
+}
+
+/** The steady state of a mode with what `loading` says switched on, and amperes drawn at parts that `plugged` names. */
+export function solveMode(setup: ModeSetup, loading: Loading, plugged?: ReadonlyMap<string, number>): State {
+	const { state, links, supplies } = setup;
+	const { circuit } = state.network;
 	const draws = findDraws(circuit, state.mode, supplies, plugged === undefined ? { loading } : { loading, plugged });
 	const solver = new ModeSolver(state, loading, supplies, draws, buildNet(circuit, links, supplies, draws));
 	const whole = solver.solve(1);

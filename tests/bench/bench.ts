@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { drawSheets } from "../../src/drawing/sheet-set.ts";
+import { solveLoadings } from "../../src/figures/mode-figures.ts";
 import { checkPlan } from "../../src/pipeline.ts";
 import { writeSvg } from "../../src/svg/index.ts";
 import { Proof } from "../mistakes/prove.ts";
@@ -33,6 +34,7 @@ else {
 	await benchWarm();
 	benchMistakes();
 	await benchGrowth();
+	await benchSolving();
 	await benchSources();
 	benchLarge();
 	benchDirect();
@@ -54,6 +56,7 @@ function benchProcesses(): void {
 			{ name: "check-process-uncompiled", words: [join(uncompiled, "ferrule.cjs"), "check", plan] },
 			{ name: "draw-process", words: [command, "draw", plan] },
 			{ name: "check-cabin-process", words: [command, "check", cabin] },
+			{ name: "figures-process", words: [command, "figures", plan] },
 		],
 		21,
 	);
@@ -114,6 +117,19 @@ async function benchGrowth(): Promise<void> {
 }
 
 /** Each source is a mode of its own, in which the whole circuit is judged; of so many a check judges the first sixteen. */
+/** The steady state of all modes, the circuit being there. */
+async function benchSolving(): Promise<void> {
+	const timeOf = async (text: string, warmUps: number, runs: number): Promise<number> => {
+		const { states } = checkPlan(text, "plan.ferrule").analysis;
+		return medianOf(await timesOf(() => states.map((state) => solveLoadings(state)), warmUps, runs));
+	};
+	const small = await timeOf(planOf(100), 50, 51);
+	const great = await timeOf(planOf(10_000), 1, 5);
+	tell("solve-cabin-all-modes", await timeOf(cabinOf(bothSides), 50, 51), "ms");
+	tell("solve-10000-devices", great, "ms", 0);
+	tell("solve-growth-100-to-10000", Math.log(great / small) / Math.log(100), "exponent");
+}
+
 async function benchSources(): Promise<void> {
 	for (const sources of [50, 100]) {
 		const text = planOfSources(sources);

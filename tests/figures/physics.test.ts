@@ -2,7 +2,7 @@
 // more than it can give says so. Nothing absurd ever comes out as a figure.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type State, solveMode } from "../../src/figures/steady-state.ts";
+import { type State, setUpMode, solveMode } from "../../src/figures/steady-state.ts";
 import { generatePlan } from "../generator/generate-plan.ts";
 import { analysisOf, loadings, stateOf, steadyOf } from "./plan-states.ts";
 
@@ -154,7 +154,7 @@ describe("no figure is absurd, whatever is asked", () => {
 					const words = generatePlan(seed, { devices: 8 }).text.split(" ");
 					for (const [at, word] of changes) words[at % words.length] = word;
 					for (const state of analysisOf(words.join(" ")).states)
-						for (const loading of loadings) hold(solveMode(state, loading));
+						for (const loading of loadings) hold(solveMode(setUpMode(state), loading));
 				},
 			),
 			{ numRuns: 120 },

@@ -5,7 +5,7 @@ import { type Analysis, analyse } from "../../src/analysis/analysis.ts";
 import { certain } from "../../src/base/certain.ts";
 import { buildCircuit } from "../../src/circuit/build-circuit.ts";
 import type { Loading } from "../../src/figures/draws.ts";
-import { type State, type Steady, solveMode } from "../../src/figures/steady-state.ts";
+import { type State, type Steady, setUpMode, solveMode } from "../../src/figures/steady-state.ts";
 import { buildPlan } from "../../src/plan/build-plan.ts";
 import { readText } from "../../src/syntax/read.ts";
 
@@ -29,7 +29,7 @@ export function analysisOf(text: string): Analysis {
 /** The first mode of a plan text, solved. */
 export function stateOf(text: string, loading: Loading = "all"): State {
 	const [state] = analysisOf(text).states;
-	return solveMode(certain(state, "a mode"), loading);
+	return solveMode(setUpMode(certain(state, "a mode")), loading);
 }
 
 /** The same, where it settles. */
@@ -41,11 +41,13 @@ export function steadyOf(text: string, loading: Loading = "all"): Steady {
 
 /** Every steady state of a plan text; those of loadings that change nothing are left out. */
 export function* steadiesOf(text: string): Generator<Steady> {
-	for (const state of analysisOf(text).states)
+	for (const state of analysisOf(text).states) {
+		const setup = setUpMode(state);
 		for (const loading of loadings) {
-			const solved = solveMode(state, loading);
+			const solved = solveMode(setup, loading);
 			if (solved.kind !== "steady") throw new Error(`${state.mode.name} settles at ${solved.share} of its loads only`);
 			yield solved;
-			if (solved.supplies.chargers.length === 0) break;
+			if (setup.supplies.chargers.length === 0) break;
 		}
+	}
 }
