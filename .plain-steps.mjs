@@ -7,12 +7,14 @@ import {
 	isArrayLiteralExpression,
 	isArrowFunction,
 	isBlock,
+	isCallExpression,
 	isForOfStatement,
 	isFunctionDeclaration,
 	isFunctionExpression,
 	isMethodDeclaration,
 	isObjectBindingPattern,
 	isOmittedExpression,
+	isPropertyAccessExpression,
 	isSpreadElement,
 	isVariableDeclaration,
 	isVariableDeclarationList,
@@ -38,6 +40,7 @@ function arraysAmong(checker, source) {
 	const asked = [];
 	const gather = (node) => {
 		if (isForOfStatement(node)) asked.push([node, node.expression]);
+		if (isEntries(node)) asked.push([node, node.expression.expression]);
 		if (isArrayBindingPattern(node)) asked.push([node, node]);
 		node.forEachChild(gather);
 	};
@@ -94,6 +97,8 @@ class Rewriting {
 
 	loop(node) {
 		const { name } = node.initializer.declarations[0];
+		if (this.arrays.has(node.expression) && isArrayBindingPattern(name) && name.elements.every(isPlain))
+			return this.numbered(node, name.elements);
 		const { pattern, after } = this.open(name);
 		const list = this.write(node.expression);
 		const keyword = node.initializer.flags & NodeFlags.Const ? "const" : "let";
@@ -104,6 +109,19 @@ class Rewriting {
 		const [all, index] = [this.name(), this.name()];
 		const taken = [`${pattern} = ${all}[${index}]`, ...after].join(", ");
 		return `for (let ${index} = 0, ${all} = ${list}; ${index} < ${all}.length; ${index}++) { ${keyword} ${taken}; ${this.write(node.statement)} }`;
+	}
+
+	/** A loop over what an array holds with the numbers of its places. */
+	numbered(node, [place, held]) {
+		const [all, index] = [this.name(), this.name()];
+		const { pattern, after } = held === undefined ? { after: [] } : this.open(held.name);
+		const taken = [
+			...(place.name === undefined ? [] : [`${this.copy(place.name)} = ${index}`]),
+			...(pattern === undefined ? [] : [`${pattern} = ${all}[${index}]`, ...after]),
+		];
+		const list = this.write(node.expression.expression.expression);
+		const keyword = node.initializer.flags & NodeFlags.Const ? "const" : "let";
+		return `for (let ${index} = 0, ${all} = ${list}; ${index} < ${all}.length; ${index}++) { ${keyword} ${taken.join(", ")}; ${this.write(node.statement)} }`;
 	}
 
 	/** Names that each get a value of their own, as in `[x, y] = [1, 2]`: no array is needed. */
@@ -163,6 +181,13 @@ class Rewriting {
 }
 
 const functions = [isArrowFunction, isFunctionDeclaration, isFunctionExpression, isMethodDeclaration];
+
+/** Whether a node asks something for its entries. */
+function isEntries(node) {
+	return (
+		isCallExpression(node) && isPropertyAccessExpression(node.expression) && node.expression.name.text === "entries"
+	);
+}
 
 function isSideBySide({ name, initializer }) {
 	return (

@@ -26,38 +26,36 @@ function pullCable(draft: Draft, homes: HomeCircuits, run: Run, hop: Hop): void 
 	const arriving = sideAt(to, hop.to, "arrival");
 	const first = startAt(draft, hop.from);
 	const looped = draft.loops.knotsOf(hop);
+	const roles = hop.cable.cores.map((core) => markedRole(core, hop.cable, hop.markings));
 	const conductors = hop.cable.cores.map((bought, place) => {
 		const start = hop.others.length === 0 ? first : startAt(draft, poleOf(draft, hop, place));
 		const { thing: from, box: fromBox, side: leaving } = start;
 		const [leavingAt, arrivingAt] = fromBox === toBox ? namesOfEnds(from, leaving, to, arriving) : [];
 		const system = leaving?.system ?? from.said.system;
-		const core = { ...bought, role: roleOnRun(draft, hop, bought, { leaving, arriving, system }) };
+		const role = roleOnRun(draft, hop, roles[place] ?? bought.role, { leaving, arriving, system });
 		const [fromWired, toWired] =
 			looped?.[place] === undefined
-				? [knotAtPole(start, first, core.role, hop), knotFor(to, arriving, core.role, hop)]
+				? [knotAtPole(start, first, role, roles), knotFor(to, arriving, role, roles)]
 				: [nameKnot(from, looped[place][0]), nameKnot(to, looped[place][1])];
-		const [fromKnot, toKnot] = [
-			atStage(draft, fromBox, core.role, fromWired),
-			atStage(draft, toBox, core.role, toWired),
-		];
+		const [fromKnot, toKnot] = [atStage(draft, fromBox, role, fromWired), atStage(draft, toBox, role, toWired)];
 		const conductor = draft.addConductor({
 			index: draft.conductors.length,
-			name: draft.conductorName(`${hop.tag}.${core.colour}`),
-			colour: core.colour,
-			role: core.role,
-			gauge: core.gauge,
+			name: draft.conductorName(`${hop.tag}.${bought.colour}`),
+			colour: bought.colour,
+			role,
+			gauge: bought.gauge,
 			material: hop.cable.material,
-			stranded: core.stranded,
+			stranded: bought.stranded,
 			insulation: hop.cable.insulation,
 			length: lengthOf(hop, to),
 			sort: "core",
 			cable: hop.tag,
 			ends: [
-				waitingEnd(fromBox, hop, core, keepApart(homes, run, fromBox, fromKnot), 0, leavingAt, leaving),
+				waitingEnd(fromBox, hop, bought, keepApart(homes, run, fromBox, fromKnot), 0, leavingAt, leaving),
 				waitingEnd(
 					toBox,
 					hop,
-					core,
+					bought,
 					hop.to.side === undefined ? keepApart(homes, run, toBox, toKnot) : toKnot,
 					1,
 					arrivingAt,
@@ -139,20 +137,19 @@ function knotAtPole(
 	{ thing, side }: ReturnType<typeof startAt>,
 	first: ReturnType<typeof startAt>,
 	role: Role,
-	hop: Hop,
+	roles: readonly Role[],
 ): string | undefined {
-	const own = knotFor(thing, side, role, hop);
-	return own === undefined && role === "hot2" && thing !== first.thing ? knotFor(thing, side, "hot", hop) : own;
+	const own = knotFor(thing, side, role, roles);
+	return own === undefined && role === "hot2" && thing !== first.thing ? knotFor(thing, side, "hot", roles) : own;
 }
 
-/** What a core is for: one that runs by itself is what it is put to, any other what its colour says where it begins. */
+/** What a core is for whose colour says `role`: one that runs by itself is what it is put to, any other what it says where it begins. */
 function roleOnRun(
 	draft: Draft,
 	hop: Hop,
-	core: Core,
+	role: Role,
 	at: { readonly leaving: SideSpec | undefined; readonly arriving: SideSpec | undefined; readonly system: System },
 ): Role {
-	const role = markedRole(core, hop.cable, hop.markings);
 	const byColour = at.system === "dc" ? inDirectCurrent[role] : role;
 	if (hop.cable.cores.length > 1) return byColour;
 	const inLine = draft.loneRoles.get(hop.from.thing) ?? draft.loneRoles.get(hop.to.thing);
@@ -291,10 +288,9 @@ function spanOfEnd(hop: Hop, which: 0 | 1): Span {
 	return which === 0 ? hop.from.span : hop.to.span;
 }
 
-/** The knot a core of a role goes to at a side; undefined where it is capped. */
-function knotFor(thing: Thing, side: SideSpec | undefined, role: Role, hop: Hop): string | undefined {
-	if (hop.cable.cores.length === 1 && side?.lone !== undefined) return knotName(thing, side.lone.knot);
-	const roles = hop.cable.cores.map((core) => markedRole(core, hop.cable, hop.markings));
+/** The knot a core of a role goes to at a side, beside others for `roles`; undefined where it is capped. */
+function knotFor(thing: Thing, side: SideSpec | undefined, role: Role, roles: readonly Role[]): string | undefined {
+	if (roles.length === 1 && side?.lone !== undefined) return knotName(thing, side.lone.knot);
 	const knots =
 		(roles.includes("hot3") ? side?.withThirdHot : undefined) ??
 		(roles.includes("hot2") ? side?.withSecondHot : undefined) ??

@@ -66,7 +66,7 @@ function placeDevice(draft: Draft, thing: Thing, equipment: Equipment, ties: Rea
 		return tieBody(draft, thing, enclosure);
 	}
 	const pointOf = (terminal: string): number => certain(draft.terminalOf(thing, terminal), `${thing.name}.${terminal}`);
-	tieTerminals(draft, thing, enclosure, pointOf);
+	tieTerminals(draft, thing, enclosure, points);
 	const protection = blueprint.protection === undefined ? undefined : equipment.protections.length;
 	const protecting: number[] = [];
 	for (const spec of blueprint.links ?? []) {
@@ -173,16 +173,17 @@ function enclosureFor(draft: Draft, thing: Thing): Enclosure {
 	});
 }
 
-/** Puts a device's terminals into the knots of its enclosure; a metal box is one more member of its ground knot. */
-function tieTerminals(draft: Draft, thing: Thing, enclosure: Enclosure, pointOf: (terminal: string) => number): void {
+/** Puts a device's terminals, which are at `points`, into the knots of its enclosure; a metal box is one more member of its ground knot. */
+function tieTerminals(draft: Draft, thing: Thing, enclosure: Enclosure, points: readonly number[]): void {
 	const [arrival] = thing.blueprint.sides;
 	const switched = thing.blueprint.sides.find(({ name }) => name === "switched")?.knots.hot;
 	const isSwitched = draft.loops.isSwitched(thing) && thing.blueprint.terminals.every(({ knot }) => knot !== switched);
-	for (const spec of thing.blueprint.terminals) {
-		if (spec.knot === undefined) continue;
+	for (const [place, spec] of thing.blueprint.terminals.entries()) {
+		const point = points[place];
+		if (spec.knot === undefined || point === undefined) continue;
 		const own = isSwitched && spec.knot === arrival?.knots.hot ? (switched ?? spec.knot) : spec.knot;
 		const knot = draft.knot(enclosure, knotName(thing, own));
-		knot.members.push({ point: pointOf(spec.name), gathers: spec.gathers === true });
+		knot.members.push({ point, gathers: spec.gathers === true });
 	}
 	tieBody(draft, thing, enclosure);
 }
