@@ -1,6 +1,7 @@
 // The inside of a box of any shape: conductors on rows, devices on one side of them, every wire with at most one bend or a jog.
 import { certain } from "../../base/certain.ts";
 import type { Box } from "../bounds.ts";
+import { layOutBetween } from "./between-layout.ts";
 import { type BoxContent, isCore, pointOf, type Wire } from "./box-content.ts";
 import { codeRoom, glandsOf, hasFreeEnd, rowHeights, stubRoom, studAt } from "./box-frame.ts";
 import { type FreePlan, freeChoices, planFree, usualSide } from "./box-free.ts";
@@ -30,7 +31,14 @@ export function layOutFree(content: BoxContent, leastWidth: number): BoxPlan {
 		const other = bestOf(content, side, leastWidth, all);
 		if (other.crossings < best.crossings) best = other;
 	}
-	return best.plan;
+	const between = best.crossings > mostCrossings(content) ? layOutBetween(content, leastWidth) : undefined;
+	if (between === undefined || between.crossings >= best.crossings) return best.plan;
+	return { ...between.plan, template: templateOf(content) };
+}
+
+/** How often wires may cross before the devices are better placed between the rows. */
+function mostCrossings({ left, right }: BoxContent): number {
+	return tapCrossings * Math.max(1, left.length + right.length - 1);
 }
 
 function bestOf(
@@ -111,15 +119,26 @@ function layOut(content: BoxContent, free: FreePlan, leastWidth: number): BoxPla
 	};
 	const { routes, stubs } = routeAll(places);
 	const height = Math.ceil(Math.max(lastRow + 26, above || !hasPlates ? 0 : screwY + reach + innerMargin));
-	const template = isTap(content) ? "tap" : "fallback";
-	return { content, template, width, height, glands, joints: [...joints.values()], plates, routes, stubs };
+	return {
+		content,
+		template: templateOf(content),
+		width,
+		height,
+		glands,
+		joints: [...joints.values()],
+		plates,
+		routes,
+		stubs,
+	};
 }
 
-/** One device beside the rows of one cable, which may go on: a wire to each of its terminals and none that ends on nothing. */
-function isTap({ devices, left, right, wires, landings }: BoxContent): boolean {
-	if (devices.length !== 1 || left.length !== 1 || right.length > 1) return false;
+/** A tap is one device beside the rows of one cable, which may go on: a wire to each of its terminals and none that ends on nothing. */
+function templateOf({ devices, left, right, wires, landings }: BoxContent): "tap" | "fallback" {
+	if (devices.length !== 1 || left.length !== 1 || right.length > 1) return "fallback";
 	const own = devices.flatMap(({ points }) => points);
-	return wires.every(({ to }) => to.at !== "free") && own.every((point) => (landings.get(point) ?? []).length <= 1);
+	const isTap =
+		wires.every(({ to }) => to.at !== "free") && own.every((point) => (landings.get(point) ?? []).length <= 1);
+	return isTap ? "tap" : "fallback";
 }
 
 /** Whether on every row that left and right share without a splice the left wire turns off before the right one does. */

@@ -89,7 +89,7 @@ function pairOnScrews(content: BoxContent): Pairing {
 }
 
 /** Terminals that are drawn: all of a device, only the used ones of a bar; a breaker's stab takes no wire. */
-function drawnTerminals(content: BoxContent, device: Part): number[] {
+export function drawnTerminals(content: BoxContent, device: Part): number[] {
 	const bar = device.face.traits.some(
 		(trait) => trait === "neutral-bar" || trait === "ground-bar" || trait === "panel",
 	);
