@@ -47,7 +47,8 @@ export function leadBeside(above: Piece, head: number, further: Piece, name: str
 	const height = above.height + short;
 	const source = moved(further, 0, height + head - further.height);
 	const skyline = new Skyline();
-	skyline.put(outlineOf(above.boxes), 0);
+	// The line goes on to the bar, and what stands beside it there keeps clear of it too.
+	skyline.put(outlineOf([...above.boxes, { x: -2, y: above.height, width: 4, height: short + head }]), 0);
 	const reach = Math.ceil(Math.max(skyline.shiftFor(outlineOf(source.boxes), gap), leastReach));
 	const pieces = [above, moved(source, reach, 0), joining(name, stretch(above, short))];
 	return { piece: together(pieces, height, 0), reach };

@@ -8,6 +8,7 @@ import { drawOneLine } from "../../../src/drawing/one-line/one-line-sheet.ts";
 import type { Chain } from "../../../src/drawing/one-line/steps.ts";
 import { checkPlan } from "../../../src/pipeline.ts";
 import { cabin, twoBatteries } from "../direct-current/plans.ts";
+import { never } from "../measures/measure-sets.ts";
 
 /** `part of the line that leads in > what it leads into`, for all of a plan, and how many chains are left. */
 function ledIn(text: string): { readonly chains: number; readonly led: string[] } {
@@ -53,4 +54,27 @@ test("all four further sources of a camper are drawn into what they feed, within
 	const sheet = drawOneLine(analysis, findings, { number: 1, of: 1 });
 	expect(brokenMeasures(sheet)).toEqual([]);
 	expect(sheet.groups.filter(({ label }) => label?.startsWith("to "))).toEqual([]);
+});
+
+test("the words beside a line that leads in keep clear of the line that is there", () => {
+	const { analysis, findings } = checkPlan(
+		`plan "Two modules on a bus"
+battery house lithium 12.8 V 200 Ah
+feed plus from house.+ by single 4/0 red
+  6 in to F1: fuse class-T 300 A
+solar m1 179 W, open 38 V, short 6 A
+solar m2 179 W, open 38 V, short 6 A
+solar-controller sun 40 A 12 V, limit 100 V
+feed one from m1.+ by single 12 AWG red 105 C
+  7 ft to roof: bus 100 A
+feed two from m2.+ by single 12 AWG red 105 C
+  6 ft to roof
+feed down from roof by single 8 AWG red
+  9 ft to sun.in
+`,
+		"plan",
+	);
+	const sheet = drawOneLine(analysis, findings, { number: 1, of: 1 });
+	expect(sheet.groups.map(({ name }) => name)).toEqual(expect.arrayContaining(["cable one-1", "cable two-1"]));
+	expect(brokenMeasures(sheet).filter(({ name }) => never.has(name))).toEqual([]);
 });
