@@ -15,6 +15,8 @@ export interface Switched {
 	/** The load that draws most, and how many there are. */
 	readonly largest: Load | undefined;
 	readonly count: number;
+	/** The outlet of the largest rating, for something to be plugged in to; undefined where there is none. */
+	readonly outlet: { readonly part: Part; readonly rating: number } | undefined;
 	/** The device that limits what comes to it, and what that lets through. */
 	readonly ahead: Protection | undefined;
 	readonly amperes: number;
@@ -28,6 +30,7 @@ interface Sum {
 	other: number;
 	largest: Load | undefined;
 	count: number;
+	outlet: Switched["outlet"];
 }
 
 /** Every part that switches a hot in a mode. */
@@ -56,16 +59,25 @@ function trace(
 	for (const [point, sum] of sums) carry(point, sum);
 	return [...found.values()];
 
-	function carry(point: number, { continuous, other, largest, count }: Sum): void {
+	function carry(point: number, { continuous, other, largest, count, outlet }: Sum): void {
 		const by = exposure.get(point)?.by;
 		if (by?.by.kind !== "link" || by.by.link.contact === undefined || !parts.has(by.by.link.part)) return;
 		const part = circuit.partByName.get(by.by.link.part);
 		const here = exposure.get(by.from);
 		if (part === undefined || here === undefined) return;
 		const known = found.get(part.name);
-		if (known !== undefined && known.continuous + known.other >= continuous + other) return;
-		found.set(part.name, { part, continuous, other, largest, count, ahead: here.device, amperes: here.amperes, point });
+		const plugs = larger(known?.outlet, outlet);
+		if (known !== undefined && known.continuous + known.other >= continuous + other) {
+			if (plugs !== known.outlet) found.set(part.name, { ...known, outlet: plugs });
+			return;
+		}
+		const { device: ahead, amperes } = here;
+		found.set(part.name, { part, continuous, other, largest, count, outlet: plugs, ahead, amperes, point });
 	}
+}
+
+function larger(one: Switched["outlet"], other: Switched["outlet"]): Switched["outlet"] {
+	return one !== undefined && one.rating >= (other?.rating ?? 0) ? one : other;
 }
 
 /** What leads through each point that a hot reaches. */
@@ -76,11 +88,17 @@ function sumLoads(
 ): ReadonlyMap<number, Sum> {
 	const sums = new Map<number, Sum>();
 	const sumAt = (point: number): Sum => {
-		const known = sums.get(point) ?? { continuous: 0, other: 0, largest: undefined, count: 0 };
+		const known = sums.get(point) ?? { continuous: 0, other: 0, largest: undefined, count: 0, outlet: undefined };
 		sums.set(point, known);
 		return known;
 	};
 	for (const load of circuit.loads) {
+		const part = load.outlet ? circuit.partByName.get(load.part) : undefined;
+		if (part?.face.rating !== undefined) {
+			const plug = { part, rating: part.face.rating };
+			for (const point of load.between)
+				if (exposure.has(point)) sumAt(point).outlet = larger(sumAt(point).outlet, plug);
+		}
 		if (load.watts === undefined) continue;
 		const volts = voltsOf(load);
 		if (volts === undefined || volts === 0) continue;
@@ -92,6 +110,7 @@ function sumLoads(
 				other: load.continuous ? 0 : amperes,
 				largest: load,
 				count: 1,
+				outlet: undefined,
 			});
 		}
 	}
@@ -103,9 +122,10 @@ function sumLoads(
 	return sums;
 }
 
-function add(sum: Sum, { continuous, other, largest, count }: Sum): void {
+function add(sum: Sum, { continuous, other, largest, count, outlet }: Sum): void {
 	sum.continuous += continuous;
 	sum.other += other;
 	sum.count += count;
 	if ((largest?.watts ?? 0) > (sum.largest?.watts ?? 0)) sum.largest = largest;
+	sum.outlet = larger(sum.outlet, outlet);
 }

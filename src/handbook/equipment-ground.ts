@@ -74,3 +74,40 @@ export const equipmentGroundClauses: Table<Clause> = clauseTable(
 export function equipmentGroundFor(rating: number): Sourced<EquipmentGround> | undefined {
 	return equipmentGrounds.rows.find((row) => row.upTo >= rating);
 }
+
+/** The smallest protective earth in IEC countries, by the line conductor it goes with. */
+export interface ProtectiveEarth {
+	/** Size of the line conductor, not exceeding, square millimetres. */
+	readonly upTo: number;
+	/** Square millimetres for a line conductor of a size. */
+	readonly least: (line: number) => number;
+	/** The same as the table prints it. */
+	readonly says: string;
+}
+
+const table543: Provenance = {
+	source: "IEC 60364-5-54 Table 54.2",
+	known: "recalled",
+	note: "for one metal; a calculation may allow less",
+};
+const earths: readonly ProtectiveEarth[] = [
+	{ upTo: 16, least: (line) => line, says: "as the line conductor" },
+	{ upTo: 35, least: () => 16, says: "16 mm2" },
+	{ upTo: Number.POSITIVE_INFINITY, least: (line) => line / 2, says: "half the line conductor" },
+];
+
+/** Smallest protective earths, IEC. */
+export const protectiveEarths: Table<ProtectiveEarth> = table<ProtectiveEarth>(
+	"protective-earth",
+	"Smallest protective earth by its line conductor, IEC",
+	[
+		["line conductor up to, mm2", (row) => (Number.isFinite(row.upTo) ? row.upTo : "any")],
+		["protective earth", (row) => row.says],
+	],
+	earths.map((row) => ({ ...row, provenance: table543 })),
+);
+
+/** The smallest protective earth that goes with a line conductor, square millimetres. */
+export function protectiveEarthFor(line: number): Sourced<{ readonly least: number }> {
+	return { least: protectiveEarths.rows.find(({ upTo }) => line <= upTo)?.least(line) ?? line, provenance: table543 };
+}

@@ -16,7 +16,7 @@ import { cordAmpacities, cordClauses } from "./cord-ampacity.ts";
 import { dcClauses } from "./dc-clauses.ts";
 import { bladeColours, fuseFamilies, fusePoints } from "./dc-fuses.ts";
 import { deviceDistances, interruptingNeeds, vehicleDevices } from "./dc-protection.ts";
-import { equipmentGroundClauses, equipmentGrounds } from "./equipment-ground.ts";
+import { equipmentGroundClauses, equipmentGrounds, protectiveEarths } from "./equipment-ground.ts";
 import { classATimes, disconnectionTimes, groundFaultClauses, residualTimes } from "./ground-fault-devices.ts";
 import { groundFaultPlaces } from "./ground-fault-places.ts";
 import { craftAmpacities, iecAmpacities } from "./iec-ampacity.ts";
@@ -68,6 +68,7 @@ export const tables: readonly HandbookTable[] = [
 	leastSizes,
 	equipmentGrounds,
 	equipmentGroundClauses,
+	protectiveEarths,
 	// Circuits and what hangs on them.
 	receptacleRatings,
 	cordLoads,

@@ -1,5 +1,5 @@
 // Which receptacles may stand on which branch circuit, and the largest thing that may be plugged into them.
-import type { Known, Sourced } from "./provenance.ts";
+import type { Known, Provenance, Sourced } from "./provenance.ts";
 import { type Clause, clauseTable, type Table, table } from "./table.ts";
 
 /** Receptacle ratings that fit a circuit with two or more receptacles; one duplex counts as two. */
@@ -120,7 +120,19 @@ export function cordLoadLimit(circuit: number, receptacle: number): Sourced<Cord
 	return cordLoads.rows.find((row) => row.receptacle === receptacle && row.circuits.includes(circuit));
 }
 
-/** The first IEC socket-outlet of a rating in amperes; patterns of one rating have one limit. Undefined: no such rating. */
-export function socketOutletOf(rating: number): Sourced<SocketOutlet> | undefined {
-	return socketOutlets.rows.find((row) => row.rating === rating);
+const asMarked: Provenance = {
+	source: "the rating marked on the socket-outlet; national rules differ",
+	known: "common practice",
+};
+
+/** The first IEC socket-outlet of a rating in amperes; patterns of one rating have one limit. One of no listed rating bears what is marked on it. */
+export function socketOutletOf(rating: number): Sourced<SocketOutlet> {
+	return (
+		socketOutlets.rows.find((row) => row.rating === rating) ?? {
+			pattern: "as marked",
+			rating,
+			largestDevice: rating,
+			provenance: asMarked,
+		}
+	);
 }

@@ -1,7 +1,7 @@
 // Why a mistake that no rule finds does no harm. Only what is proven here, beside the rules' silence, counts as harmless.
 import { analyse } from "../analysis/analysis.ts";
 import { sortOfRole } from "../analysis/poles.ts";
-import type { Circuit, Conductor, GroundFaultDevice, Part } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, GroundFaultDevice, Link, Part } from "../circuit/circuit.ts";
 import { deviceDistance } from "../handbook/dc-protection.ts";
 import { receptacleRatings } from "../handbook/receptacles.ts";
 import { isJoinedInBoxes } from "./box-joints.ts";
@@ -33,10 +33,12 @@ export function findHarmless(before: Circuit, wrong: Circuit): string | undefine
 
 function judgeWiring(before: Circuit, wrong: Circuit, found: Differences): string | undefined {
 	const { moved, added, removed } = found;
-	if (isJoinedInBoxes(before, found)) return "in the box it is joined with the same as before";
+	if (isJoinedInBoxes(before, wrong)) return "in the box it is joined with the same as before";
 	if (moved.length + added.length === 0 && removed.every(({ ends }) => ends.some(({ point }) => point === undefined)))
 		return "it was a spare: its other end is on nothing";
 	if (removed.length > 0) return undefined;
+	if (moved.length === 0 && added.every((jumper) => leadsNowhere(before, jumper)))
+		return "nothing that the plan tells of feeds one of the two, and nothing else joins them";
 	if (added.length === 0) {
 		if (isInterchanged(before, wrong, "told apart"))
 			return "what was exchanged is alike: either way round it is the same circuit";
@@ -51,6 +53,16 @@ function judgeWiring(before: Circuit, wrong: Circuit, found: Differences): strin
 	if (now.tell("switches") === then.tell("switches"))
 		return "only what a switch governs is another; every wire keeps its protection";
 	return judgeProtection(before, wrong);
+}
+
+/** Whether a jumper goes to a point that nothing live reaches, nor the ground, in any mode. */
+function leadsNowhere(before: Circuit, { ends }: Conductor): boolean {
+	const { states } = analyse(before);
+	return ends.some(
+		({ point }) =>
+			point !== undefined &&
+			states.every(({ poles, direct }) => poles.countAt(point) === 0 && (direct?.poles.countAt(point) ?? 0) === 0),
+	);
 }
 
 /** One device fewer on the way does no harm where the next before it still suits every wire. */
@@ -74,10 +86,28 @@ function isUnprotected(before: Circuit, conductor: Conductor | undefined): boole
 }
 
 function judgeLegs(before: Circuit, wrong: Circuit): string | undefined {
+	if (before.links.every((link, index) => link === wrong.links[index] || isNeutralOfSwitch(before, link, wrong.links)))
+		return "it still opens the hot, and nothing asks that the neutral opens with it";
 	const isServed = servicesOf(before).volts === servicesOf(wrong).volts;
 	return isServed && isInterchanged(before, wrong, "alike")
 		? "either leg will do: every load has the volts it had"
 		: undefined;
+}
+
+/** Whether a contact in a neutral was made solid, of a plain switch that still opens a hot. */
+function isNeutralOfSwitch(before: Circuit, old: Link, now: readonly Link[]): boolean {
+	const { index, part, contact, protection } = old;
+	const sortAt = (point: number): string => sortOfRole(before.points[point]?.role ?? "ground");
+	return (
+		contact !== undefined &&
+		protection === undefined &&
+		now[index]?.nature === "solid" &&
+		old.between.every((point) => sortAt(point) === "neutral") &&
+		now.some(
+			(link) =>
+				link.part === part && link.contact !== undefined && link.between.every((point) => sortAt(point) === "hot"),
+		)
+	);
 }
 
 /** A device that may carry less than before does where less comes, or where a table lets it stand. */

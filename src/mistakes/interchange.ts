@@ -62,6 +62,7 @@ function graphOf(circuit: Circuit, looks: Looks, legs: Legs): Graph {
 		if (legs === "alike") yield* legPairs(circuit);
 	});
 	const names = nameParts(circuit);
+	const poles = partsOfLikePoles(circuit);
 	const vertexOfSpot = new Map<number, number>();
 	const terminals = circuit.points.map((point) => {
 		const spot = spots[point.index] ?? point.index;
@@ -69,7 +70,11 @@ function graphOf(circuit: Circuit, looks: Looks, legs: Legs): Graph {
 		vertexOfSpot.set(spot, known);
 		// A joint is nothing by itself; hots of one part are told apart by what they are on, not by their names.
 		if (point.kind === "splice") return known;
-		const vertex = add(point.kind === "body" ? point.name : `${names(point.part)} ${point.role.replace(/[23]$/, "")}`);
+		const role =
+			poles.has(point.kind === "body" ? "" : point.part) && point.role !== "ground"
+				? "pole"
+				: point.role.replace(/[23]$/, "");
+		const vertex = add(point.kind === "body" ? point.name : `${names(point.part)} ${role}`);
 		tie(vertex, known, "on");
 		return known;
 	});
@@ -122,6 +127,24 @@ function nameParts(circuit: Circuit): (part: string) => string {
 		),
 	);
 	return (part) => alike.get(part) ?? part;
+}
+
+/** Switches of several contacts that one handle opens together: one pole is as good as another. Breakers are none, for they watch their poles. */
+function partsOfLikePoles({ links, protections, groundFaults }: Circuit): ReadonlySet<string> {
+	const watching = new Set([...protections, ...groundFaults].map(({ part }) => part));
+	const found = new Set<string>();
+	for (const [part, own] of groupBy(links, (link) => link.part)) {
+		const [first] = own;
+		const isOneHandle = own.every(
+			({ contact, modes }) =>
+				contact !== undefined &&
+				modes === undefined &&
+				contact.group === first?.contact?.group &&
+				contact.positions === 2,
+		);
+		if (own.length > 1 && isOneHandle && !watching.has(part)) found.add(part);
+	}
+	return found;
 }
 
 /** The hot and the second hot of each side of a part. */

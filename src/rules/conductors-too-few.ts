@@ -1,4 +1,4 @@
-// Cables that lack a conductor which what they feed cannot do without: a ground, a neutral, a second hot.
+// Cables that lack a conductor which what they feed cannot do without, or that belongs with their hot: a ground, a neutral, a second hot.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Finding, finding, type PathStep } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
@@ -6,6 +6,7 @@ import type { Cable, Circuit } from "../circuit/circuit.ts";
 import { keyOfCable } from "./cable-unsuited.ts";
 import { dead } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
+import { findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 export const conductorsTooFew: Rule = {
@@ -50,9 +51,59 @@ circuit heat from LC breaker 20 A two-pole by 12-2
 	check: (analysis) => {
 		const shortages = new Map<string, Shortage>();
 		for (const state of analysis.states) findShortages(analysis.circuit, state, shortages);
-		return [...shortages.values()].map((shortage) => tell(analysis, shortage));
+		return [
+			...[...shortages.values()].map((shortage) => tell(analysis, shortage)),
+			...findOverModes(analysis, (state) => findPartedGrounds(analysis.circuit, state, shortages)),
+		];
 	},
 };
+
+/** Cables with a live hot and no ground between boxes that both have one, by another way. */
+function findPartedGrounds(circuit: Circuit, state: ModeState, told: ReadonlyMap<string, Shortage>): Finding[] {
+	const cables = circuit.cables.filter(
+		(cable) => cable.system === "ac" && !told.has(cable.tag) && !rolesOf(circuit, cable).has("ground"),
+	);
+	if (cables.length === 0) return [];
+	const grounds = new Map<string, number>();
+	for (const { index, role, kind, enclosure } of circuit.points)
+		if (role === "ground" && kind !== "splice" && state.ground.has(index) && !grounds.has(enclosure.name))
+			grounds.set(enclosure.name, index);
+	return cables.flatMap((cable): Finding[] => {
+		const { conductors, from, to } = cable;
+		const ground = grounds.get(to.name);
+		const isLive = conductors.some((index) =>
+			circuit.conductors[index]?.ends.some(({ point }) => point !== undefined && state.exposure.has(point)),
+		);
+		if (ground === undefined || !grounds.has(from.name) || !isLive || hasGroundBeside(circuit, cable)) return [];
+		return [tellParted(state, cable, ground)];
+	});
+}
+
+/** Whether a ground runs between the same two boxes in another cable or by itself. */
+function hasGroundBeside({ conductors }: Circuit, { from, to }: Cable): boolean {
+	return conductors.some(
+		({ role, ends: [one, other] }) =>
+			role === "ground" &&
+			((one.enclosure === from && other.enclosure === to) || (one.enclosure === to && other.enclosure === from)),
+	);
+}
+
+function tellParted(state: ModeState, cable: Cable, ground: number): Finding {
+	return finding({
+		code: conductorsTooFew.code,
+		level: "error",
+		title: `${cable.tag} (${cable.make}) has no ground: ${cable.to.name} gets its own by another way than its hot`,
+		span: cable.span,
+		label: "no ground",
+		also: [{ span: cable.to.span, label: cable.to.name }],
+		marks: [cable.tag, cable.to.name],
+		path: state.ground.pathTo(ground),
+		key: `${conductorsTooFew.code}@${cable.tag}`,
+		why: "What a fault drives then runs through bonds that were made for something else, on a long way round: the breaker opens late or not at all. The rule is recalled, not read: look it up in the code in force.",
+		help: `Pull a cable with a ground conductor from ${cable.from.name} to ${cable.to.name}, and land it at both ends.`,
+		basis: "NFPA 70 300.3(B), recalled; IEC 60364-5-54 543.6, recalled",
+	});
+}
 
 type Needed = "ground" | "neutral" | "hot2";
 const needs = ["ground", "neutral", "hot2"] as const satisfies readonly Needed[];

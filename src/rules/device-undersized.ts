@@ -1,8 +1,9 @@
-// A switch, dimmer or disconnect that is rated below the fixed loads behind it; a disconnect, bus or shunt below the device ahead.
+// A switch, dimmer or disconnect rated below the loads or the outlet behind it; a disconnect, bus or shunt below the device ahead.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Switched, traceSwitched } from "../analysis/switched.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { formatNumber } from "../base/quantity.ts";
+import type { Part } from "../circuit/circuit.ts";
 import { continuousLoad } from "../handbook/branch-circuits.ts";
 import { nextStandardRating } from "../handbook/standard-ratings.ts";
 import { findDirectUndersized } from "./direct-ratings.ts";
@@ -13,7 +14,7 @@ import type { Rule } from "./rule.ts";
 export const deviceUndersized: Rule = {
 	code: "device-undersized",
 	level: "error",
-	what: "A switch, dimmer or disconnect is rated for less than the fixed loads behind it, or a disconnect, bus, fuse block or shunt for less than the breaker or fuse ahead of it.",
+	what: "A switch, dimmer or disconnect is rated for less than the fixed loads or the outlet behind it, or a disconnect, bus, fuse block or shunt for less than the breaker or fuse ahead of it.",
 	why: "It runs hot, its contacts stick closed, and it can set fire to what it sits in.",
 	help: "Use a device of a larger rating, or put less behind it.",
 	basis:
@@ -32,6 +33,12 @@ export const deviceUndersized: Rule = {
 		differs: "Loads of three hours and more count 125 % in the United States; in IEC countries the sum alone counts.",
 	},
 	wrong: [
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  9 ft to s1: switch 10 A
+  9 ft by 12-3 to r1: receptacle split
+`,
 		`inlet shore 30 A 120 V
 panel LC main 30 A from shore by 10-2, 12 ft
 circuit warm from LC breaker 20 A by 12-2
@@ -96,7 +103,11 @@ function checkMode(analysis: Analysis, state: ModeState): Finding[] {
 			switched.part.face.traits.includes("disconnect") &&
 			Number.isFinite(switched.amperes) &&
 			switched.amperes > rating + rounding;
-		return isBehindLarger ? [tellAhead(state, switched, rating)] : [];
+		if (isBehindLarger) return [tellAhead(state, switched, rating)];
+		const plug = Math.min(switched.outlet?.rating ?? 0, switched.amperes);
+		return switched.outlet !== undefined && plug > rating + rounding
+			? [tellOutlet(state, switched, rating, switched.outlet.part, plug)]
+			: [];
 	});
 }
 
@@ -139,6 +150,18 @@ function tellAhead(state: ModeState, switched: Switched, rating: number): Findin
 		also: ahead === undefined ? [] : [{ span: ahead.span, label: tell(amperes) }],
 		marks: [part.name, ...(ahead === undefined ? [] : [ahead.part])],
 		help: `Use a disconnect of ${tell(amperes)} or more for ${part.name}, or protect the circuit with ${tell(rating)}.`,
+	});
+}
+
+function tellOutlet(state: ModeState, switched: Switched, rating: number, outlet: Part, plug: number): Finding {
+	const { part } = switched;
+	return finding({
+		...sharedSlots(state, switched, rating, plug, "outlet"),
+		level: "warning",
+		title: `${part.name} is rated ${tell(rating)}, and what is plugged in at ${outlet.name} may draw ${tell(plug)} through it`,
+		also: [{ span: outlet.span, label: outlet.face.text }],
+		marks: [part.name, outlet.name],
+		help: `Use a switch of ${tell(plug)} or more for ${part.name}, or lead the hot of ${outlet.name} past it.`,
 	});
 }
 

@@ -145,7 +145,7 @@ function judgeReceptacle(rating: number, circuit: number, alone: boolean): Judge
 
 function judgeSocket(rating: number, circuit: number): Judged | undefined {
 	const row = socketOutletOf(rating);
-	if (row === undefined || circuit <= row.largestDevice) return undefined;
+	if (circuit <= row.largestDevice) return undefined;
 	return {
 		level: "warning",
 		fitting: `at most ${row.largestDevice} A may stand before it`,

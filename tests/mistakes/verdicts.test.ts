@@ -185,16 +185,34 @@ test.each([
 	["marten-van", "two points bridged", "inv.in.neutral and inv.out.neutral", "bond-doubled"],
 	["puffin-cruiser", "two points bridged", "AC.main.line.neutral and AC.neutral.5", "neutral-borrowed"],
 	["gull-sloop", "a plain device instead of a ground-fault one", "AC.main", "ground-fault-missing"],
+	["badger-camper", "a conductor left out", "output-1.green, from inv.out.ground to LC.ground.1", "conductors-too-few"],
+	["heron-camper", "a device that may carry less", "g3, 10 A instead of 15 A", "device-undersized"],
+	["marten-van", "a device that may carry less", "c1, 15 A instead of 16 A", "receptacle-rating-wrong"],
+	["otter-van", "a thinner conductor", "w1~ground, one size thinner", "ground-undersized"],
 ])("found in %s: %s: %s", (sample, operator, at, by) => {
 	const text = certain(sampleText.get(`${sample}.ferrule`), sample);
 	expect(verdictOf(text, operator, at)).toEqual({ verdict: "found", by, named: true });
 });
 
-test("harmless in puffin-cruiser: a plain main where every circuit watches for itself", () => {
-	const text = certain(sampleText.get("puffin-cruiser.ferrule"), "a sample");
-	expect(verdictOf(text, "a plain device instead of a ground-fault one", "AC.main")).toMatchObject({
-		verdict: "harmless",
-	});
+test.each([
+	["puffin-cruiser", "a plain device instead of a ground-fault one", "AC.main", "another device opens"],
+	["gull-sloop", "a plain device instead of a ground-fault one", "AC.1", "stands where"],
+	["heron-camper", "one pole opened where two must be", "wd", "still opens the hot"],
+	["heron-camper", "trap: reversed at a box, and again behind it", "water-1 and water-2 in wd", "alike"],
+	["heron-camper", "two points bridged", "inv.in.ground and inv.+", "nothing that the plan tells of"],
+	["trial-bench", "two wires exchanged in a box", "P-1.white and cord~neutral in cord", "in the box"],
+	["rowan-stair", "two wires exchanged in a box", "step-1.white and l5~neutral in l5", "in the box"],
+])("harmless in %s: %s: %s", (sample, operator, at, reason) => {
+	const text = certain(sampleText.get(`${sample}.ferrule`), sample);
+	expect(verdictOf(text, operator, at)).toEqual({ verdict: "harmless", reason: expect.stringContaining(reason) });
+});
+
+test.each([
+	["heron-camper", "two wires exchanged at a part", "water-1.black and water-1.white in wd"],
+	["badger-camper", "two points bridged", "inv.in.ground and inv.+"],
+])("no harmless one in %s: %s: %s", (sample, operator, at) => {
+	const text = certain(sampleText.get(`${sample}.ferrule`), sample);
+	expect(verdictOf(text, operator, at)).toMatchObject({ verdict: "found" });
 });
 
 const samples = rightSamples("samples").map(({ name, text }) => ({

@@ -1,5 +1,6 @@
 // A cable has a conductor for everything that what it feeds cannot do without.
 import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const legs = `inlet pole 50 A, 120 V / 240 V
@@ -150,5 +151,36 @@ panel LC main 50 A, legs 2 from pole by 6-3, 12 ft
 //                               ^^ conductors-too-few
 // also end-loose colour-misleading
 `);
+	});
+});
+
+describe("a ground that comes by another way than its hot", () => {
+	const bonded = (make: string, bond: string): string => `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit work from LC breaker 20 A by 12-2
+  9 ft to j1: box metal
+  3 ft by ${make} to j2: box metal
+    r1: receptacle
+${bond}`;
+	const toPanel = `bond one from LC.ground by single 8 AWG green
+  12 ft to j2
+`;
+	const beside = `bond one from j1 by single 12 AWG green
+  3 ft to j2
+`;
+	const tooFew = (text: string): readonly string[] =>
+		checkPlan(text, "plan").findings.flatMap(({ code, level, title }) =>
+			code === "conductors-too-few" ? [`${level}: ${title}`] : [],
+		);
+	test("over a bond to the panel, with a cord of two cores", () => {
+		expect(tooFew(bonded("cord 12-2", toPanel))).toEqual([
+			"error: work-2 (cord 12-2) has no ground: j2 gets its own by another way than its hot",
+		]);
+	});
+	test("in the cable", () => {
+		expect(tooFew(bonded("12-2", toPanel))).toEqual([]);
+	});
+	test("by a conductor of its own beside the cord", () => {
+		expect(tooFew(bonded("cord 12-2", beside))).toEqual([]);
 	});
 });

@@ -122,3 +122,55 @@ describe("a disconnect against the device ahead", () => {
 `);
 	});
 });
+
+describe("a switch that governs an outlet", () => {
+	const corner = (size: string, breaker: string): string => `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit corner from LC breaker ${breaker} by 12-2
+  9 ft to s1: switch ${size}
+`;
+	test("of 10 A before half a receptacle of 15 A", () => {
+		checkMarked(`${corner("10 A", "20 A")}//        ^^ device-undersized "what is plugged in at r1 may draw 15 A through it"
+  9 ft by 12-3 to r1: receptacle split
+`);
+	});
+	test("of 15 A before a receptacle of 20 A on 20 A", () => {
+		checkMarked(`${corner("15 A", "20 A")}//        ^^ device-undersized "may draw 20 A"
+  9 ft to r1: receptacle 20 A duplex
+`);
+	});
+	test("of 10 A before a socket of 16 A", () => {
+		checkMarked(`plan
+  region iec
+  rules building
+inlet supply 16 A 230 V
+panel DB main 16 A rcbo 30 mA from supply by 3G2.5, 3.5 m
+circuit corner from DB breaker 16 A by 3G2.5
+  3 m to s1: switch 10 A
+//       ^^ device-undersized
+  2 m to a1: socket
+`);
+	});
+	test("of 15 A before half a receptacle of 15 A, on 20 A", () => {
+		checkRight(`${corner("15 A", "20 A")}  9 ft by 12-3 to r1: receptacle split
+`);
+	});
+	test("of 15 A before a receptacle of 20 A that is on 15 A", () => {
+		checkRight(`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit corner from LC breaker 15 A by 14-2
+  9 ft to s1: switch 15 A
+  9 ft to r1: receptacle
+`);
+	});
+	test("of 10 A that the outlet is led past", () => {
+		checkRight(`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit corner from LC breaker 20 A by 12-2
+  9 ft to s1: switch 10 A
+  9 ft to l1: light 9 W
+  from s1.line
+    9 ft to r1: receptacle
+`);
+	});
+});

@@ -1,5 +1,6 @@
 // An equipment ground is as thick as the device ahead of it asks for, and never has to be thicker than the hots.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { protectiveEarthFor } from "../../src/handbook/equipment-ground.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const legs = `inlet pole 50 A, 120 V / 240 V
@@ -85,5 +86,34 @@ bond shell from LC.ground by single 12 AWG green
   8 ft to p1: pump 60 W
 //        ^^ protection-too-large
 `);
+	});
+});
+
+describe("protective earths in IEC countries", () => {
+	const boxed = (circuit: string, breaker: string, earth: string): string => `plan
+  region iec
+  rules building
+inlet supply 32 A 230 V
+panel DB main 32 A rcbo 30 mA from supply by 3G6, 3.5 m
+circuit sockets from DB breaker ${breaker} by ${circuit}
+  2 m to b1: box metal
+    a1: socket
+at b1
+  sockets-1.green-yellow on b1.case
+  link b1.case, a1.ground by single ${earth} green-yellow
+`;
+	const under = "//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^";
+	test("one size below the line", () => {
+		checkMarked(`${boxed("3G2.5", "16 A", "1.5 mm2")}${under} ground-undersized "1.5 mm2 beside 2.5 mm2: 2.5 mm2 at least"
+`);
+	});
+	test("two sizes below the line", () => {
+		checkMarked(`${boxed("3G1.5", "10 A", "0.8 mm2")}${under} ground-undersized
+`);
+	});
+	test("as thick as the line", () => checkRight(boxed("3G2.5", "16 A", "2.5 mm2")));
+	test("thicker than the line", () => checkRight(boxed("3G1.5", "10 A", "2.5 mm2")));
+	test("by the table: as the line to 16 mm2, 16 mm2 to 35 mm2, then half", () => {
+		expect([16, 25, 35, 50].map((line) => protectiveEarthFor(line).least)).toEqual([16, 16, 16, 25]);
 	});
 });

@@ -157,3 +157,20 @@ circuit sockets from DB ground-fault-breaker 20 A trip 30 mA by 3G4
 `);
 	});
 });
+
+describe("a socket that is marked with another rating than the listed ones", () => {
+	const board = (size: string, breaker: string): string => `plan
+  region iec
+  rules building
+inlet supply 16 A 230 V
+panel DB main 16 A rcbo 30 mA from supply by 3G2.5, 3.5 m
+circuit sockets from DB breaker ${breaker} by 3G2.5
+  2 m to a1: socket${size}
+`;
+	test("10 A behind 16 A", () => {
+		checkMarked(`${board(" 10 A", "16 A")}//       ^^ receptacle-rating-wrong "at most 10 A may stand before it"
+`);
+	});
+	test("10 A behind 10 A", () => checkRight(board(" 10 A", "10 A")));
+	test("13 A, whose plugs have fuses, behind 16 A", () => checkRight(board(" 13 A", "16 A")));
+});
