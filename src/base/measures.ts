@@ -51,6 +51,12 @@ export function celsius(value: number): number {
 	return value;
 }
 
+/** A number of hundredths. */
+export function percent(value: number): Percent;
+export function percent(value: number): number {
+	return value;
+}
+
 /** So many hundredths of the second figure, which is of the same unit; 0 of nothing. */
 export function shareOf<Unit extends number>(part: Unit, whole: Unit): Percent;
 export function shareOf(part: number, whole: number): number {

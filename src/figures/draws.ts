@@ -9,10 +9,12 @@ export type Nature = "power" | "current" | "resistance";
 /** What is on. `all`: every load, and every charger gives its rating; `loads`: every load, and batteries bear it alone; `charging`: chargers only. */
 export type Loading = "all" | "loads" | "charging";
 
-/** What is asked for in all: what is on, and amperes that are drawn at parts besides, whatever they are. */
-export interface Demanded {
-	readonly loading: Loading;
-	readonly plugged?: ReadonlyMap<string, number>;
+/** What is asked for otherwise than the plan has it. */
+export interface Besides {
+	/** Amperes that are drawn at parts, whatever these are. */
+	readonly plugged?: ReadonlyMap<string, number> | undefined;
+	/** The only loads that run, in place of those that the mode lists. */
+	readonly running?: ReadonlySet<string> | undefined;
 }
 
 /** What a load asks for: so many watts, amperes or ohms. */
@@ -29,7 +31,8 @@ export function findDraws(
 	circuit: Circuit,
 	mode: Mode,
 	{ chargers, conversions, quiet }: Supplies,
-	{ loading, plugged }: Demanded,
+	loading: Loading,
+	{ plugged, running = mode.running }: Besides,
 ): readonly Draw[] {
 	const charging = new Set(chargers.map(({ source }) => source.part));
 	const outlets = new Set<string>();
@@ -44,9 +47,9 @@ export function findDraws(
 		if (load.watts === undefined || load.watts <= 0 || load.outlet) return [];
 		if (!isCharger && (conversions.has(load.part) || loading === "charging")) return [];
 		if (isCharger && loading === "loads") return [];
-		if (mode.running?.has(load.part) === false) return [];
+		if (running?.has(load.part) === false) return [];
 		// An engine is cranked for seconds, and not with all else on; a mode that lists its starter means it.
-		if (mode.running === undefined && isStarter(circuit, load)) return [];
+		if (running === undefined && isStarter(circuit, load)) return [];
 		const across = quiet.between(...load.between);
 		const isFed = across !== undefined && across !== 0;
 		// What hangs in a row with another load has no volts of its own: only as a resistance has it an answer.

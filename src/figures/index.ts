@@ -6,19 +6,15 @@ import type { Cable, Circuit, Load } from "../circuit/circuit.ts";
 import { foldName } from "../plan/names.ts";
 import { figureMode, type ModeFigures, worstFor } from "./mode-figures.ts";
 import type { Steady } from "./steady-state.ts";
-import { readChanges, withLengths } from "./wish.ts";
+import { readChanges, type SaidChanges, withLengths } from "./wish.ts";
 import { type LengthUnit, type WorkingLine, workOutConductor, workOutLoad } from "./working.ts";
 
 /** What is asked for; what is left out is not asked. */
-export interface FigureWish {
+export interface FigureWish extends SaidChanges {
 	/** A load, an outlet, a cable, a circuit or a source. */
 	readonly of?: string | undefined;
 	readonly mode?: string | undefined;
 	readonly units?: LengthUnit | undefined;
-	/** `b2=12 A, b3=5 A`: drawn there besides all else. */
-	readonly draws?: string | undefined;
-	/** `bunks-2=40 ft`: as if the cable were so long. */
-	readonly lengths?: string | undefined;
 }
 
 /** Figures of the modes asked for, with the working of one thing where that was asked; or why there are none. */
@@ -44,7 +40,7 @@ export interface Working {
 /** The figures of an analysed plan. */
 export function tellFigures(analysis: Analysis, wish: FigureWish): FigureAnswer {
 	const { circuit } = analysis;
-	const changes = readChanges(circuit, wish.draws, wish.lengths);
+	const changes = readChanges(circuit, wish);
 	if (typeof changes === "string") return { kind: "refused", why: changes };
 	const { states } = changes.lengths.size === 0 ? analysis : analyse(withLengths(circuit, changes.lengths));
 	const wanted =
@@ -55,7 +51,7 @@ export function tellFigures(analysis: Analysis, wish: FigureWish): FigureAnswer 
 		return { kind: "refused", why: `The plan has no mode \`${wish.mode}\`. ${near}` };
 	}
 	const units = wish.units ?? (circuit.plan.settings.region === "us" ? "feet" : "metres");
-	const modes = wanted.map((state) => figureMode(state, changes.plugged));
+	const modes = wanted.map((state) => figureMode(state, changes, changes.limits));
 	if (wish.of === undefined) return { kind: "figures", units, modes, workings: [] };
 	const thing = findThing(circuit, wish.of);
 	if (thing === undefined) {

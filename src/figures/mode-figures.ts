@@ -14,9 +14,19 @@ import {
 import type { Cable, Circuit, Conductor, Load } from "../circuit/circuit.ts";
 import type { Role } from "../kinds/kind.ts";
 import { ohmsOf } from "./conductor-ohms.ts";
-import type { Loading } from "./draws.ts";
+import type { Besides, Loading } from "./draws.ts";
 import { directDropLimit, type Limit, mainsDropLimits } from "./drop-limits.ts";
-import { type SourceFlow, type State, type Steady, setUpMode, solveMode, type Unsettled } from "./steady-state.ts";
+import { type Energy, reckonEnergy } from "./energy.ts";
+import { findStarts, type Start } from "./starts.ts";
+import {
+	type ModeSetup,
+	type SourceFlow,
+	type State,
+	type Steady,
+	setUpMode,
+	solveMode,
+	type Unsettled,
+} from "./steady-state.ts";
 
 /** What flows in one conductor of a cable. */
 export interface ConductorFigure {
@@ -51,11 +61,21 @@ export interface CableFigure {
 	/** Undefined where it brings no two poles, or none that are live. */
 	readonly end: EndFigure | undefined;
 }
+/** What a device or a source carries of what it may. */
+export interface Carried {
+	readonly name: string;
+	readonly amperes: Amperes;
+	readonly rating: Amperes;
+	readonly percent: Percent;
+	readonly isOver: boolean;
+}
 /** The cables of a circuit or feed, in the order of the plan. */
 export interface RunFigure {
 	readonly name: string;
 	readonly label: string;
 	readonly sort: Cable["runSort"];
+	/** The protective device it hangs on, where that has a rating. */
+	readonly device: Carried | undefined;
 	readonly cables: readonly CableFigure[];
 }
 /** All of a mode. */
@@ -65,9 +85,15 @@ export interface ModeFigures {
 	readonly runs: readonly RunFigure[];
 	/** What each source gives where all is on. */
 	readonly sources: readonly SourceFlow[];
+	/** What sources and protective devices carry that have a limit, by their names, each where it carries most. */
+	readonly carried: ReadonlyMap<string, Carried>;
 	/** The loadings that were solved; more than one where chargers make a difference. */
 	readonly states: readonly State[];
 	readonly unsettled: readonly Unsettled[];
+	/** Loads that start with more than they run with. */
+	readonly starts: readonly Start[];
+	/** A day on the batteries; undefined where no load says how long it runs. */
+	readonly energy: Energy | undefined;
 	/** What the figures leave out or take for granted, a sentence each. */
 	readonly notes: readonly string[];
 }
@@ -76,17 +102,25 @@ export interface ModeFigures {
 const loadings = ["all", "loads", "charging"] as const satisfies readonly Loading[];
 
 /** The states of a mode: with all on, and where there are chargers without them and with them alone. */
-export function solveLoadings(state: ModeState, plugged?: ReadonlyMap<string, number>): readonly State[] {
-	const setup = setUpMode(state);
+export function solveLoadings(state: ModeState, besides: Besides = {}): readonly State[] {
+	return solveAll(setUpMode(state), besides);
+}
+
+function solveAll(setup: ModeSetup, besides: Besides): readonly State[] {
 	const [first, ...others] = loadings;
 	const wanted = setup.supplies.chargers.length === 0 ? [first] : [first, ...others];
-	return wanted.map((loading) => solveMode(setup, loading, plugged));
+	return wanted.map((loading) => solveMode(setup, loading, besides));
 }
 
 /** The figures of a mode. */
-export function figureMode(state: ModeState, plugged?: ReadonlyMap<string, number>): ModeFigures {
+export function figureMode(
+	state: ModeState,
+	besides: Besides = {},
+	limits: ReadonlyMap<string, number> = new Map(),
+): ModeFigures {
 	const { circuit } = state.network;
-	const states = solveLoadings(state, plugged);
+	const setup = setUpMode(state);
+	const states = solveAll(setup, besides);
 	const unsettled = states.flatMap((one) => (one.kind === "unsettled" ? [one] : []));
 	const steadies = states.flatMap((one) => (one.kind === "steady" ? [one] : []));
 	const [whole] = steadies;
@@ -98,18 +132,21 @@ export function figureMode(state: ModeState, plugged?: ReadonlyMap<string, numbe
 			runs.set(`${cable.runSort} ${cable.run}`, run);
 			run.cables.push(figureCable(circuit, steadies, cable, run.cable));
 		}
+	const carried = weighDevices(circuit, steadies, limits);
 	return {
 		mode: state.mode.name,
 		summary: state.mode.summary,
-		runs: [...runs.values()].map(({ cable: { run, runSort }, cables }) => ({
-			name: run,
-			label: circuit.plan.runs.find(({ name, sort }) => name === run && sort === runSort)?.label ?? "",
-			sort: runSort,
-			cables,
-		})),
+		carried,
+		runs: [...runs.values()].map(({ cable: { run, runSort }, cables }) => {
+			const said = circuit.plan.runs.find(({ name, sort }) => name === run && sort === runSort);
+			const device = carried.get(said?.protection ?? "");
+			return { name: run, label: said?.label ?? "", sort: runSort, device, cables };
+		}),
 		sources: whole?.sources ?? [],
 		states,
 		unsettled,
+		starts: unsettled.length > 0 ? [] : findStarts(setup, besides),
+		energy: unsettled.length > 0 ? undefined : reckonEnergy(setup),
 		notes: tellAssumptions(circuit, whole),
 	};
 }
@@ -123,6 +160,34 @@ export function worstFor(states: readonly State[], { between: [one, other] }: Lo
 		if (left < least) [least, worst] = [left, state];
 	}
 	return worst;
+}
+
+/** What each source and device carries where it carries most; `limits` stand in for what sources may give. */
+function weighDevices(
+	circuit: Circuit,
+	steadies: readonly Steady[],
+	limits: ReadonlyMap<string, number>,
+): ReadonlyMap<string, Carried> {
+	const carried = new Map<string, Carried>();
+	const weigh = (name: string, current: number, rating: number | undefined): void => {
+		if (rating === undefined || rating <= 0 || current <= (carried.get(name)?.amperes ?? -1)) return;
+		const [flowing, may] = [amperes(current), amperes(rating)];
+		carried.set(name, {
+			name,
+			amperes: flowing,
+			rating: may,
+			percent: shareOf(flowing, may),
+			isOver: current > rating * (1 + hair),
+		});
+	};
+	for (const steady of steadies) {
+		for (const { source, legs, charges } of steady.sources)
+			if (!charges)
+				for (const leg of legs) weigh(source.name, Math.max(0, leg), limits.get(source.name) ?? source.limit);
+		for (const { part, links, rating } of circuit.protections)
+			for (const link of links) weigh(part, Math.abs(steady.amperesThrough(link)), rating);
+	}
+	return carried;
 }
 
 function figureCable(circuit: Circuit, steadies: readonly Steady[], cable: Cable, first: Cable): CableFigure {

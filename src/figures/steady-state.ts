@@ -3,7 +3,7 @@ import type { ModeState } from "../analysis/analysis.ts";
 import { type Amperes, amperes, type Volts, volts, type Watts, watts } from "../base/measures.ts";
 import type { Circuit, Link, Load, Source } from "../circuit/circuit.ts";
 import { BridgeCurrents } from "./bridge-currents.ts";
-import { type Draw, findDraws, type Loading, type Nature } from "./draws.ts";
+import { type Besides, type Draw, findDraws, type Loading, type Nature } from "./draws.ts";
 import { type Flow, KnotVolts } from "./knot-volts.ts";
 import { buildNet, type Net } from "./net.ts";
 import { standingLinks } from "./standing-links.ts";
@@ -76,11 +76,11 @@ export function setUpMode(state: ModeState): ModeSetup {
 	return { state, links, supplies: findSupplies(state.network.circuit, state.mode, links) };
 }
 
-/** The steady state of a mode with what `loading` says switched on, and amperes drawn at parts that `plugged` names. */
-export function solveMode(setup: ModeSetup, loading: Loading, plugged?: ReadonlyMap<string, number>): State {
+/** The steady state of a mode with what `loading` says switched on, and with what `besides` asks for. */
+export function solveMode(setup: ModeSetup, loading: Loading, besides: Besides = {}): State {
 	const { state, links, supplies } = setup;
 	const { circuit } = state.network;
-	const draws = findDraws(circuit, state.mode, supplies, plugged === undefined ? { loading } : { loading, plugged });
+	const draws = findDraws(circuit, state.mode, supplies, loading, besides);
 	const solver = new ModeSolver(state, loading, supplies, draws, buildNet(circuit, links, supplies, draws));
 	const whole = solver.solve(1);
 	if (whole !== undefined) return whole;

@@ -4,24 +4,44 @@ import { type Dimension, findUnit, type Quantity, quantity } from "../base/quant
 import type { Circuit } from "../circuit/circuit.ts";
 import { foldName } from "../plan/names.ts";
 
-/** Amperes by part, and metres by cable tag. */
+/** What is said of changes, each as it was written; several stand with commas between. */
+export interface SaidChanges {
+	/** `b2=12 A`: drawn there besides all else. */
+	readonly draws?: string | undefined;
+	/** `bunks-2=40 ft`: as if the cable were so long. */
+	readonly lengths?: string | undefined;
+	/** `kettle, heater`: only these run. */
+	readonly on?: string | undefined;
+	/** `shore=15 A`: as if the source gave so much. */
+	readonly limits?: string | undefined;
+}
+/** Amperes by part and by source, metres by cable tag, and the parts that run. */
 export interface Changes {
 	readonly plugged: ReadonlyMap<string, number>;
 	readonly lengths: ReadonlyMap<string, number>;
+	readonly running: ReadonlySet<string> | undefined;
+	readonly limits: ReadonlyMap<string, number>;
 }
 
-/** Reads `b2=12 A` and `bunks-2=40 ft`, several with commas between; a text says what is wrong with them. */
-export function readChanges(
-	circuit: Circuit,
-	draws: string | undefined,
-	lengths: string | undefined,
-): Changes | string {
+/** Reads changes against the things of a circuit; a text says what is wrong with them. */
+export function readChanges(circuit: Circuit, { draws, lengths, on, limits }: SaidChanges): Changes | string {
 	const outlets = new Map(circuit.loads.map(({ part }) => [foldName(part), part]));
 	const cables = new Map(circuit.cables.map(({ tag }) => [foldName(tag), tag]));
 	const plugged = readPairs(draws, outlets, "current", "12 A", "no load or outlet");
 	if (typeof plugged === "string") return plugged;
 	const changed = readPairs(lengths, cables, "length", "40 ft", "no cable");
-	return typeof changed === "string" ? changed : { plugged, lengths: changed };
+	if (typeof changed === "string") return changed;
+	const sources = new Map(circuit.sources.map(({ name }) => [foldName(name), name]));
+	const limited = readPairs(limits, sources, "current", "15 A", "no source");
+	if (typeof limited === "string") return limited;
+	const running = on === undefined ? undefined : new Set<string>();
+	for (const word of on === undefined ? [] : on.split(",").map((piece) => piece.trim())) {
+		const name = outlets.get(foldName(word));
+		if (name === undefined)
+			return `There is no load or outlet \`${word}\`. ${didYouMean(word, [...outlets.values()])}`.trim();
+		running?.add(name);
+	}
+	return { plugged, lengths: changed, running, limits: limited };
 }
 
 /** A circuit with cables of other lengths. */

@@ -1,6 +1,7 @@
 // Every table of the handbook, in reading order, for printing by name and for the test that walks them all.
 import { aluminiumAmpacities, smallAluminiums } from "./aluminium-ampacity.ts";
 import { ambientFactors, bundlingFactors } from "./ampacity-corrections.ts";
+import { batteryDepths } from "./battery-depth.ts";
 import { boxAllowances, conductorVolumes } from "./box-fill.ts";
 import { branchCircuitClauses } from "./branch-circuits.ts";
 import { breakerInterrupting, tripBands, tripPoints } from "./breaker-trip.ts";
@@ -77,6 +78,7 @@ export const tables: readonly HandbookTable[] = [
 	receptacleFaces,
 	branchCircuitClauses,
 	typicalLoads,
+	batteryDepths,
 	dropLimits,
 	// Ground faults, bonding, sources.
 	groundFaultPlaces,

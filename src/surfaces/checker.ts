@@ -3,8 +3,8 @@
 import type { LineEdit, NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
 import type { FigureAnswer, FigureWish, Working } from "../figures/index.ts";
-import type { CableFigure, ModeFigures } from "../figures/mode-figures.ts";
-import type { Unsettled } from "../figures/steady-state.ts";
+import type { CableFigure, Carried, ModeFigures } from "../figures/mode-figures.ts";
+import type { SourceFlow, Unsettled } from "../figures/steady-state.ts";
 import type { Provenance } from "../handbook/provenance.ts";
 import type { HandbookTable, PlainValue } from "../handbook/table.ts";
 import type { JudgedMistake } from "../mistakes/mistake.ts";
@@ -55,6 +55,7 @@ export type TidyPlan = (text: string, file: string, wish: TidyWish) => Promise<T
 export const sheetChoices = ["all", "wiring", "direct-current", "one-line"] as const satisfies readonly SheetChoice[];
 export type {
 	CableFigure,
+	Carried,
 	CheckScope,
 	FigureAnswer,
 	FigureWish,
@@ -65,6 +66,7 @@ export type {
 	Provenance,
 	RepairBudget,
 	SheetChoice,
+	SourceFlow,
 	Tally,
 	TidiedPlan,
 	Unsettled,

@@ -38,18 +38,18 @@ test("a table for each circuit", async () => {
 
 Mode shore is live
 
-shore gives 11.04 A, 1325 W
+shore gives 11.04 A, 1325 W (36.9 % of 30 A)
 
 feed LC
   cable  wire  ft      A  lost V  to  left V  drop %  own %
   LC-1   10-2  12  11.05    0.33  LC  119.67    0.27   0.27
 
-circuit bunks
+circuit bunks, LC.1: 0.00 A of 20 A, 0.0 %
   cable    wire  ft     A  lost V  to  left V  drop %  own %
   bunks-1  12-2  14  0.00    0.00  b1  119.67    0.27   0.00
   bunks-2  12-2   9  0.00    0.00  b2  119.67    0.27   0.00
 
-circuit heat
+circuit heat, LC.2: 11.05 A of 15 A, 73.7 %
   cable   wire  ft      A  lost V  to  left V  drop %  own %
   heat-1  14-2  90  11.05    6.11  h1  113.57    5.36   5.09  over 3 %, over 5 %
 
@@ -69,6 +69,40 @@ describe("a builder's questions are one command each", () => {
 		const lost = (12 * 2 * (12 * 1.21 + 54 * 1.93)) / 1000;
 		expect(output).toContain(`120 V - ${lost.toFixed(4)} V = ${(120 - lost).toFixed(4)} V`);
 		expect(output).toContain("bunks-2.black, 12 AWG, 40 ft");
+	});
+
+	test("whether two things may run together on a smaller supply", async () => {
+		const text = `${first}circuit heat from LC breaker 15 A by 14-2\n  9 ft to h1: heater 1400 W\n  9 ft to h2: heater 900 W\n`;
+		const both = ["--draw", "b1=12.5 A", "--on", "h1", "--limit", "shore=15A"];
+		expect((await figures(text, ...both)).output).toMatch(/shore gives 24\.\d+ A, \d+ W \(16\d\.\d % of 15 A, OVER\)/);
+		expect((await figures(text, "--on", "h1", "--limit", "shore=15A")).output).toMatch(/\(7\d\.\d % of 15 A\)/);
+	});
+
+	const van = `battery house lithium 12.8 V 280 Ah, fault 5 kA
+inverter inv 2000 W 12 V / 120 V, surge 4000 W, efficiency 90 %, cut-off 11 V, bonds neutral when inverting
+feed plus from house.+ by single 2/0 red
+  6 in to F1: fuse class-T 250 A
+  3 ft to inv.+
+feed minus from house.- by single 2/0 black
+  3 ft to inv.-
+panel LC main 20 A from inv by 12-2, 6 ft
+circuit one from LC breaker 15 A by 14-2
+  10 ft to c1: fridge 200 W, surge START, lowest 100 V, daily 24 h, duty 50 %
+`;
+
+	test("whether the inverter holds the compressor's start", async () => {
+		const held = (await figures(van.replace("START", "1500 W"))).output;
+		expect(held).toMatch(/c1 draws 12\.50 A: left 118\.\d\d V of 120 V; it runs from 100 V; it holds/);
+		expect(held).toMatch(/inv gives 15\d\d W: within its 4000 W for a moment; goes on at 12\.\d\d V, cut-off 11 V/);
+		expect((await figures(van.replace("START", "4200 W"))).output).toMatch(/inv gives 4\d\d\d W: OVER its 4000 W/);
+	});
+
+	test("how many days without sun", async () => {
+		const { output } = await figures(van.replace("START", "1500 W"));
+		// 200 W half of the day are 2400 Wh, over 90 % 2667 Wh, and a little in wires and battery; 12.8 V x 280 Ah x 80 % are 2867 Wh.
+		expect(output).toMatch(
+			/house gives 268\d Wh a day of 2867 Wh \(80 % of what it holds, common practice\): 1\.0\n? *days/,
+		);
 	});
 
 	test("in metres, the figures are the same", async () => {
@@ -128,6 +162,8 @@ test("what is not there is refused with what is near", async () => {
 		[["--mode", "shroe"], "The plan has no mode `shroe`. Did you mean `shore`?"],
 		[["--draw", "b22=3A"], "There is no load or outlet `b22`. Did you mean `b2`?"],
 		[["--draw", "b2=3V"], "`b2=3V` is not understood; write `NAME=12 A`."],
+		[["--on", "b1,b22"], "There is no load or outlet `b22`. Did you mean `b2`?"],
+		[["--limit", "shroe=15 A"], "There is no source `shroe`. Did you mean `shore`?"],
 		[["--length", "bunks-2"], "`bunks-2` is not understood; write `NAME=40 ft`."],
 	] as const) {
 		const { messages, status } = await figures(first, ...words);

@@ -39,6 +39,16 @@ const lengthOption: Option = {
 	value: { word: "CABLE=L" },
 	summary: "as if a cable were so long: `bunks-2=40 ft`; several with commas",
 };
+const onOption: Option = {
+	name: "on",
+	value: { word: "NAMES" },
+	summary: "only these loads run: `k1,h1`",
+};
+const limitOption: Option = {
+	name: "limit",
+	value: { word: "SOURCE=A" },
+	summary: "as if a source gave so much: `shore=15 A`",
+};
 const unitsOption: Option = {
 	name: "units",
 	value: { word: "UNIT", choices: units },
@@ -57,8 +67,10 @@ export const figures: Verb = {
 	options: [
 		ofOption,
 		modeOption,
+		onOption,
 		drawOption,
 		lengthOption,
+		limitOption,
 		unitsOption,
 		asFigureOption,
 		failOnOption,
@@ -72,6 +84,10 @@ export const figures: Verb = {
 		{
 			call: "ferrule figures van.ferrule --of b2 --draw b2=12A --length bunks-2=40ft",
 			says: "the same with a longer second run",
+		},
+		{
+			call: "ferrule figures van.ferrule --on wh --draw b1=12.5A --limit shore=15A",
+			says: "whether two things may run together on a smaller supply",
 		},
 		{ call: "ferrule figures van.ferrule --as json", says: "for programs; see grammar/figures.schema.json" },
 	],
@@ -109,5 +125,7 @@ function wishOf({ options }: Call): FigureWish {
 		units: units.find((unit) => unit === options.get(unitsOption.name)),
 		draws: options.get(drawOption.name),
 		lengths: options.get(lengthOption.name),
+		on: options.get(onOption.name),
+		limits: options.get(limitOption.name),
 	};
 }

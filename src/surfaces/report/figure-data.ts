@@ -34,8 +34,45 @@ function tellMode(mode: ModeFigures) {
 			watts: power,
 			charges,
 		})),
+		carried: [...mode.carried.values()].map(({ name, amperes, rating, percent, isOver }) => ({
+			name,
+			amperes,
+			rating,
+			percent,
+			over: isOver,
+		})),
 		runs: mode.runs.map(({ name, label, sort, cables }) => ({ name, label, sort, cables: cables.map(tellCable) })),
+		starts: mode.starts.map(({ load, amperes, left, lowest, machines }) => ({
+			load: load.part,
+			amperes,
+			quietVolts: left?.quiet ?? null,
+			volts: left?.across ?? null,
+			lowestVolts: lowest ?? null,
+			machines: machines.map(({ name, power, most, input, cutOff }) => ({
+				name,
+				watts: power,
+				mostWatts: most ?? null,
+				inputVolts: input ?? null,
+				cutOffVolts: cutOff ?? null,
+			})),
+		})),
+		energy: mode.energy === undefined ? null : tellEnergy(mode.energy),
 		notes: mode.notes,
+	};
+}
+
+function tellEnergy({ uses, batteries, unsaid }: NonNullable<ModeFigures["energy"]>) {
+	return {
+		uses: uses.map(({ part, power, hours, wattHours }) => ({ load: part, watts: power, hours, wattHours })),
+		unsaid,
+		batteries: batteries.map(({ source, wattHours, usable, depth, depthSource, days }) => ({
+			name: source.name,
+			wattHours,
+			usableWattHours: usable ?? null,
+			depthPercent: depth ?? null,
+			depthSource,
+			days: days ?? null,
+		})),
 	};
 }
 

@@ -1,7 +1,7 @@
 // The figures of plans as tables for a terminal, with the working of one thing line by line.
 import { formatNumber } from "../../base/quantity.ts";
 import { citation } from "../../handbook/provenance.ts";
-import type { CableFigure, FigureAnswer, ModeFigures, Unsettled, Working } from "../checker.ts";
+import type { CableFigure, Carried, FigureAnswer, ModeFigures, SourceFlow, Unsettled, Working } from "../checker.ts";
 import { type Cell, writeColumns } from "./columns.ts";
 import { visibleLines, wrap } from "./visible.ts";
 
@@ -27,24 +27,40 @@ function writeMode(mode: ModeFigures, units: FiguredPlan["answer"]["units"]): st
 		...wrap(`Mode ${mode.summary}`, columns),
 		"",
 		...mode.unsettled.flatMap((state) => [...wrap(tellUnsettled(state), columns), ""]),
-		...mode.sources.flatMap(({ source, given, legs, power, charges }) =>
-			wrap(
-				`  ${source.name} ${given < -tiny ? "takes" : charges ? "pushes" : "gives"} ${legs.map((leg) => nearest(Math.abs(leg), 2)).join(" and ")} A, ${nearest(Math.abs(power), 0)} W`,
-				columns,
-			),
+		...mode.sources.flatMap((flow) => wrap(tellSource(flow, mode.carried.get(flow.source.name)), columns)),
+		...[...mode.carried.values()].flatMap((device) =>
+			device.isOver && mode.sources.every(({ source }) => source.name !== device.name)
+				? wrap(`${device.name} carries ${tellCarried(device)}`, columns)
+				: [],
 		),
 		...(mode.sources.length === 0 ? [] : [""]),
-		...mode.runs.flatMap(({ name, label, sort, cables }) => [
-			`${sort} ${name}${label === "" || label === name ? "" : ` (${label})`}`,
+		...mode.runs.flatMap(({ name, label, sort, device, cables }) => [
+			`${sort} ${name}${label === "" || label === name ? "" : ` (${label})`}${device === undefined ? "" : `, ${device.name}: ${tellCarried(device)}`}`,
 			...writeColumns(
 				headsOf(units),
 				cables.map((cable) => rowOf(cable, units)),
 			).map((line) => `  ${line}`),
 			"",
 		]),
+		...writeStarts(mode),
+		...writeEnergy(mode),
 		...mode.notes.flatMap((note) => wrap(`- ${note}`, columns)),
 		...(mode.notes.length === 0 ? [] : [""]),
 	];
+}
+
+function tellSource({ source, given, legs, power, charges }: SourceFlow, carried: Carried | undefined): string {
+	const verb = given < -tiny ? "takes" : charges ? "pushes" : "gives";
+	const flowing = legs.map((leg) => nearest(Math.abs(leg), 2)).join(" and ");
+	const of =
+		carried === undefined
+			? ""
+			: ` (${upward(carried.percent, 1)} % of ${nearest(carried.rating, 2)} A${carried.isOver ? ", OVER" : ""})`;
+	return `${source.name} ${verb} ${flowing} A, ${nearest(Math.abs(power), 0)} W${of}`;
+}
+
+function tellCarried({ amperes, rating, percent, isOver }: Carried): string {
+	return `${upward(amperes, 2)} A of ${nearest(rating, 2)} A, ${upward(percent, 1)} %${isOver ? ", OVER" : ""}`;
 }
 
 const columns = 80;
@@ -70,6 +86,63 @@ function rowOf(figure: CableFigure, units: FiguredPlan["answer"]["units"]): Cell
 		{ figure: end === undefined ? "" : upward(end.percent, 2) },
 		{ figure: end === undefined ? "" : upward(end.ownPercent, 2) },
 		[...over, ...(loading === "charging" ? ["when charging"] : [])].join(", "),
+	];
+}
+
+function writeStarts({ starts }: ModeFigures): string[] {
+	if (starts.length === 0) return [];
+	const lines = starts.flatMap(({ load, amperes, left, lowest, machines }) => {
+		const holds =
+			left === undefined ? "DOES NOT START" : lowest === undefined ? "" : left.across < lowest ? "TOO FEW" : "it holds";
+		const least = lowest === undefined ? "the lowest it runs at is not said" : `it runs from ${nearest(lowest, 2)} V`;
+		const volts =
+			left === undefined ? "nothing settles" : `left ${downward(left.across, 2)} V of ${nearest(left.quiet, 2)} V`;
+		return [
+			`${load.part} draws ${upward(amperes, 2)} A: ${[volts, least, holds].filter((text) => text !== "").join("; ")}`,
+			...machines.map(({ name, power, most, input, cutOff }) => {
+				const surge =
+					most === undefined
+						? "its surge is not said"
+						: `${power > most ? "OVER" : "within"} its ${nearest(most, 0)} W for a moment`;
+				const stops =
+					cutOff === undefined || input === undefined
+						? []
+						: [`${input < cutOff ? "STOPS" : "goes on"} at ${downward(input, 2)} V, cut-off ${nearest(cutOff, 2)} V`];
+				return `${name} gives ${upward(power, 0)} W: ${[surge, ...stops].join("; ")}`;
+			}),
+		];
+	});
+	return [
+		"starts, one at a time with all else on",
+		...lines.flatMap((line) => wrap(line, columns - 2).map((row) => `  ${row}`)),
+		"",
+	];
+}
+
+function writeEnergy({ energy }: ModeFigures): string[] {
+	if (energy === undefined) return [];
+	const rows = energy.uses.map(({ part, power, hours, wattHours }) => [
+		part,
+		{ figure: upward(power, 1) },
+		{ figure: nearest(hours, 2) },
+		{ figure: upward(wattHours, 0) },
+	]);
+	const days = energy.batteries.flatMap(({ source, wattHours, usable, depth, depthSource, days: lasts }) =>
+		wattHours <= 0
+			? []
+			: [
+					usable === undefined || lasts === undefined || depth === undefined
+						? `${source.name} gives ${upward(wattHours, 0)} Wh a day; its capacity is not said`
+						: `${source.name} gives ${upward(wattHours, 0)} Wh a day of ${downward(usable, 0)} Wh (${nearest(depth, 0)} % of what it holds, ${depthSource}): ${downward(lasts, 1)} days with nothing charging`,
+				],
+	);
+	const unsaid =
+		energy.unsaid.length === 0 ? [] : [`\`daily\` is not said, so not counted: ${energy.unsaid.join(", ")}`];
+	return [
+		"a day on the batteries, losses on the way counted, standby not",
+		...writeColumns(["load", "W", "h", "Wh"], rows).map((line) => `  ${line}`),
+		...[...days, ...unsaid].flatMap((line) => wrap(line, columns - 2).map((row) => `  ${row}`)),
+		"",
 	];
 }
 
