@@ -39,12 +39,15 @@ export function findLoopless(network: Network): {
 }
 
 function waysOf({ loads, points }: Circuit, sources: readonly Source[], sets: ReturnType<typeof joinAll>): Bridge[] {
+	const banks = new Set<string>();
 	return [
 		...sources.flatMap((source): Bridge[] => {
 			const [plus] = source.hot;
-			return plus === undefined || source.neutral === undefined
-				? []
-				: [{ thing: source, ends: [sets.find(plus), sets.find(source.neutral)] }];
+			if (plus === undefined || source.neutral === undefined) return [];
+			const ends = [sets.find(plus), sets.find(source.neutral)] as const;
+			// Batteries in parallel are one: with nothing else on them, what goes round between them helps nobody.
+			if (source.sort === "battery" && banks.size === banks.add(ends.join()).size) return [];
+			return [{ thing: source, ends }];
 		}),
 		...loads.flatMap((load): Bridge[] =>
 			points[load.between[0]]?.role === "positive"

@@ -1,5 +1,6 @@
 // Converters, dc-dc chargers and solar controllers whose two sides are exchanged, or joined to one another.
 import type { Circuit, Load, Source } from "../circuit/circuit.ts";
+import { foldName } from "../plan/names.ts";
 import type { DirectState } from "./direct.ts";
 import { isAlike } from "./direct.ts";
 import { joinAll, joinWhere } from "./joined-sets.ts";
@@ -7,8 +8,8 @@ import { joinAll, joinWhere } from "./joined-sets.ts";
 /** How the sides of a thing are exchanged, and what shows it. */
 export interface ExchangedSides {
 	readonly part: string;
-	/** `joined`: both sides on one battery; `volts`: each has the other's volts; `modules`, `alternator`: what charges is on `out`. */
-	readonly sort: "joined" | "volts" | "modules" | "alternator";
+	/** `joined`: both sides on one battery; `volts`: each has the other's volts; `modules`, `alternator`: what charges is on `out`; `engine`: the battery there is the one beside the engine. */
+	readonly sort: "joined" | "volts" | "modules" | "alternator" | "engine";
 	/** The source on `out` that shows it. */
 	readonly shownBy: Source | undefined;
 }
@@ -43,8 +44,18 @@ export function findExchangedSides(circuit: Circuit, { network }: DirectState): 
 		const made = load.volts ?? source.volts;
 		if (!isAlike(made, source.volts)) return found("volts", ({ volts }) => isAlike(volts, made));
 		if (kindOf(part) !== "dc-dc" || onIn.length === 0) return [];
-		return found("alternator", (other) => kindOf(other.part) === "alternator");
+		const charged = found("alternator", (other) => kindOf(other.part) === "alternator");
+		// What an alternator fills is the engine's battery, wherever it stands.
+		if (charged.length > 0 || onIn.some((other) => kindOf(other.part) === "alternator")) return charged;
+		return found("engine", (other) => isAtEngine(circuit, other));
 	});
+}
+
+/** Whether a battery stands beside the engine and is of the sort that cranks it: no lithium bears the heat there. */
+function isAtEngine({ partByName, plan }: Circuit, { sort, part }: Source): boolean {
+	if (sort !== "battery" || partByName.get(part)?.enclosure.place?.traits.has("engine-space") !== true) return false;
+	const chemistry = plan.thingByName.get(foldName(part))?.said.choice("chemistry");
+	return chemistry !== undefined && chemistry !== "lithium";
 }
 
 /** Parts that take direct current on one side and give it on another. */

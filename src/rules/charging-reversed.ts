@@ -3,7 +3,7 @@ import type { Analysis } from "../analysis/analysis.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { type ExchangedSides, findExchangedSides } from "../analysis/exchanged-sides.ts";
 import { certain } from "../base/certain.ts";
-import { type Finding, finding } from "../base/finding.ts";
+import { type Finding, finding, type Level } from "../base/finding.ts";
 import { live } from "./meter-test.ts";
 import { findOverDirect } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
@@ -53,7 +53,7 @@ function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 		const { shownBy } = exchanged;
 		return finding({
 			code: chargingReversed.code,
-			level: exchanged.sort === "alternator" ? "warning" : exchanged.sort === "joined" ? "error" : "danger",
+			level: levels[exchanged.sort],
 			title: tell(exchanged),
 			span: part.span,
 			label: exchanged.sort === "joined" ? "in and out are joined" : "in and out exchanged",
@@ -70,6 +70,14 @@ function checkDirect({ circuit }: Analysis, direct: DirectState): Finding[] {
 	});
 }
 
+const levels: Readonly<Record<ExchangedSides["sort"], Level>> = {
+	joined: "error",
+	volts: "danger",
+	modules: "danger",
+	alternator: "warning",
+	engine: "warning",
+};
+
 function tell({ part, sort, shownBy }: ExchangedSides): string {
 	const name = shownBy?.name ?? "";
 	switch (sort) {
@@ -81,5 +89,7 @@ function tell({ part, sort, shownBy }: ExchangedSides): string {
 			return `In and out of ${part} are exchanged: ${name}, a solar module, is on the battery side`;
 		case "alternator":
 			return `In and out of ${part} are exchanged: it charges the battery that ${name} charges already, from the other one`;
+		case "engine":
+			return `In and out of ${part} are exchanged: it charges ${name}, which stands beside the engine, from the other one`;
 	}
 }
