@@ -1,6 +1,6 @@
 // Which sources and loads for direct current lie in a loop: what does not can carry no current, whatever is switched on.
 import type { Circuit, Load, Source } from "../circuit/circuit.ts";
-import { joinAll } from "./joined-sets.ts";
+import { type JoinedSets, joinAll } from "./joined-sets.ts";
 import { liveSources, type Network } from "./network.ts";
 
 /** A source or load that no loop leads through. */
@@ -25,20 +25,23 @@ interface Bridge {
 	readonly ends: readonly [number, number];
 }
 
-/** Every source, then every load, that is in no loop in a mode, with every contact closed. */
-export function findLoopless(network: Network): {
+/** Every source, then every load, that is in no loop in a mode, with every contact closed; `sets` are the points that are joined. */
+export function findLoopless(
+	network: Network,
+	sets: Pick<JoinedSets, "find"> = joinAll(network),
+): {
 	readonly sources: readonly Loopless[];
 	readonly loads: readonly Loopless[];
 } {
 	const { circuit } = network;
-	const ways = waysOf(circuit, liveSources(network), joinAll(network));
+	const ways = waysOf(circuit, liveSources(network), sets);
 	const search = new BridgeSearch(ways);
 	const loopless = ways.flatMap((way, index) => search.judge(way, index));
 	const isSource = ({ thing }: Loopless): boolean => "hot" in thing;
 	return { sources: loopless.filter(isSource), loads: loopless.filter((one) => !isSource(one)) };
 }
 
-function waysOf({ loads, points }: Circuit, sources: readonly Source[], sets: ReturnType<typeof joinAll>): Bridge[] {
+function waysOf({ loads, points }: Circuit, sources: readonly Source[], sets: Pick<JoinedSets, "find">): Bridge[] {
 	const banks = new Set<string>();
 	return [
 		...sources.flatMap((source): Bridge[] => {

@@ -3,6 +3,7 @@ import { backFeedUnfastened } from "./back-feed-unfastened.ts";
 import { batteriesUnequal } from "./batteries-unequal.ts";
 import { bondDoubled } from "./bond-doubled.ts";
 import { bondMissing } from "./bond-missing.ts";
+import { bondUsedAsReturn } from "./bond-used-as-return.ts";
 import { boxOverfilled } from "./box-overfilled.ts";
 import { cableUnsuited } from "./cable-unsuited.ts";
 import { cappedEndLive } from "./capped-end-live.ts";
@@ -119,6 +120,7 @@ const ground: readonly Rule[] = [
 	groundUndersized,
 	chassisBondMissing,
 	chassisBondSmall,
+	bondUsedAsReturn,
 	isolatorBypassed,
 	groundThroughDevice,
 ];
