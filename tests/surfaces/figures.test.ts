@@ -91,7 +91,7 @@ circuit one from LC breaker 15 A by 14-2
 `;
 
 	test("whether the inverter holds the compressor's start", async () => {
-		const held = (await figures(van.replace("START", "1500 W"))).output;
+		const held = (await figures(van.replace("START", "1500 W"))).output.replace(/\s+/g, " ");
 		expect(held).toMatch(/c1 draws 12\.50 A: left 118\.\d\d V of 120 V; it runs from 100 V; it holds/);
 		expect(held).toMatch(/inv gives 15\d\d W: within its 4000 W for a moment; goes on at 12\.\d\d V, cut-off 11 V/);
 		expect((await figures(van.replace("START", "4200 W"))).output).toMatch(/inv gives 4\d\d\d W: OVER its 4000 W/);
@@ -100,8 +100,8 @@ circuit one from LC breaker 15 A by 14-2
 	test("how many days without sun", async () => {
 		const { output } = await figures(van.replace("START", "1500 W"));
 		// 200 W half of the day are 2400 Wh, over 90 % 2667 Wh, and a little in wires and battery; 12.8 V x 280 Ah x 80 % are 2867 Wh.
-		expect(output).toMatch(
-			/house gives 268\d Wh a day of 2867 Wh \(80 % of what it holds, common practice\): 1\.0\n? *days/,
+		expect(output.replace(/\s+/g, " ")).toMatch(
+			/house gives 268\d Wh a day of 2867 Wh \(80 % of what it holds, common practice\): 1\.0 days/,
 		);
 	});
 
