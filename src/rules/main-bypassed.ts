@@ -4,7 +4,7 @@ import { type BypassedMain, findBypassedMains } from "../analysis/bypassed-mains
 import type { Edge } from "../analysis/network.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding } from "../base/finding.ts";
-import type { Circuit } from "../circuit/circuit.ts";
+import type { Circuit, Conductor } from "../circuit/circuit.ts";
 import { dead, live } from "./meter-test.ts";
 import { keyOfMistake } from "./mistake-wording.ts";
 import { findOverModes } from "./over-modes.ts";
@@ -51,7 +51,14 @@ function checkMode({ circuit }: Analysis, state: ModeState): Finding[] {
 	return findBypassedMains(circuit, state.crossings.poles).map((bypassed) => tell(circuit, state, bypassed));
 }
 
-type Feed = { readonly name: string; readonly point: string; readonly span: Finding["span"] } | undefined;
+type Feed =
+	| {
+			readonly name: string;
+			readonly point: string;
+			readonly span: Finding["span"];
+			readonly sort: Conductor["sort"];
+	  }
+	| undefined;
 
 /** The last conductor on the way to the bus, and where it is landed in the panel. */
 function findFeed(circuit: Circuit, way: readonly Edge[]): Feed {
@@ -60,7 +67,12 @@ function findFeed(circuit: Circuit, way: readonly Edge[]): Feed {
 	const end = conductor?.ends.find(({ point }) => point === edge?.to);
 	return conductor === undefined || end === undefined
 		? undefined
-		: { name: conductor.name, point: circuit.points[edge?.to ?? -1]?.name ?? "", span: end.span };
+		: {
+				name: conductor.name,
+				point: circuit.points[edge?.to ?? -1]?.name ?? "",
+				span: end.span,
+				sort: conductor.sort,
+			};
 }
 
 function tell(circuit: Circuit, { crossings }: ModeState, { main, line, bus, past }: BypassedMain): Finding {
@@ -73,15 +85,26 @@ function tell(circuit: Circuit, { crossings }: ModeState, { main, line, bus, pas
 	return finding({
 		code: mainBypassed.code,
 		level: "error",
-		title: `The bus of ${panel} is fed past ${main.part}${feed === undefined ? "" : `: ${feed.name} is on ${feed.point}`}`,
+		title: `The bus of ${panel} is fed past ${main.part}${tellFeed(feed)}`,
 		span: feed?.span ?? part.span,
 		label: "past the main",
 		marks: [...(feed === undefined ? [] : [feed.point, feed.name]), main.part],
 		path: past.pathTo(bus),
 		why: `With ${main.part} off, everything in ${panel} is still live.`,
-		help: `In ${panel}, land ${feed?.name ?? "the feed"} on ${target}.`,
+		help: tellCure(feed, panel, target),
 		basis: mainBypassed.basis,
 		key: `${mainBypassed.code}@${main.part}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
+}
+
+function tellFeed(feed: Feed): string {
+	if (feed === undefined) return "";
+	return feed.sort === "pigtail" ? `: ${feed.point} is in a joint ahead of it` : `: ${feed.name} is on ${feed.point}`;
+}
+
+function tellCure(feed: Feed, panel: string, target: string): string {
+	if (feed?.sort === "jumper") return `Take ${feed.name} out of ${panel}: nothing leads past a main.`;
+	if (feed?.sort === "pigtail") return `In ${panel}, take ${feed.point} out of the joint: nothing leads past a main.`;
+	return `In ${panel}, land ${feed?.name ?? "the feed"} on ${target}.`;
 }

@@ -24,6 +24,20 @@ at LC
 `);
 	});
 
+	test("a jumper beside the main, wherever the feed comes in", () => {
+		const wired = `${supply}circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at LC
+`;
+		checkMarked(`${wired}  link LC.bus.A, LC.main.line by 10 AWG black
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ main-bypassed "The bus of LC is fed past LC.main: LC.bus.A~LC.main.line is on LC.bus.A"
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled
+`);
+		checkMarked(`${wired}  join LC-1.black, LC.main.line, LC.bus.A
+//                               ^^^^^^^^ main-bypassed "LC.bus.A is in a joint ahead of it"
+`);
+	});
+
 	test("one of two legs", () => {
 		checkMarked(`inlet pole 50 A, 120 V / 240 V
 panel LC main 50 A, legs 2 from pole by 6-3, 20 ft
@@ -61,6 +75,16 @@ circuit bunks from LC breaker 20 A by 12-2
 	test("a feed on the main", () => {
 		checkRight(`${supply}circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
+`);
+	});
+
+	test("a jumper from bus to bus, behind the main", () => {
+		checkRight(`inlet shore 30 A 120 V
+panel LC main 30 A two-pole, legs 2 from shore by 10-2, 12 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at LC
+  link LC.bus.A, LC.bus.B by 10 AWG black
 `);
 	});
 
