@@ -33,7 +33,10 @@ export function traceJoinedCircuits(network: Network, poles: PoleMap): readonly 
 		notABond(edge) && isLive(edge.from) && isLive(edge.to) && deviceOf(edge) === undefined;
 	for (const edges of network.edges) for (const edge of edges) if (stays(edge)) sets.join(edge.from, edge.to);
 	const { ahead, rings } = findRings(network, poles, sets);
-	return rings.flatMap((ring): JoinedCircuits[] => {
+	return rings.flatMap((found): JoinedCircuits[] => {
+		const turned = turnToLoad(network, found);
+		// A pole that leads back out of what its own device feeds meets what is behind it there.
+		const ring = ahead.get(sets.find(turned.load))?.device === turned.device ? found : turned;
 		const other = ahead.get(sets.find(ring.load));
 		if (other === undefined || other.device === ring.device) return [];
 		// Ways that no setting of the switches closes at once do not meet.
@@ -74,7 +77,7 @@ function findRings(
 			if (crossed.has(contact)) continue;
 			crossed.add(contact);
 			const next = sets.find(pass.load);
-			if (reached.has(next)) rings.push(turnToLoad(network, pass));
+			if (reached.has(next)) rings.push(pass);
 			else {
 				reached.add(next);
 				ahead.set(next, pass);

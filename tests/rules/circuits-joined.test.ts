@@ -64,6 +64,18 @@ at j1
 		const [found] = findings.filter(({ code }) => code === "circuits-joined");
 		expect(found?.figures).toMatchObject([{ found: 30, limit: 15, unit: "A" }]);
 	});
+
+	test("a breaker and the spare pole of its main, by a jumper", () => {
+		checkMarked(`inlet shore 30 A 120 V
+panel LC main 30 A, legs 2, bridged legs from shore by 10-2, 12 ft
+circuit one from LC breaker 20 A by 10-2
+  9 ft to l1: light 9 W
+at LC
+  link LC.1.load, LC.main.line.2 by 10 AWG black
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ circuits-joined "The hots of LC.main and LC.1 are joined in LC"
+//^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ terminal-overfilled
+`);
+	});
 });
 
 describe("what is to be done, done", () => {
