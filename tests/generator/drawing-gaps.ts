@@ -1,7 +1,7 @@
 // Where sheets of generated plans fall short of what every sample keeps to: known gaps of the drawing, to be made smaller.
 
-/** Lanes that meet again in one box are laid out as a net, whose cables cross and at times lie on one line. */
-export const gapsOfNets: readonly string[] = ["cable crossings", "wires on one line"];
+/** Lanes that meet again in one box are laid out as a net, whose cables at times cross. */
+export const gapsOfNets: readonly string[] = ["cable crossings"];
 
 /** The share of sheets of a sort on which a measure may be broken: a quarter more than on the day it was counted. */
 export const knownGaps: ReadonlyMap<string, number> = new Map<string, number>([

@@ -194,10 +194,11 @@ export function fanOut(
 		const exit = glandOf(box, branch.links, otherEnd(branch.box)).y;
 		const wanted = Math.max(sky.clearance(block.tracts, u + gap, laneGap) - down, level + 2 * tagReach);
 		const y = (straight && index === 0) || wanted <= exit ? exit : Math.max(wanted, exit + leastTurn);
-		const track = trackLead + (branches.length - 1 - index) * trackPitch;
+		const track = trackLead + tracksOf(branches.slice(index + 1)) * trackPitch;
+		const farthest = track + (branch.links.length - 1) * trackPitch;
 		const own = [
 			...block.tracts.map((tract) => shiftTract(tract, gap, y)),
-			{ from: track - trackReach, to: track + trackReach, top: Math.min(exit, y), bottom: y + trackReach },
+			{ from: track - trackReach, to: farthest + trackReach, top: Math.min(exit, y), bottom: y + trackReach },
 			{ from: track - trackReach, to: gap, top: y - tagReach, bottom: y + tagReach },
 		];
 		tracts.push(...own);
@@ -241,14 +242,21 @@ function boundsOfTracts(tracts: readonly Tract[]): { top: number; bottom: number
 function laneStart(branches: readonly Branch[], turns: number): number {
 	const tag = Math.max(0, ...branches.map(({ room }) => room));
 	if (turns === 0) return tag;
-	return trackLead + (branches.length - 1) * trackPitch + tag;
+	return trackLead + (tracksOf(branches) - 1) * trackPitch + tag;
+}
+
+/** Each cable has a track of its own. */
+function tracksOf(branches: readonly Branch[]): number {
+	let count = 0;
+	for (const { links } of branches) count += links.length;
+	return count;
 }
 
 /** The gap behind a box of a lane: the tag of the cable straight on, or the tracks of the branches that turn off in it. */
 function gapAfter(box: SheetBox): number {
 	const [next, ...others] = box.right;
 	const tag = next?.room ?? 0;
-	return others.length === 0 ? tag : Math.max(tag, trackLead + (others.length - 1) * trackPitch + trackPitch);
+	return others.length === 0 ? tag : Math.max(tag, trackLead + tracksOf(others) * trackPitch);
 }
 
 /** The cables between two placed boxes: straight where the glands are level, else by the track, each beside the other. */
@@ -267,7 +275,8 @@ function connect(
 		const entry = certain(branch.box.glands.get(endKey(cable, branch.box.end)), "the gland a cable comes to");
 		const start = { u: fromU + from.width, y: fromY + exit.y };
 		const end = { u: toU, y: toY + entry.y };
-		const turn = (track ?? (start.u + end.u) / 2) + index * trackPitch;
+		// The lowest of several turns down nearest the wall.
+		const turn = (track ?? (start.u + end.u) / 2) + (branch.links.length - 1 - index) * trackPitch;
 		const way = start.y === end.y ? [start, end] : [start, { u: turn, y: start.y }, { u: turn, y: end.y }, end];
 		outward.cables.push({ cable, points: way.map((point) => toXY(outward, point)), from, to: branch.box });
 	}

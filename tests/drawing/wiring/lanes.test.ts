@@ -1,9 +1,11 @@
 // Lanes: what is below what, where long ones break, and that nothing placed comes near anything else.
 import { describe, expect, test } from "vitest";
 import { marksInPlace } from "../../../src/drawing/bounds.ts";
+import { brokenMeasures } from "../../../src/drawing/measures/index.ts";
 import type { JacketMark, RectangleMark, Sheet } from "../../../src/drawing/scene.ts";
 import { packTracks } from "../../../src/drawing/wiring/pack-tracks.ts";
 import { Skyline } from "../../../src/drawing/wiring/skyline.ts";
+import { never } from "../measures/measure-sets.ts";
 import { draw, panel } from "./drawn.ts";
 
 function walls(sheet: Sheet | undefined): RectangleMark[] {
@@ -94,4 +96,29 @@ test("tracks are shared only by stretches that do not touch", () => {
 	]);
 	expect(tracks.get("a")).toBe(tracks.get("b"));
 	expect(tracks.get("c")).not.toBe(tracks.get("a"));
+});
+
+test("two cables to one box turn on tracks of their own, and those of other boxes beside them", async () => {
+	const { sheets } = await draw(`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit a from LC breaker 15 A by 14-2
+  9 ft to b1: receptacle
+circuit b from LC breaker 15 A by 14-2
+  9 ft to b2: receptacle
+circuit c from LC breaker 15 A by 14-2
+  9 ft to b3: receptacle no hot tab, no neutral tab
+circuit d from LC breaker 15 A by 14-2
+  9 ft to b3.upper
+circuit e from LC breaker 15 A by 14-2
+  9 ft to b4: receptacle
+`);
+	const turns = sheets.flatMap(({ groups }) =>
+		groups.flatMap(({ marks }) =>
+			marks.flatMap((mark) => (mark.kind === "jacket" && mark.points.length === 4 ? [mark.points[1]?.x] : [])),
+		),
+	);
+	expect(turns.length).toBeGreaterThanOrEqual(4);
+	expect(new Set(turns).size).toBe(turns.length);
+	const broken = sheets.flatMap(brokenMeasures).filter(({ name }) => never.has(name));
+	expect(broken).toEqual([]);
 });
