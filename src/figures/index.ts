@@ -15,6 +15,8 @@ export interface FigureWish extends SaidChanges {
 	readonly of?: string | undefined;
 	readonly mode?: string | undefined;
 	readonly units?: LengthUnit | undefined;
+	/** Whether faults are reckoned too. */
+	readonly faults?: boolean | undefined;
 }
 
 /** Figures of the modes asked for, with the working of one thing where that was asked; or why there are none. */
@@ -51,7 +53,9 @@ export function tellFigures(analysis: Analysis, wish: FigureWish): FigureAnswer 
 		return { kind: "refused", why: `The plan has no mode \`${wish.mode}\`. ${near}` };
 	}
 	const units = wish.units ?? (circuit.plan.settings.region === "us" ? "feet" : "metres");
-	const modes = wanted.map((state) => figureMode(state, changes, changes.limits));
+	const modes = wanted.map((state) =>
+		figureMode(state, changes, { limits: changes.limits, withFaults: wish.faults === true }),
+	);
 	if (wish.of === undefined) return { kind: "figures", units, modes, workings: [] };
 	const thing = findThing(circuit, wish.of);
 	if (thing === undefined) {

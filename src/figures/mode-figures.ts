@@ -17,6 +17,7 @@ import { ohmsOf } from "./conductor-ohms.ts";
 import type { Besides, Loading } from "./draws.ts";
 import { directDropLimit, type Limit, mainsDropLimits } from "./drop-limits.ts";
 import { type Energy, reckonEnergy } from "./energy.ts";
+import { type FaultsAt, findFaultLoops } from "./fault-loops.ts";
 import { findStarts, type Start } from "./starts.ts";
 import {
 	type ModeSetup,
@@ -94,6 +95,8 @@ export interface ModeFigures {
 	readonly starts: readonly Start[];
 	/** A day on the batteries; undefined where no load says how long it runs. */
 	readonly energy: Energy | undefined;
+	/** What a fault lets flow at the end of each cable; empty where that was not asked. */
+	readonly faults: readonly FaultsAt[];
 	/** What the figures leave out or take for granted, a sentence each. */
 	readonly notes: readonly string[];
 }
@@ -112,11 +115,17 @@ function solveAll(setup: ModeSetup, besides: Besides): readonly State[] {
 	return wanted.map((loading) => solveMode(setup, loading, besides));
 }
 
+/** What sources may give in place of what the plan says, and whether faults are reckoned too. */
+export interface FigureOptions {
+	readonly limits?: ReadonlyMap<string, number>;
+	readonly withFaults?: boolean;
+}
+
 /** The figures of a mode. */
 export function figureMode(
 	state: ModeState,
 	besides: Besides = {},
-	limits: ReadonlyMap<string, number> = new Map(),
+	{ limits = new Map<string, number>(), withFaults = false }: FigureOptions = {},
 ): ModeFigures {
 	const { circuit } = state.network;
 	const setup = setUpMode(state);
@@ -147,6 +156,7 @@ export function figureMode(
 		unsettled,
 		starts: unsettled.length > 0 ? [] : findStarts(setup, besides),
 		energy: unsettled.length > 0 ? undefined : reckonEnergy(setup),
+		faults: withFaults ? findFaultLoops(setup) : [],
 		notes: tellAssumptions(circuit, whole),
 	};
 }

@@ -156,6 +156,13 @@ test("a circuit, a cable and a source have workings too", async () => {
 	expect((await figures(first, "--of", "shore", "--draw", "b1=5A")).output).toContain("P = V I = 120 V x 5 A = 600 W");
 });
 
+test("faults at the end of each cable, where they are asked for", async () => {
+	expect((await figures(first)).output).not.toContain("faults");
+	const { output } = await figures(first, "--faults");
+	// (24 x 1.21 + 28 x 1.93) / 1000 ohm: 0.08308, and 120 V over it 1444 A, 72.2 times 20 A.
+	expect(output).toMatch(/bunks-1 +to ground +0\.084 +1444 +72\.2 +LC\.1 +within 120 s/);
+});
+
 test("what is not there is refused with what is near", async () => {
 	for (const [words, why] of [
 		[["--of", "b22"], "There is nothing `b22` that figures are told of"],
@@ -189,7 +196,7 @@ describe("for programs", () => {
 	];
 
 	test.each(plans)("%s fits the schema, and every figure in it is one", async (_, text) => {
-		const { output } = await figures(text, "--as", "json");
+		const { output } = await figures(text, "--as", "json", "--faults");
 		expect(output).not.toMatch(/NaN|Infinity/);
 		const told: unknown = JSON.parse(output);
 		expect([fits(told), fits.errors]).toEqual([true, null]);

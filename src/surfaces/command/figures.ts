@@ -49,6 +49,10 @@ const limitOption: Option = {
 	value: { word: "SOURCE=A" },
 	summary: "as if a source gave so much: `shore=15 A`",
 };
+const faultsOption: Option = {
+	name: "faults",
+	summary: "what a fault lets flow at the end of each cable, and when its device opens",
+};
 const unitsOption: Option = {
 	name: "units",
 	value: { word: "UNIT", choices: units },
@@ -71,6 +75,7 @@ export const figures: Verb = {
 		drawOption,
 		lengthOption,
 		limitOption,
+		faultsOption,
 		unitsOption,
 		asFigureOption,
 		failOnOption,
@@ -127,5 +132,6 @@ function wishOf({ options }: Call): FigureWish {
 		lengths: options.get(lengthOption.name),
 		on: options.get(onOption.name),
 		limits: options.get(limitOption.name),
+		faults: options.has(faultsOption.name),
 	};
 }

@@ -57,6 +57,18 @@ function tellMode(mode: ModeFigures) {
 			})),
 		})),
 		energy: mode.energy === undefined ? null : tellEnergy(mode.energy),
+		faults: mode.faults.flatMap(({ cable, device, loops }) =>
+			loops.map(({ sort, ohms, amperes, multiple, opens, source }) => ({
+				cable: cable.tag,
+				fault: sort,
+				ohms: ohms ?? null,
+				amperes: amperes ?? null,
+				timesRating: multiple ?? null,
+				device: device?.part ?? null,
+				opens,
+				source: source ?? null,
+			})),
+		),
 		notes: mode.notes,
 	};
 }

@@ -42,6 +42,7 @@ function writeMode(mode: ModeFigures, units: FiguredPlan["answer"]["units"]): st
 			).map((line) => `  ${line}`),
 			"",
 		]),
+		...writeFaults(mode),
 		...writeStarts(mode),
 		...writeEnergy(mode),
 		...mode.notes.flatMap((note) => wrap(`- ${note}`, columns)),
@@ -86,6 +87,31 @@ function rowOf(figure: CableFigure, units: FiguredPlan["answer"]["units"]): Cell
 		{ figure: end === undefined ? "" : upward(end.percent, 2) },
 		{ figure: end === undefined ? "" : upward(end.ownPercent, 2) },
 		[...over, ...(loading === "charging" ? ["when charging"] : [])].join(", "),
+	];
+}
+
+function writeFaults({ faults }: ModeFigures): string[] {
+	if (faults.length === 0) return [];
+	const rows = faults.flatMap(({ cable, device, loops }) =>
+		loops.map(({ sort, ohms, amperes, multiple, opens }): Cell[] => [
+			cable.tag,
+			sort,
+			{ figure: ohms === undefined ? "" : upward(ohms, 3) },
+			{ figure: amperes === undefined ? "" : downward(amperes, 0) },
+			{ figure: multiple === undefined ? "" : downward(multiple, 1) },
+			device?.part ?? "",
+			opens,
+		]),
+	);
+	const sources = new Set(faults.flatMap(({ loops }) => loops.flatMap(({ source }) => source ?? [])));
+	return [
+		"faults, wires warm",
+		...writeColumns(["end of", "fault", "ohm", "A", "x rating", "device", "opens"], rows).map((line) => `  ${line}`),
+		...wrap(
+			`What the supply itself resists is not known and counts as nothing, so that less may flow; an inverter gives little more than its surge. What is published of breakers stops at so many seconds; by its maker's curve one opens sooner. A ground-fault device opens at its milliamperes whatever flows.${sources.size === 0 ? "" : ` By ${[...sources].join("; ")}.`}`,
+			columns - 2,
+		).map((line) => `  ${line}`),
+		"",
 	];
 }
 
