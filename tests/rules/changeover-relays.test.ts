@@ -86,10 +86,10 @@ battery bank lithium 25.6 V 100 Ah
 //      ^^^^ voltages-mixed "bank gives 25.6 V and is joined to 12.8 V of house"
 relay K1 30 A coil 12 V changeover
 feed a from house.+ by single 10 AWG red
-  within 7 in to F1: fuse 30 A
+  within 7 in to F1: fuse 20 A
   2 ft to K1.normally-closed
 feed b from bank.+ by single 10 AWG red
-  within 7 in to F2: fuse 30 A
+  within 7 in to F2: fuse 20 A
   2 ft to K1.normally-open
 feed am from house.- by single 10 AWG black
   1 ft to minus: bus 100 A

@@ -19,6 +19,73 @@ feed two from house.+, house.- by pair 12 AWG
 		],
 	},
 	{
+		code: "bond-used-as-return",
+		fires: [
+			`battery start flooded 12 V 60 Ah
+battery house lithium 12.8 V 200 Ah
+dc-dc step 20 A 12 V / 12 V
+chassis body
+feed up from start.+, start.- by pair 8 AWG
+  within 12 in to F1: fuse 40 A
+  9 ft to step.in
+feed filled from house.+ by single 10 AWG red
+  within 12 in to F2: fuse 30 A
+  2 ft to step.out.+
+feed small from house.+, house.- by pair 12 AWG
+  within 12 in to F3: fuse 20 A
+  6 ft to l1: light 6 W
+bond earth from house.- by single 6 AWG black
+  2 ft to body
+bond starter-earth from start.- by single 6 AWG black
+  1 ft to body
+`,
+			`battery house agm 12 V 100 Ah
+chassis body
+light l1 6 W
+feed small from house.+ by single 12 AWG red
+  within 12 in to F1: fuse 15 A
+  6 ft to l1.+
+bond lamp from l1.- by single 12 AWG black
+  1 ft to body
+bond earth from house.- by single 6 AWG black
+  2 ft to body
+`,
+		],
+		silent: [
+			`battery house agm 12 V 100 Ah
+chassis body
+light l1 6 W
+feed small from house.+ by single 12 AWG red
+  within 12 in to F1: fuse 15 A
+  6 ft to l1.+
+feed back from l1.- by single 12 AWG black
+  6 ft to house.-
+bond earth from house.- by single 6 AWG black
+  2 ft to body
+`,
+			`battery start flooded 12 V 60 Ah
+battery house agm 12 V 100 Ah
+dc-dc step 20 A 12 V / 12 V
+chassis body
+feed up from start.+, start.- by pair 8 AWG
+  within 12 in to F1: fuse 40 A
+  9 ft to step.in
+feed filled from house.+ by single 10 AWG red
+  within 12 in to F2: fuse 30 A
+  2 ft to step.out.+
+feed back from step.out.- by single 10 AWG black
+  2 ft to house.-
+feed small from house.+, house.- by pair 12 AWG
+  within 12 in to F3: fuse 20 A
+  6 ft to l1: light 6 W
+bond earth from house.- by single 6 AWG black
+  2 ft to body
+bond starter-earth from start.- by single 6 AWG black
+  1 ft to body
+`,
+		],
+	},
+	{
 		code: "cable-unsuited",
 		fires: [
 			`${supply}battery house lithium 12.8 V 100 Ah
