@@ -16,5 +16,5 @@ export const knownGaps: ReadonlyMap<string, number> = new Map<string, number>([
 	["direct-current: largest empty rectangle", 0.16],
 	["direct-current: distance of wires side by side", 0.02],
 	["direct-current: bends a cable between boxes", 0.12],
-	["direct-current: bends a conductor in boxes", 0.12],
+	["direct-current: bends a conductor in boxes", 0.08],
 ]);

@@ -2,6 +2,7 @@
 import type { Circuit, Part } from "../../circuit/circuit.ts";
 import type { Mark, XY } from "../scene.ts";
 import type { Stock } from "../wiring/box-content.ts";
+import { spliceReach } from "../wiring/dimensions.ts";
 import { contactOf, contactSymbol, type FaceSymbol, faceOf } from "../wiring/face-symbols.ts";
 import { wordsOf } from "./device-box.ts";
 import {
@@ -37,8 +38,12 @@ export function inLineBox(
 	// The coil of a relay has its ends on rows of their own, below what passes.
 	const coil = device.points.filter((point) => point !== line && point !== load);
 	if (coil.length !== 0 && coil.length !== 2) return undefined;
-	const rows = [[line, load], ...splices.map(({ index }) => [index]), ...coil.map((point) => [point])];
+	// It stands on the row of the core that it is in: a device in the negative below the positive.
+	const [before, after] = splicesAround(circuit, stock, meetings, [line, load]);
+	const own = before.length;
+	const rows = [...before, [line, load], ...after, ...coil.map((point) => [point])];
 	const firstOfCoil = splices.length + 1;
+	if (own > 0 && contact.height / 2 + spliceReach > terminalPitch) return undefined;
 	const ends = meetings.map((meeting) => {
 		const points = pointsAt(circuit, enclosure.name, meeting);
 		return {
@@ -49,13 +54,13 @@ export function inLineBox(
 	// Each row has one conductor on each wall at most, and a sheath's rows follow one another.
 	const taken = new Set<string>();
 	const sideOf = new Map<number, "left" | "right">();
-	for (const { meeting, rows: own } of ends)
-		for (const [index, row] of own.entries()) {
+	for (const { meeting, rows: met } of ends)
+		for (const [index, row] of met.entries()) {
 			const place = `${meeting.side} ${row}`;
-			if (row < 0 || taken.has(place) || (index > 0 && row !== (own[index - 1] ?? 0) + 1)) return undefined;
+			if (row < 0 || taken.has(place) || (index > 0 && row !== (met[index - 1] ?? 0) + 1)) return undefined;
 			taken.add(place);
 			const point = pointsAt(circuit, enclosure.name, meeting)[index] ?? -1;
-			if (row === 0 || row >= firstOfCoil) sideOf.set(point, meeting.side);
+			if (row === own || row >= firstOfCoil) sideOf.set(point, meeting.side);
 		}
 	const [lineSide, loadSide] = [sideOf.get(line), sideOf.get(load)];
 	if (lineSide !== undefined && lineSide === loadSide) return undefined;
@@ -68,16 +73,18 @@ export function inLineBox(
 	);
 	const middle = Math.round(width / 2);
 	const heightOf = (row: number): number => firstRow + (row + (row >= firstOfCoil ? 1 : 0)) * terminalPitch;
+	const spliceAt = (index: number): XY => ({ x: middle, y: heightOf(rows.findIndex(([point]) => point === index)) });
 	const last = heightOf(rows.length - 1);
 	const height = onGrid(last + contact.height / 2 + 8 + details.length * 14 + 2);
-	const docks = ends.map(({ meeting, rows: own }): Dock => {
+	const level = heightOf(own);
+	const docks = ends.map(({ meeting, rows: met }): Dock => {
 		const wall = meeting.side === "left" ? 0 : width;
-		const ys = own.map(heightOf);
+		const ys = met.map(heightOf);
 		return {
 			meeting,
 			side: meeting.side,
 			at: { x: wall, y: (Math.min(...ys) + Math.max(...ys)) / 2 },
-			tips: own.map((row): XY => ({ x: row === 0 || row >= firstOfCoil ? wall : middle, y: heightOf(row) })),
+			tips: met.map((row): XY => ({ x: row === own || row >= firstOfCoil ? wall : middle, y: heightOf(row) })),
 		};
 	});
 	const leftPoint = isTurned ? load : line;
@@ -91,19 +98,19 @@ export function inLineBox(
 		...coilMarks(circuit, device, middle, coilEnds),
 		words(name, { x: middle, y: 17 }, enclosure.name, { ...nameStyle, anchor: "middle", paint: "ink" }),
 		leadMark(device.name, [
-			{ x: 0, y: firstRow },
-			{ x: middle - contact.width / 2, y: firstRow },
+			{ x: 0, y: level },
+			{ x: middle - contact.width / 2, y: level },
 		]),
 		leadMark(device.name, [
-			{ x: middle + contact.width / 2, y: firstRow },
-			{ x: width, y: firstRow },
+			{ x: middle + contact.width / 2, y: level },
+			{ x: width, y: level },
 		]),
 		{
 			kind: "symbol",
 			symbol: contact.symbol,
 			of: device.name,
 			x: middle,
-			y: firstRow,
+			y: level,
 			scale: 1,
 			...(isTurned ? { turn: 180 } : {}),
 			paint: "ink",
@@ -113,12 +120,12 @@ export function inLineBox(
 		),
 	];
 	const over: Mark[] = [
-		screwMark(circuit, leftPoint, { x: 0, y: firstRow }),
-		screwMark(circuit, rightPoint, { x: width, y: firstRow }),
+		screwMark(circuit, leftPoint, { x: 0, y: level }),
+		screwMark(circuit, rightPoint, { x: width, y: level }),
 		...coilEnds.map(({ point, at }) => screwMark(circuit, point, at)),
-		...splices.map(({ name: of, connector }, index): Mark => {
+		...splices.map(({ index, name: of, connector }): Mark => {
 			const symbol = contactSymbol(`splice-${connector}`)?.symbol ?? "splice-lever";
-			return { kind: "symbol", symbol, of, x: middle, y: heightOf(index + 1), scale: 1, paint: "ink" };
+			return { kind: "symbol", symbol, of, ...spliceAt(index), scale: 1, paint: "ink" };
 		}),
 	];
 	const within = { x: 0, y: 0, width, height };
@@ -134,15 +141,33 @@ export function inLineBox(
 			marks,
 			over,
 			anchors: [
-				[nameOf(leftPoint), { at: { x: 0, y: firstRow }, within }],
-				[nameOf(rightPoint), { at: { x: width, y: firstRow }, within }],
+				[nameOf(leftPoint), { at: { x: 0, y: level }, within }],
+				[nameOf(rightPoint), { at: { x: width, y: level }, within }],
 				...coilEnds.map(({ point, at }) => [nameOf(point), { at, within }] as const),
-				...splices.map(({ name: of }, index) => [of, { at: { x: middle, y: heightOf(index + 1) }, within }] as const),
+				...splices.map(({ index, name: of }) => [of, { at: spliceAt(index), within }] as const),
 				[device.name, { at: { x: width - 8, y: 10 }, within }],
 				[enclosure.name, { at: { x: width - 8, y: 10 }, within }],
 			],
 		}),
 	};
+}
+
+/** The splices of cores above that of the device in a sheath, and those below; by themselves they are all below. */
+function splicesAround(
+	circuit: Circuit,
+	{ enclosure, splices }: Stock,
+	meetings: readonly SidedMeeting[],
+	device: readonly number[],
+): readonly [before: number[][], after: number[][]] {
+	const all = splices.map(({ index }) => [index]);
+	for (const meeting of meetings) {
+		const points = pointsAt(circuit, enclosure.name, meeting);
+		const place = points.findIndex((point) => point !== undefined && device.includes(point));
+		if (place <= 0) continue;
+		const isBefore = ([splice]: readonly number[]): boolean => points.slice(0, place).includes(splice);
+		return [all.filter(isBefore), all.filter((row) => !isBefore(row))];
+	}
+	return [[], all];
 }
 
 interface CoilEnd {

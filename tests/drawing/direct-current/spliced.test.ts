@@ -87,3 +87,28 @@ circuit call from FB.1 by pair 16 AWG
 		marksOf(sheet).flatMap((mark) => (mark.kind === "circle" && mark.of?.startsWith("K1.") ? [mark.of] : [])),
 	).toEqual(["K1.A1", "K1.A2"]);
 });
+
+test("a dimmer in the negative stands on the row of the negative, the positive passes above it", async () => {
+	const drawn = await draw(`plan "p"
+battery house lithium 12.8 V 100 Ah
+feed small from house.+, house.- by pair 8 AWG
+  bolted to F1: fuse 60 A
+  3 ft to FB: fuse-block
+    slot 1: fuse 5 A
+circuit lamp from FB.1 by pair 16 AWG
+  6 ft to dim: dimmer negative
+  3 ft to l1: light 6 W
+`);
+	const { sheet, circuit } = drawn;
+	expect(untruths(drawn)).toEqual([]);
+	const heightsOf = (colour: string): number[] =>
+		wiresOf(sheet, `lamp-1.${colour}`).flatMap(({ points }) => points.slice(-1).map(({ y }) => y));
+	const screws = marksOf(sheet).flatMap((mark) =>
+		mark.kind === "circle" && mark.as === "terminal" && mark.of?.startsWith("dim.") ? [mark.y] : [],
+	);
+	expect(screws).toHaveLength(2);
+	expect(new Set([...screws, ...heightsOf("black")]).size).toBe(1);
+	expect(heightsOf("red")[0]).toBeLessThan(screws[0] ?? 0);
+	expect(circuit.points.filter((point) => point.kind === "splice" && point.enclosure.name === "dim")).toHaveLength(1);
+	expect(sheet === undefined ? ["no sheet"] : brokenMeasures(sheet).filter(({ name }) => never.has(name))).toEqual([]);
+});
