@@ -11,6 +11,25 @@ export interface RightPlan {
 	readonly text: string;
 }
 
+/** What the mistakes of one plan came to. */
+export interface ProvenPlan {
+	readonly name: string;
+	/** Findings above a note in the plan as it is, a line each. */
+	readonly falseAlarms: readonly string[];
+	readonly mistakes: readonly JudgedMistake[];
+}
+
+/** Makes a share of all mistakes in a plan, drawn by `seed`, and judges them. */
+export function provePlan({ name, text }: RightPlan, share: number, seed: number): ProvenPlan {
+	const { findings, analysis } = checkPlan(text, name);
+	const chance = new Chance(seed);
+	return {
+		name,
+		falseAlarms: findings.flatMap(({ level, code, title }) => (level === "note" ? [] : [`${name}: ${code}: ${title}`])),
+		mistakes: [...surveyMistakes(analysis.circuit, checkCircuit, () => share === 1 || chance.maybe(share))],
+	};
+}
+
 /** What the mistakes of some plans came to. */
 export class Proof {
 	readonly counter = new Counter();
@@ -20,14 +39,14 @@ export class Proof {
 	/** Found by a rule that only tells what follows. */
 	readonly unnamed: string[] = [];
 
-	/** Makes a share of all mistakes in a plan, drawn by `seed`, and judges them. */
-	add({ name, text }: RightPlan, share: number, seed: number): void {
-		const { findings, analysis } = checkPlan(text, name);
-		for (const { level, code, title } of findings)
-			if (level !== "note") this.falseAlarms.push(`${name}: ${code}: ${title}`);
-		const chance = new Chance(seed);
-		for (const mistake of surveyMistakes(analysis.circuit, checkCircuit, () => share === 1 || chance.maybe(share)))
-			this.#take(name, mistake);
+	/** Proves a plan and takes in what came of it. */
+	add(plan: RightPlan, share: number, seed: number): void {
+		this.take(provePlan(plan, share, seed));
+	}
+
+	take({ name, falseAlarms, mistakes }: ProvenPlan): void {
+		this.falseAlarms.push(...falseAlarms);
+		for (const mistake of mistakes) this.#count(name, mistake);
 	}
 
 	/** Of all mistakes that a rule finds, the share found by one that names the fault itself. */
@@ -39,7 +58,7 @@ export class Proof {
 		return found === 0 ? 0 : named / found;
 	}
 
-	#take(name: string, mistake: JudgedMistake): void {
+	#count(name: string, mistake: JudgedMistake): void {
 		this.counter.count(mistake);
 		const line = `${name}: ${mistake.operator}: ${mistake.at}`;
 		if (mistake.verdict === "missed") this.missed.push({ plan: name, operator: mistake.operator, at: mistake.at });
