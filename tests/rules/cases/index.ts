@@ -1,4 +1,6 @@
 // All plans for the rules beyond their own, a table a field of work, and those of one rule out of all of them.
+import { causesDirect } from "./causes-direct.ts";
+import { causesMains } from "./causes-mains.ts";
 import { directCurrent } from "./direct-current.ts";
 import { mains } from "./mains.ts";
 import { nearDirect } from "./near-direct.ts";
@@ -27,6 +29,8 @@ const tables = [
 	slipsMains,
 	slipsPolarity,
 	slipsDirect,
+	causesMains,
+	causesDirect,
 	nearDirect,
 ];
 

@@ -164,6 +164,13 @@ const loads: readonly Limit[] = [
 		exceeds: "251 W",
 	},
 	{
+		code: "circuit-overloaded",
+		what: "what a charger of 20 A gives through its fuse",
+		plan: `${supply}battery house lithium 12.8 V 100 Ah\ncircuit charge from LC breaker 15 A by 14-2\n  3 ft to ch: charger 20 A 12 V\nfeed filled from house.+, house.- by pair 8 AWG\n  within 7 in to F2: fuse {}\n  3 ft to ch.+\n`,
+		fits: "20 A",
+		exceeds: "15 A",
+	},
+	{
 		code: "device-undersized",
 		what: "a load behind a switch",
 		plan: `${supply}circuit one from LC breaker 20 A by 12-2\n  9 ft to s1: switch 15 A\n  9 ft to h1: heater {}\n`,
