@@ -65,7 +65,7 @@ function flowInto(direct: DirectState, part: Part): Flow | undefined {
 		(ownFuses.devicesAt.get(ownFuses.sets.find(point)) ?? []).filter(({ rating }) => rating !== undefined),
 	);
 	const together = sumOf(own);
-	return together > here.amperes
+	return together >= here.amperes
 		? { amperes: together, devices: own }
 		: { amperes: here.amperes, devices: [here.device] };
 }
