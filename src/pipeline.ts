@@ -9,7 +9,7 @@ import { type CircuitRecord, recordCircuit } from "./documents/circuit-record.ts
 import { findEnergised } from "./documents/energised.ts";
 import { tellSharedNeutrals } from "./documents/neutral-account.ts";
 import type { SheetChoice } from "./drawing/sheet-set.ts";
-import type { FigureAnswer, FigureWish } from "./figures/index.ts";
+import type { FigureAnswer, FigureWish, SizeAnswer } from "./figures/index.ts";
 import type { HandbookTable } from "./handbook/table.ts";
 import type { JudgedMistake } from "./mistakes/mistake.ts";
 import { buildPlan } from "./plan/build-plan.ts";
@@ -114,6 +114,12 @@ export function showPlan({ analysis }: CheckResult): {
 export async function figurePlan({ analysis }: CheckResult, wish: FigureWish): Promise<FigureAnswer> {
 	const { tellFigures } = await import("./figures/index.ts");
 	return tellFigures(analysis, wish);
+}
+
+/** What size the circuits of a checked plan need, or the one that is named. */
+export async function sizePlan({ analysis }: CheckResult, circuit: string | undefined): Promise<SizeAnswer> {
+	const { tellSizes } = await import("./figures/index.ts");
+	return tellSizes(analysis, circuit);
 }
 
 /** Every table of the handbook. All of them together are loaded only here: a check reads few of their rows. */

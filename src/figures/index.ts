@@ -3,8 +3,10 @@ import { type Analysis, analyse, type ModeState } from "../analysis/analysis.ts"
 import { didYouMean } from "../base/nearest.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Cable, Circuit, Load } from "../circuit/circuit.ts";
+import type { Region } from "../kinds/kind.ts";
 import { foldName } from "../plan/names.ts";
 import { figureMode, type ModeFigures, worstFor } from "./mode-figures.ts";
+import { type CircuitSize, sizeCircuits } from "./sizing.ts";
 import type { Steady } from "./steady-state.ts";
 import { readChanges, type SaidChanges, withLengths } from "./wish.ts";
 import { type LengthUnit, type WorkingLine, workOutConductor, workOutLoad } from "./working.ts";
@@ -17,6 +19,27 @@ export interface FigureWish extends SaidChanges {
 	readonly units?: LengthUnit | undefined;
 	/** Whether faults are reckoned too. */
 	readonly faults?: boolean | undefined;
+}
+
+/** The sizes of circuits, with the names of all that there are. */
+export interface SizeAnswer {
+	readonly sizes: readonly CircuitSize[];
+	readonly circuits: readonly string[];
+	readonly units: LengthUnit;
+}
+
+/** The sizes of the circuits of an analysed plan, or of the one that is named. */
+export function tellSizes(analysis: Analysis, name: string | undefined): SizeAnswer {
+	const { runs, settings } = analysis.circuit.plan;
+	return {
+		sizes: sizeCircuits(analysis, name),
+		circuits: runs.flatMap((run) => (run.sort === "circuit" ? [run.name] : [])),
+		units: unitsOf(settings.region),
+	};
+}
+
+function unitsOf(region: Region): LengthUnit {
+	return region === "us" ? "feet" : "metres";
 }
 
 /** Figures of the modes asked for, with the working of one thing where that was asked; or why there are none. */
@@ -52,7 +75,7 @@ export function tellFigures(analysis: Analysis, wish: FigureWish): FigureAnswer 
 		const near = didYouMean(wish.mode, names) || `Its modes are: ${names.join(", ") || "none"}.`;
 		return { kind: "refused", why: `The plan has no mode \`${wish.mode}\`. ${near}` };
 	}
-	const units = wish.units ?? (circuit.plan.settings.region === "us" ? "feet" : "metres");
+	const units = wish.units ?? unitsOf(circuit.plan.settings.region);
 	const modes = wanted.map((state) =>
 		figureMode(state, changes, { limits: changes.limits, withFaults: wish.faults === true }),
 	);

@@ -109,7 +109,8 @@ export function solveLoadings(state: ModeState, besides: Besides = {}): readonly
 	return solveAll(setUpMode(state), besides);
 }
 
-function solveAll(setup: ModeSetup, besides: Besides): readonly State[] {
+/** The same for a mode that was set up. */
+export function solveAll(setup: ModeSetup, besides: Besides): readonly State[] {
 	const [first, ...others] = loadings;
 	const wanted = setup.supplies.chargers.length === 0 ? [first] : [first, ...others];
 	return wanted.map((loading) => solveMode(setup, loading, besides));
@@ -200,7 +201,8 @@ function weighDevices(
 	return carried;
 }
 
-function figureCable(circuit: Circuit, steadies: readonly Steady[], cable: Cable, first: Cable): CableFigure {
+/** One cable in what was solved of its mode; `first` is the cable its run begins with. */
+export function figureCable(circuit: Circuit, steadies: readonly Steady[], cable: Cable, first: Cable): CableFigure {
 	let [most, busiest] = [-1, steadies[0]];
 	for (const steady of steadies)
 		for (const index of cable.conductors) {

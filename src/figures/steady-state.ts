@@ -66,6 +66,8 @@ export type State = Steady | Unsettled;
 /** What of a mode is the same whatever is on in it. */
 export interface ModeSetup {
 	readonly state: ModeState;
+	/** As the mode's own, or with wires of other sizes and lengths between the same points. */
+	readonly circuit: Circuit;
 	readonly links: readonly Link[];
 	readonly supplies: Supplies;
 }
@@ -73,13 +75,13 @@ export interface ModeSetup {
 /** Looks how a mode stands, so that it can be solved. */
 export function setUpMode(state: ModeState): ModeSetup {
 	const links = standingLinks(state);
-	return { state, links, supplies: findSupplies(state.network.circuit, state.mode, links) };
+	const { circuit } = state.network;
+	return { state, circuit, links, supplies: findSupplies(circuit, state.mode, links) };
 }
 
 /** The steady state of a mode with what `loading` says switched on, and with what `besides` asks for. */
 export function solveMode(setup: ModeSetup, loading: Loading, besides: Besides = {}): State {
-	const { state, links, supplies } = setup;
-	const { circuit } = state.network;
+	const { state, circuit, links, supplies } = setup;
 	const draws = findDraws(circuit, state.mode, supplies, loading, besides);
 	const solver = new ModeSolver(state, loading, supplies, draws, buildNet(circuit, links, supplies, draws));
 	const whole = solver.solve(1);

@@ -2,8 +2,9 @@
 
 import type { LineEdit, NumberedFinding } from "../base/finding.ts";
 import type { SheetChoice } from "../drawing/sheet-set.ts";
-import type { FigureAnswer, FigureWish, Working } from "../figures/index.ts";
+import type { FigureAnswer, FigureWish, SizeAnswer, Working } from "../figures/index.ts";
 import type { CableFigure, Carried, ModeFigures } from "../figures/mode-figures.ts";
+import type { CircuitSize, SizeTried } from "../figures/sizing.ts";
 import type { SourceFlow, Unsettled } from "../figures/steady-state.ts";
 import type { Provenance } from "../handbook/provenance.ts";
 import type { HandbookTable, PlainValue } from "../handbook/table.ts";
@@ -25,6 +26,8 @@ export interface CheckedPlan {
 	readonly show: () => Shown;
 	/** What flows and what is lost in it, or why that cannot be told. */
 	readonly figures: (wish: FigureWish) => Promise<FigureAnswer>;
+	/** What size its circuits need, or the one that is named. */
+	readonly sizes: (circuit: string | undefined) => Promise<SizeAnswer>;
 	/** The lines to write that put findings right, by the keys of these, where that is certain. */
 	readonly repairs: (budget: RepairBudget) => Promise<ReadonlyMap<string, readonly LineEdit[]>>;
 	/** The text of the plan with everything said that was inferred. */
@@ -57,6 +60,7 @@ export type {
 	CableFigure,
 	Carried,
 	CheckScope,
+	CircuitSize,
 	FigureAnswer,
 	FigureWish,
 	HandbookTable,
@@ -66,6 +70,7 @@ export type {
 	Provenance,
 	RepairBudget,
 	SheetChoice,
+	SizeTried,
 	SourceFlow,
 	Tally,
 	TidiedPlan,

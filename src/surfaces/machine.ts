@@ -12,6 +12,7 @@ import {
 	openHandbook,
 	repairPlan,
 	showPlan,
+	sizePlan,
 	tidyPlan,
 	writeOutPlan,
 } from "../pipeline.ts";
@@ -43,6 +44,7 @@ export function openWorld(output: Stream, messages: Stream, stopped: () => boole
 				draw: (sheets) => drawPlan(drawable, sheets),
 				show: () => showPlan(result),
 				figures: (wish) => figurePlan(result, wish),
+				sizes: (circuit) => sizePlan(result, circuit),
 				repairs: (budget) => repairPlan(result, text, find, budget),
 				writeOut: () => writeOutPlan(result, text),
 				makeMistakes: () => makeMistakes(result),

@@ -63,6 +63,7 @@ const check = (input: Uint8Array, form: string) =>
 			repairs: async () => new Map(),
 			writeOut: async () => "",
 			makeMistakes: async () => [],
+			sizes: async () => ({ sizes: [], circuits: [], units: "feet" }),
 			figures: async () => ({ kind: "refused", why: "" }),
 			show: () => ({ text: "", short: "", json: {} }),
 		}),

@@ -66,6 +66,7 @@ test("names from a plan cannot steer the terminal", async () => {
 			repairs: async () => new Map(),
 			writeOut: async () => "",
 			makeMistakes: async () => [],
+			sizes: async () => ({ sizes: [], circuits: [], units: "feet" }),
 			figures: async () => ({ kind: "refused", why: "" }),
 			show: () => ({ text: "b1\n\u001b[2J\u202e\n", short: "", json: null }),
 		}),

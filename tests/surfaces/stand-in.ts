@@ -90,6 +90,7 @@ export const findWords: CheckPlan = (text, file) => {
 			of === "nothing"
 				? { kind: "refused", why: "There is nothing `nothing`." }
 				: { kind: "figures", units: "feet", modes: [], workings: [] },
+		sizes: async () => ({ sizes: [], circuits: ["bunks"], units: "feet" }),
 		repairs: async () => new Map(),
 		writeOut: async () => `${text.trimEnd()} written out\n`,
 		makeMistakes: async () => mistakeWords(text),

@@ -24,6 +24,7 @@ const reallyCheck: CheckPlan = (text, file, find) => {
 		repairs: async () => new Map(),
 		writeOut: async () => "",
 		makeMistakes: async () => [],
+		sizes: async () => ({ sizes: [], circuits: [], units: "feet" }),
 		figures: async () => ({ kind: "refused", why: "" }),
 		show: () => showPlan(result),
 	};
