@@ -1,6 +1,6 @@
 // Leads that join the minus of a bank, or the case of a machine for direct current, to the metal of a vehicle.
 import { compareGauges } from "../base/gauge.ts";
-import type { Circuit, Conductor, Part, Terminal } from "../circuit/circuit.ts";
+import type { Circuit, Conductor, Part, Source, Terminal } from "../circuit/circuit.ts";
 import type { DirectState } from "./direct.ts";
 import { joinAll, joinWhere } from "./joined-sets.ts";
 import { ownLinks } from "./own-links.ts";
@@ -33,7 +33,7 @@ export function findChassisBonds(circuit: Circuit, direct: DirectState): Chassis
 	const metals = circuit.parts.filter(({ kind }) => kind === "chassis");
 	if (metals.length === 0) return { metals, bonds: [] };
 	const landed = leadsOn(circuit, metals);
-	const positives = positivesOfLoads(circuit);
+	const positives = positivesOf(circuit);
 	const returns = new Set(circuit.loads.flatMap(({ between }) => between));
 	const carrying = new Set(landed.flatMap(({ point, metal }) => (returns.has(point.index) ? [metal] : [])));
 	const fedFrom = new BankLoads(circuit, direct, landed);
@@ -83,25 +83,37 @@ class BankLoads {
 		);
 	}
 
+	/** The parts with a positive that can fail toward the metal: the batteries, those in series above them too, and what they feed. */
 	minusAt(point: number): readonly string[] {
 		const { sources, loads } = this.circuit;
 		const joined = joinAll(this.direct.network);
-		const plus = sources.flatMap(({ sort, neutral, hot }) =>
-			sort === "battery" && neutral !== undefined && this.apart.isJoined(neutral, point) ? hot : [],
+		const batteries = sources.filter(({ sort }) => sort === "battery");
+		const isOn = ({ neutral }: Source, other: number): boolean =>
+			neutral !== undefined && this.apart.isJoined(neutral, other);
+		const own = new Set(batteries.filter((battery) => isOn(battery, point)));
+		// A set hands out what is added while it is walked.
+		for (const { hot } of own)
+			for (const battery of batteries) if (hot.some((plus) => isOn(battery, plus))) own.add(battery);
+		const fed = loads.flatMap(({ part, between: [positive] }) =>
+			[...own].some(({ hot }) => hot.some((plus) => joined.isJoined(plus, positive))) ? [part] : [],
 		);
-		return loads.flatMap(({ part, between: [positive] }) =>
-			plus.some((hot) => joined.isJoined(hot, positive)) ? [part] : [],
-		);
+		return [...fed, ...[...own].map(({ part }) => part)];
 	}
 }
 
-/** The conductors on the positive of each load, by its part. */
-function positivesOfLoads({ loads, points, conductors }: Circuit): ReadonlyMap<string, readonly Conductor[]> {
-	const partAt = new Map(
-		loads.flatMap(({ part, between: [positive] }) =>
+/** The conductors on the positive of each load and each battery, by its part. */
+export function positivesOf({
+	loads,
+	sources,
+	points,
+	conductors,
+}: Circuit): ReadonlyMap<string, readonly Conductor[]> {
+	const partAt = new Map([
+		...loads.flatMap(({ part, between: [positive] }) =>
 			points[positive]?.role === "positive" ? [[positive, part] as const] : [],
 		),
-	);
+		...sources.flatMap(({ part, sort, hot }) => (sort === "battery" ? hot.map((plus) => [plus, part] as const) : [])),
+	]);
 	const found = new Map<string, Conductor[]>();
 	for (const conductor of conductors)
 		for (const { point } of conductor.ends) {
@@ -114,7 +126,8 @@ function positivesOfLoads({ loads, points, conductors }: Circuit): ReadonlyMap<s
 	return found;
 }
 
-function thickestOf(conductors: readonly Conductor[]): Conductor | undefined {
+/** The thickest of some conductors, the first of equals; undefined of none. */
+export function thickestOf(conductors: readonly Conductor[]): Conductor | undefined {
 	return conductors.reduce<Conductor | undefined>(
 		(thickest, one) => (thickest === undefined || compareGauges(one.gauge, thickest.gauge) > 0 ? one : thickest),
 		undefined,

@@ -6,6 +6,7 @@ import { type Finding, finding } from "../base/finding.ts";
 import { compareGauges, formatGauge, type Gauge } from "../base/gauge.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Circuit, Conductor } from "../circuit/circuit.ts";
+import { systemOfRole } from "../circuit/systems.ts";
 import { equipmentGroundFor, protectiveEarthFor } from "../handbook/equipment-ground.ts";
 import { citation } from "../handbook/provenance.ts";
 import { byEye } from "./meter-test.ts";
@@ -192,6 +193,7 @@ function thickestHots(circuit: Circuit): ReadonlyMap<string, Gauge> {
 	return thickest;
 }
 
+/** What a battery feeds beside it asks nothing of a ground of the mains. */
 function isHotConductor({ role }: Conductor): boolean {
-	return sortOfRole(role) === "hot";
+	return sortOfRole(role) === "hot" && systemOfRole(role) === "ac";
 }

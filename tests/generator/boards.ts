@@ -100,6 +100,7 @@ class Board {
 		const word = chance.pick(["panel", "panel", "load-centre"]);
 		site.words.said.add("panel");
 		const run = site.names.fresh("feed");
+		site.boards.push(`${name}.ground`);
 		if (site.wish.sides === "both" && chance.maybe(0.6)) site.grounds.push(`${name}.ground`);
 		const ahead = this.isolator();
 		const written = chance.weigh<Line[]>([

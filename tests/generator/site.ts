@@ -36,6 +36,8 @@ export class Site {
 	readonly coils: string[] = [];
 	readonly calledByMains: string[] = [];
 	readonly grounds: string[] = [];
+	/** The ground bars of all boards. */
+	readonly boards: string[] = [];
 	readonly cases: string[] = [];
 	/** Nominal volts of the bank. */
 	bankVolts: number;

@@ -19,4 +19,9 @@ export function writeEarth(side: DirectSide, minuses: readonly string[]): void {
 	for (const minus of minuses) bond(minus, Math.max(side.main, minuses.length > 1 ? crankingFuse : 0));
 	for (const ground of site.grounds) bond(ground, 60);
 	for (const lug of site.cases) bond(lug, side.main);
+	// On a boat the mains' ground is on the metal that the minus is on; in a van every case that a positive enters.
+	const cases = site.machines.map((machine) => `${machine.name}.case`);
+	if (wish.rules === "boat" && site.grounds.length + site.cases.length === 0)
+		for (const ground of [...site.boards, ...cases].slice(0, 1)) bond(ground, 60);
+	if (wish.rules === "camper") for (const lug of cases) if (!site.cases.includes(lug)) bond(lug, side.main);
 }
