@@ -117,7 +117,8 @@ export function positivesOf({
 	const found = new Map<string, Conductor[]>();
 	for (const conductor of conductors)
 		for (const { point } of conductor.ends) {
-			const part = point === undefined ? undefined : partAt.get(point);
+			// The lead inside a series lies on a plus too.
+			const part = point === undefined || conductor.role === "negative" ? undefined : partAt.get(point);
 			if (part === undefined) continue;
 			const known = found.get(part);
 			if (known === undefined) found.set(part, [conductor]);

@@ -4,11 +4,12 @@ import { sortOfRole } from "../analysis/poles.ts";
 import type { Circuit, Conductor, GroundFaultDevice, Link, Part } from "../circuit/circuit.ts";
 import { deviceDistance } from "../handbook/dc-protection.ts";
 import { receptacleRatings } from "../handbook/receptacles.ts";
+import { isSoundBond } from "./bonds.ts";
 import { isJoinedInBoxes } from "./box-joints.ts";
 import { judgeColours } from "./colours.ts";
 import { type Differences, differencesOf, isRecolouredOnly, isRewiredOnly } from "./differences.ts";
 import { isInterchanged } from "./interchange.ts";
-import { areProtected, mayCarry } from "./limits.ts";
+import { areProtected, endsOnDevice, mayCarry } from "./limits.ts";
 import { servicesOf } from "./services.ts";
 
 /**
@@ -148,6 +149,8 @@ function judgePlain(before: Circuit, wrong: Circuit, plain: readonly GroundFault
 }
 
 function judgeSizes(wrong: Circuit, { resized, rerated }: Differences): string | undefined {
+	if (rerated.length === 0 && resized.every((wire) => isSoundBond(wrong, wire)))
+		return "it carries a fault only until the fuse opens, and is as thick as a bond has to be";
 	const parts = new Set(rerated.map(({ device }) => device.part));
 	const behind =
 		parts.size === 0
@@ -167,10 +170,17 @@ function judgeSizes(wrong: Circuit, { resized, rerated }: Differences): string |
 		? "every wire still carries what the device before it lets through"
 		: "the fuse is still near enough to the post for a lead in a sheath of its own";
 
-	/** A lead from a battery to its fuse, no longer than it may be. */
-	function isFuseLead({ ends, length, role }: Conductor): boolean {
+	/** A lead from a battery, or from a bus, to a device at its end that suits it, no longer than it may be. */
+	function isFuseLead(conductor: Conductor): boolean {
+		const { index, ends, length, role } = conductor;
 		if (role !== "positive" || length === undefined) return false;
+		if (length <= deviceDistance("sheathed or enclosed").metres && endsOnDevice(wrong, conductor)) return true;
 		if (length > deviceDistance("sheathed, at a battery terminal").metres) return false;
-		return ends.some(({ point }) => point !== undefined && servicesOf(wrong).devicesBefore(point).length === 0);
+		// Behind the fuses of several batteries no single device stands before it, and yet it is no lead to a fuse.
+		const through = servicesOf(wrong).mostThrough(
+			ends.map(({ point }) => point),
+			({ by }) => by.kind === "conductor" && by.index === index,
+		);
+		return through === undefined;
 	}
 }

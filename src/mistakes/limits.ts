@@ -16,6 +16,20 @@ export function areProtected(circuit: Circuit, conductors: readonly Conductor[])
 	return conductors.every((conductor) => isLead(circuit, conductor) || isProtected(circuit, conductor));
 }
 
+/** Whether an end of a conductor is on a protective device that suits it. */
+export function endsOnDevice(circuit: Circuit, conductor: Conductor): boolean {
+	const limit = limitOf(circuit, conductor);
+	return circuit.protections.some(
+		({ rating, links }) =>
+			rating !== undefined &&
+			limit !== undefined &&
+			rating <= limit &&
+			links.some((link) =>
+				circuit.links[link]?.between.some((point) => conductor.ends.some((end) => end.point === point)),
+			),
+	);
+}
+
 /** Whether a part may carry what comes through it: what devices let through, or all that hangs on it, where that is known. */
 export function mayCarry(circuit: Circuit, { name, points, face: { rating } }: Part): boolean {
 	if (rating === undefined) return false;

@@ -98,6 +98,7 @@ test.each([
 	["a 15 A pair of outlets on 20 A", galley, "a device that may carry less", "g2, 15 A instead of 20 A"],
 	["a red lead inside a series", series, "the wrong colour", "middle-1.black, red"],
 	["a green bond to the metal", series, "the wrong colour", "minus-body-1.black, green"],
+	["a bond one size thinner than the positive", series, "a thinner conductor", "minus-body-1, one size thinner"],
 	["two points that are one", bunks, "two points bridged", "b1.hot and b1/hot"],
 ])("harmless: %s", (_, text, operator, at) => {
 	expect(verdictOf(text, operator, at)).toMatchObject({ verdict: "harmless" });
