@@ -19,9 +19,17 @@ export function writeEarth(side: DirectSide, minuses: readonly string[]): void {
 	for (const minus of minuses) bond(minus, Math.max(side.main, minuses.length > 1 ? crankingFuse : 0));
 	for (const ground of site.grounds) bond(ground, 60);
 	for (const lug of site.cases) bond(lug, side.main);
-	// On a boat the mains' ground is on the metal that the minus is on; in a van every case that a positive enters.
+	// On a boat the mains' ground is on the metal that the minus is on; in a van every case that a positive enters. Nothing is drawn
+	// by chance for them, so that what follows stays as it is.
+	const tie = (from: string, fuse: number, index: number): void => {
+		side.lines.push({
+			text: `bond tie-${index} from ${from} by ${wires.bond(fuse)}`,
+			below: [{ text: `1 m to ${name}` }],
+		});
+	};
 	const cases = site.machines.map((machine) => `${machine.name}.case`);
 	if (wish.rules === "boat" && site.grounds.length + site.cases.length === 0)
-		for (const ground of [...site.boards, ...cases].slice(0, 1)) bond(ground, 60);
-	if (wish.rules === "camper") for (const lug of cases) if (!site.cases.includes(lug)) bond(lug, side.main);
+		for (const ground of [...site.boards, ...cases].slice(0, 1)) tie(ground, 60, 0);
+	if (wish.rules === "camper")
+		for (const [index, lug] of cases.entries()) if (!site.cases.includes(lug)) tie(lug, side.main, index);
 }
