@@ -91,6 +91,8 @@ const legendWords: LegendWords = {
 	],
 	symbols: [
 		["contact-fuse", "fuse"],
+		["contact-breaker-us", "breaker"],
+		["contact-breaker-iec", "breaker"],
 		["contact-disconnect", "disconnect"],
 		["contact-switch", "switch"],
 		["shunt-face", "shunt, measures what flows"],

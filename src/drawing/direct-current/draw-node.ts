@@ -1,6 +1,7 @@
 // Chooses how each node of the direct-current net is drawn, by what is in it.
 import type { BoxDrawing } from "../wiring/sheet-box.ts";
 import { busBox } from "./bus-box.ts";
+import { changeoverBox } from "./changeover-box.ts";
 import { deviceBox } from "./device-box.ts";
 import type { DirectBox, ExtentOf, SidedMeeting } from "./direct-box.ts";
 import { fuseBlockBox } from "./fuse-block-box.ts";
@@ -47,6 +48,7 @@ function drawBox(
 	const reference = elsewhere === "" ? undefined : `AC side: sheet ${elsewhere}`;
 	return (
 		inLineBox(circuit, stock, meetings, reference) ??
+		changeoverBox(circuit, stock, meetings, extentOf) ??
 		tapBox(circuit, stock, meetings, drawing.lit) ??
 		deviceBox(circuit, stock, meetings, reference, extentOf) ??
 		inside()

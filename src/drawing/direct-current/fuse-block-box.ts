@@ -225,7 +225,7 @@ class BlockDrawing {
 			return [
 				{
 					kind: "symbol",
-					symbol: contactSymbol("contact-fuse")?.symbol ?? "",
+					symbol: contactSymbol(this.contactOf(fuse))?.symbol ?? "",
 					of: fuse.name,
 					x: fuseX,
 					y,
@@ -245,6 +245,11 @@ class BlockDrawing {
 				}),
 			];
 		});
+	}
+
+	/** A way may have a breaker in place of a fuse. */
+	private contactOf({ face }: Part): string {
+		return face.oneLine === "fuse" ? "contact-fuse" : `contact-breaker-${this.circuit.plan.settings.region}`;
 	}
 
 	/** From a screw on the wall to its fuse, its bus or its bar; over a bar that is not its own it passes with a gap. */

@@ -170,14 +170,15 @@ function splicesAround(
 	return [[], all];
 }
 
-interface CoilEnd {
+/** An end of a coil at a wall. */
+export interface CoilEnd {
 	readonly point: number;
 	readonly side: "left" | "right";
 	readonly at: XY;
 }
 
 /** The coil of a relay between its two ends, their letters at the wall. */
-function coilMarks(circuit: Circuit, device: Part, middle: number, ends: readonly CoilEnd[]): Mark[] {
+export function coilMarks(circuit: Circuit, device: Part, middle: number, ends: readonly CoilEnd[]): Mark[] {
 	const [first, last] = ends;
 	if (first === undefined || last === undefined) return [];
 	const of = device.name;
