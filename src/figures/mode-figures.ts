@@ -261,9 +261,15 @@ function acrossAt(
 	return quiet < 0 ? { quiet: -quiet, now: -now } : { quiet, now };
 }
 
+function endsAtCharger({ circuit, supplies }: Steady, cable: Cable): boolean {
+	const end = pairOf(circuit, cable)?.[0].ends[1].point;
+	return supplies.chargers.some(({ plus, minus }) => plus === end || minus === end);
+}
+
 function figureEnd(steady: Steady, cable: Cable, first: Cable): EndFigure | undefined {
 	const here = acrossAt(steady, cable, 1);
-	if (here === undefined) return undefined;
+	// At a charger nothing is left for anybody: what is lost in its cable is told of the cable.
+	if (here === undefined || endsAtCharger(steady, cable)) return undefined;
 	const start = acrossAt(steady, first, 0);
 	// What rounding leaves is no rise.
 	const lost = Math.max(0, here.quiet - here.now);
@@ -284,7 +290,10 @@ const hair = 1e-6;
 
 function limitsAt(circuit: Circuit, cable: Cable): readonly Limit[] {
 	const { settings } = circuit.plan;
-	if (cable.system === "dc") return [directDropLimit(settings, cable.runSort === "feed")];
+	if (cable.system === "dc") {
+		const isBoard = circuit.cables.some(({ runSort, from }) => runSort === "circuit" && from === cable.to);
+		return [directDropLimit(settings, cable.runSort === "feed" && isBoard)];
+	}
 	const parts = circuit.parts.filter(({ enclosure }) => enclosure === cable.to);
 	return mainsDropLimits(settings, {
 		isLight: parts.some(({ face }) => face.traits.includes("light")),

@@ -38,7 +38,10 @@ export function findStarts(setup: ModeSetup, besides: Besides): readonly Start[]
 		const thing = circuit.plan.thingByName.get(foldName(load.part));
 		const quiet = setup.supplies.quiet.between(...load.between);
 		if (thing === undefined || quiet === undefined || quiet === 0 || running?.has(load.part) === false) return [];
-		const drawn = said(thing, "surge") ?? (said(thing, "surge power") ?? 0) / Math.abs(quiet);
+		const drawn =
+			said(thing, "surge") ??
+			(isStarter(circuit, load) ? said(thing, "current") : undefined) ??
+			(said(thing, "surge power") ?? 0) / Math.abs(quiet);
 		if (drawn <= 0 || setup.supplies.conversions.has(load.part)) return [];
 		const state = solveMode(setup, loading, {
 			...besides,
@@ -55,6 +58,11 @@ export function findStarts(setup: ModeSetup, besides: Besides): readonly Start[]
 			},
 		];
 	});
+}
+
+/** A starter motor does nothing but start. */
+function isStarter(circuit: Circuit, { part }: Load): boolean {
+	return circuit.partByName.get(part)?.face.traits.includes("starter") === true;
 }
 
 function leftAt({ voltsAt }: Steady, { between: [one, other] }: Load, quiet: number) {

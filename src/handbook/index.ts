@@ -17,6 +17,7 @@ import { cordAmpacities, cordClauses } from "./cord-ampacity.ts";
 import { dcClauses } from "./dc-clauses.ts";
 import { bladeColours, fuseFamilies, fusePoints } from "./dc-fuses.ts";
 import { deviceDistances, interruptingNeeds, vehicleDevices } from "./dc-protection.ts";
+import { demandFactors } from "./demand-factors.ts";
 import { equipmentGroundClauses, equipmentGrounds, protectiveEarths } from "./equipment-ground.ts";
 import { classATimes, disconnectionTimes, groundFaultClauses, residualTimes } from "./ground-fault-devices.ts";
 import { groundFaultPlaces } from "./ground-fault-places.ts";
@@ -79,6 +80,7 @@ export const tables: readonly HandbookTable[] = [
 	branchCircuitClauses,
 	typicalLoads,
 	batteryDepths,
+	demandFactors,
 	dropLimits,
 	// Ground faults, bonding, sources.
 	groundFaultPlaces,
