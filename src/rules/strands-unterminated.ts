@@ -76,7 +76,8 @@ function bareEnds(analysis: Analysis): BareEnd[] {
 		if (!conductor.stranded) continue;
 		for (const end of conductor.ends) {
 			const terminal = end.point === undefined ? undefined : circuit.points[end.point];
-			if (end.termination !== "bare" || terminal?.kind !== "terminal") continue;
+			// Nothing is made to lie on a stab: that it does is the fault to tell.
+			if (end.termination !== "bare" || terminal?.kind !== "terminal" || terminal.clamp === "stab") continue;
 			const fit = terminationFit(terminal.clamp, "bare");
 			if (fit === "well" || (fit === "acceptable" && terminal.clamp !== "cage")) continue;
 			const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);

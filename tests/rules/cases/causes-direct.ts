@@ -86,6 +86,27 @@ feed power from house.+, house.- by pair 2 AWG
 		silent: [],
 	},
 	{
+		code: "circuits-joined",
+		fires: [
+			`battery house agm 12 V 100 Ah
+feed main from house.+ by single 4 AWG red
+  within 7 in to F1: fuse 100 A
+  1 ft to plus: bus 150 A
+feed back from house.- by single 4 AWG black
+  1 ft to minus: bus 150 A
+feed small from plus, minus by pair 8 AWG
+  bolted to F2: fuse 50 A
+  3 ft to FB: fuse-block 60 A, ways 4
+circuit box from FB fuse 15 A by pair 12 AWG
+  4 ft to k1: load 120 W 12 V
+feed more from plus by single 12 AWG red
+  bolted to F3: fuse 20 A
+  4 ft to k1.+
+`,
+		],
+		silent: [],
+	},
+	{
 		code: "colour-misleading",
 		fires: [
 			`battery A1 agm 12 V 100 Ah
@@ -226,6 +247,19 @@ feed small from plus, minus by pair 12 AWG
   bolted to F2: fuse 15 A
   3 ft to l1: light 6 W
 `,
+			`battery house lithium 12.8 V 280 Ah
+feed plus from house.+ by single 4/0 red
+  within 7 in to F1: fuse class-T 200 A
+  1 ft to plus: bus 250 A
+feed back from house.- by single 4/0 black
+  bolted to SH: shunt 100 A
+  1 ft to minus: bus 250 A
+feed small from plus, minus by pair 12 AWG
+  bolted to F2: fuse 15 A
+  3 ft to l1: light 6 W
+at minus
+  back-1.black on minus.3
+`,
 		],
 		silent: [],
 	},
@@ -244,5 +278,100 @@ feed small from house.+, house.- by pair 12 AWG
 `,
 		],
 		silent: [],
+	},
+	{
+		code: "series-tapped",
+		fires: [
+			`battery house lithium 12.8 V 100 Ah
+battery bank lithium 25.6 V 100 Ah
+relay K1 30 A coil 12 V changeover
+feed a from house.+ by single 10 AWG red
+  within 7 in to F1: fuse 30 A
+  2 ft to K1.normally-closed
+feed b from bank.+ by single 10 AWG red
+  within 7 in to F2: fuse 30 A
+  2 ft to K1.normally-open
+feed am from house.- by single 10 AWG black
+  1 ft to minus: bus 100 A
+feed bm from bank.- by single 10 AWG black
+  1 ft to minus
+feed out from K1.common by single 10 AWG red
+  2 ft to l1.+
+feed outm from minus by single 10 AWG black
+  2 ft to l1.-
+light l1 20 W
+at bank
+  b-1.red on bank.+
+  bm-1.black on bank.+
+`,
+			`battery engine flooded 12 V 80 Ah
+battery house lithium 12.8 V 100 Ah
+dc-dc dc 20 A 12 V / 12 V
+feed up from engine.+, engine.- by pair 8 AWG
+  within 7 in to F1: fuse 60 A
+  6 ft to dc.in
+feed over from house.+, house.- by pair 10 AWG
+  within 7 in to F2: fuse 30 A
+  6 ft to dc.out
+at F1
+  join up-1.red, up-2.black
+`,
+			`battery A1 agm 12 V 100 Ah
+battery A2 agm 12 V 100 Ah
+battery A3 agm 12 V 100 Ah
+feed m1 from A1.- by single 2/0 black
+  1 ft to A2.+
+feed m2 from A2.- by single 2/0 black
+  1 ft to A3.+
+feed small from A1.+, A3.- by pair 12 AWG
+  bolted to F1: fuse 15 A
+  3 ft to l1: light 6 W 36 V
+feed tap from A2.+, A3.- by pair 12 AWG
+  bolted to F2: fuse 15 A
+  3 ft to l2: light 6 W 24 V
+feed low from A3.+, A3.- by pair 12 AWG
+  bolted to F3: fuse 15 A
+  3 ft to l3: light 6 W 12 V
+`,
+		],
+		silent: [
+			`battery engine flooded 12 V 80 Ah
+battery house lithium 12.8 V 100 Ah
+dc-dc dc 20 A 12 V / 12 V
+feed up from engine.+, engine.- by pair 8 AWG
+  6 ft to dc.in
+feed over from house.+, house.- by pair 10 AWG
+  within 7 in to F2: fuse 30 A
+  6 ft to dc.out
+at house
+  over-1.black on house.+
+at F2
+  over-2.black on F2.load
+`,
+		],
+	},
+	{
+		code: "source-unjoined",
+		fires: [
+			`solar m1 200 W, open 22 V, short 11 A
+solar m2 200 W, open 22 V, short 11 A
+solar-controller mppt 20 A 12 V, limit 75 V
+feed middle from m1.- by single 10 AWG black
+  1 ft to m2.+
+feed sun from m1.+, m2.- by pair 10 AWG
+  10 ft to D1: disconnect 30 A
+`,
+		],
+		silent: [
+			`battery house agm 12 V 100 Ah
+feed plus from house.+ by single 6 AWG red
+  6 in to F1: fuse class-T 60 A
+  1 ft to plus: bus 250 A
+at house
+  plus-1.red loose
+at F1
+  plus-1.red loose
+`,
+		],
 	},
 ];

@@ -4,6 +4,17 @@ import type { MoreCases } from "./variation.ts";
 
 export const slipsMains: readonly MoreCases[] = [
 	{
+		code: "box-overfilled",
+		fires: [
+			`${supply}circuit den from LC breaker 15 A by 14-2
+  9 ft to b1: receptacle, box 12 cuin
+  9 ft to b2: receptacle
+  9 ft to b3: receptacle, box 9 cuin
+`,
+		],
+		silent: [],
+	},
+	{
 		code: "colour-misleading",
 		fires: [
 			`plan "x"
@@ -53,6 +64,20 @@ at p1
   pump-1.black on p1.hot
 `,
 		],
+	},
+	{
+		code: "gangs-too-few",
+		fires: [
+			`${supply}circuit den from LC breaker 15 A by 14-2
+  9 ft to j1: box gangs 1
+    s1: switch
+    r1: receptacle
+  6 ft to l1: light 9 W
+  6 ft to j2: box gangs 1
+    r2: receptacle
+`,
+		],
+		silent: [],
 	},
 	{
 		code: "ground-fault-missing",
@@ -111,6 +136,22 @@ at l1
 		],
 	},
 	{
+		code: "isolator-bypassed",
+		fires: [
+			`plan "Sloop"
+  rules boat
+inlet shore 30 A 120 V
+panel DB main 30 A from shore by triplex 10 AWG, 12 ft
+galvanic-isolator GI 30 A
+bond a from shore.ground by single 10 AWG green
+  1 ft to GI.line
+bond b from GI.load by single 10 AWG green
+  1 ft to DB.ground
+`,
+		],
+		silent: [],
+	},
+	{
 		code: "load-voltage-wrong",
 		fires: [],
 		silent: [
@@ -121,6 +162,17 @@ circuit bunks from LC breaker 20 A by 12-2
 at shore
   LC-1.white on shore.hot
   LC-1.black on shore.hot
+`,
+		],
+	},
+	{
+		code: "main-too-large",
+		fires: [],
+		silent: [
+			`${supply}feed a from LC breaker 20 A by 10-2
+  9 ft to P2: panel main 30 A
+circuit one from P2 breaker 15 A by 14-2
+  9 ft to l1: light 9 W
 `,
 		],
 	},
@@ -140,6 +192,24 @@ at g
   P-1.white on g.hot
   P-1.black on g.hot
 `,
+			`${supply}circuit heat from LC ground-fault-breaker 20 A by 12-2
+  9 ft to wh: heater 1200 W
+at shore
+  LC-1.black on shore.neutral
+  LC-1.white on shore.hot
+`,
+			`plan "p"
+  rules building
+inlet dock 30 A 120 V
+panel AC main 30 A from dock by triplex 10 AWG, 4 m
+circuit port from AC ground-fault-breaker 15 A by triplex 14 AWG
+  2 m to p1: receptacle
+at dock
+  AC-1.white on dock.hot
+  AC-1.green on dock.neutral
+at AC
+  link AC.1.load.neutral, AC.ground.13 by 12 AWG red
+`,
 		],
 		silent: [],
 	},
@@ -150,6 +220,13 @@ at g
 panel LC main 35 A two-pole from shore by 10-2, 12 ft
 circuit bunks from LC breaker 30 A by 14-2
   8 ft to b1: receptacle
+`,
+			`${supply}feed a from LC breaker 20 A by 12-2
+  9 ft to P2: panel main 30 A
+feed b from P2 breaker 20 A by 12-2
+  9 ft to P3: panel main 30 A
+circuit one from P3 breaker 15 A by 14-2
+  9 ft to l1: light 9 W
 `,
 		],
 		silent: [],
@@ -192,6 +269,17 @@ at P
 		silent: [],
 	},
 	{
+		code: "receptacle-dimmed",
+		fires: [
+			`${supply}circuit a from LC breaker 15 A by 14-2
+  9 ft to d1: dimmer
+  4 ft to d2: dimmer
+  9 ft to r1: receptacle
+`,
+		],
+		silent: [],
+	},
+	{
 		code: "receptacle-rating-wrong",
 		fires: [
 			`plan "p"
@@ -208,6 +296,27 @@ at AC
 `,
 		],
 		silent: [],
+	},
+	{
+		code: "strands-unterminated",
+		fires: [],
+		silent: [
+			`generator g 200 A 120 V, bonds neutral to frame
+panel P main 200 A from g by 2-2, 3 m
+circuit pump from P breaker 100 A by single 2/0 black
+  8 ft to p1: pump
+feed back from P.neutral by single 2/0 white
+  8 ft to p1
+bond shell from P.ground by single 10 AWG green
+  8 ft to p1
+at P
+  P-1.black capped
+  pump-1.black on P.1.stab
+  P-1.white on P.main.stab
+at g
+  join P-1.white, P-1.bare
+`,
+		],
 	},
 	{
 		code: "terminal-metal-wrong",

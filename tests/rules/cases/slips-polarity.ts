@@ -4,6 +4,24 @@ import type { MoreCases } from "./variation.ts";
 
 export const slipsPolarity: readonly MoreCases[] = [
 	{
+		code: "bond-doubled",
+		fires: [
+			`inlet shore 30 A 120 V
+inverter-charger inv 2000 W 12 V / 120 V, pass-through 30 A, bonds neutral when inverting
+feed supply from shore by 10-2
+  12 ft to inv.in
+feed output from inv.out by 10-2
+  6 ft to LC
+panel LC main 30 A
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+at inv
+  join supply-1.white, output-1.white, inv.in.neutral, inv.out.neutral
+`,
+		],
+		silent: [],
+	},
+	{
 		code: "earth-fault-unopened",
 		fires: [
 			`plan "Hut"
@@ -56,6 +74,34 @@ at LC
 `,
 		],
 		silent: [],
+	},
+	{
+		code: "ground-fault-missing",
+		fires: [
+			`place galley sink 3 ft
+inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit galley from LC breaker 20 A by 12-2
+  5 ft to g1: receptacle in galley
+at LC
+  galley-1.white on LC.ground.1
+`,
+		],
+		silent: [
+			`plan "p"
+  region iec
+  rules camper
+inlet shore 16 A 230 V
+panel DB main 16 A rcbo 30 mA from shore by 3G2.5, 4 m
+circuit a from DB breaker 10 A two-pole by 3G1.5
+  3 m to a1: socket
+at DB
+  link DB.ground.10, DB.neutral.14 by 12 AWG white
+at a1
+  a-1.green-yellow on a1.neutral
+  a-1.brown on a1.neutral
+`,
+		],
 	},
 	{
 		code: "ground-through-device",
@@ -120,6 +166,16 @@ circuit c from LC breaker 20 A by 12-2
   9 ft to j1
   from j1
    3 ft to c1: receptacle
+at j1
+  a-2.white loose
+`,
+			`${supply}circuit a from LC breaker 20 A by 12-2
+  9 ft to j1: switch
+  3 ft to b1: receptacle
+circuit c from LC breaker 20 A by 12-2
+  9 ft to j1
+  from j1
+    3 ft to c1: receptacle
 at j1
   a-2.white loose
 `,
@@ -214,6 +270,12 @@ at p1
   shell-1.green on p1.hot
   back-1.white on p1.hot
 `,
+			`${supply}circuit warm from LC breaker 20 A two-pole by 12-3
+  9 ft to h1: heater 1500 W 240 V
+at LC
+  warm-1.white on LC.neutral.14
+  LC-1.black on LC.neutral.2
+`,
 		],
 		silent: [],
 	},
@@ -252,6 +314,19 @@ at dock
 at s1
   lights-1.black on s1.load
   lights-1.white on s1.ground
+`,
+			`${supply}circuit one from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+  9 ft by 14-3 to s2: switch three-way
+  7 ft by 14-2 to l1: light 9 W
+at s1
+  one-2.black loose
+`,
+			`${supply}circuit one from LC breaker 15 A by 14-2
+  9 ft to s1: switch
+  9 ft to l1: light 9 W
+at s1
+  join one-1.black, one-2.black, s1.line, s1.load
 `,
 		],
 		silent: [],
