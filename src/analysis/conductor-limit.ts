@@ -48,18 +48,44 @@ export interface ConductorLimit {
 export function conductorLimit(circuit: Circuit, conductor: Conductor): ConductorLimit | undefined {
 	// On boats it is a matter of the cable and where it runs; ashore all of one make are alike.
 	if (circuit.plan.settings.rules === "boat") return findLimit(circuit, conductor);
-	const limits = limitsOf.get(circuit) ?? new Map<string, { readonly limit: ConductorLimit | undefined }>();
+	const limits = limitsOf.get(circuit) ?? { byMake: new Map(), last: undefined };
 	limitsOf.set(circuit, limits);
-	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
-	const cord = cable?.flexible === true ? "cord" : (cable?.make ?? "");
-	const air = hottestAir(circuit, conductor);
-	const make = `${conductor.material} ${conductor.gauge.label} ${conductor.gauge.system} ${conductor.insulation} ${cord} ${cable?.conductors.length ?? 0} ${air.celsius} ${air.place?.name ?? ""}`;
-	const known = limits.get(make) ?? { limit: findLimit(circuit, conductor) };
-	limits.set(make, known);
+	const { last } = limits;
+	if (last !== undefined && isOfOneCable(last.conductor, conductor)) return last.limit;
+	const make = makeOf(circuit, conductor);
+	const known = limits.byMake.get(make) ?? { conductor, limit: findLimit(circuit, conductor) };
+	limits.byMake.set(make, known);
+	limits.last = { conductor, limit: known.limit };
 	return known.limit;
 }
 
-const limitsOf = new WeakMap<Circuit, Map<string, { readonly limit: ConductorLimit | undefined }>>();
+interface Known {
+	readonly conductor: Conductor;
+	readonly limit: ConductorLimit | undefined;
+}
+
+/** The limits of a circuit that are known, by make, and the one that was asked for last: cores of one cable are asked for in a row. */
+const limitsOf = new WeakMap<Circuit, { readonly byMake: Map<string, Known>; last: Known | undefined }>();
+
+function isOfOneCable(one: Conductor, other: Conductor): boolean {
+	return (
+		one.cable !== undefined &&
+		one.cable === other.cable &&
+		one.gauge.label === other.gauge.label &&
+		one.gauge.system === other.gauge.system &&
+		one.material === other.material &&
+		one.insulation === other.insulation
+	);
+}
+
+/** All that a limit ashore depends on. */
+function makeOf(circuit: Circuit, conductor: Conductor): string {
+	const { gauge, material, insulation } = conductor;
+	const cable = conductor.cable === undefined ? undefined : circuit.cableByTag.get(conductor.cable);
+	const cord = cable?.flexible === true ? "cord" : (cable?.make ?? "");
+	const air = hottestAir(circuit, conductor);
+	return `${material} ${gauge.label} ${gauge.system} ${insulation} ${cord} ${cable?.conductors.length ?? 0} ${air.celsius} ${air.place?.name ?? ""}`;
+}
 
 function findLimit(circuit: Circuit, conductor: Conductor): ConductorLimit | undefined {
 	const own = limitOf(circuit, conductor, conductor.gauge);

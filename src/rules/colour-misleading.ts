@@ -15,7 +15,7 @@ import { keyOfCable } from "./cable-unsuited.ts";
 import { findMisleadingDirect } from "./direct-colours.ts";
 import { dead, live } from "./meter-test.ts";
 import { keyOfMistake, placeMistake } from "./mistake-wording.ts";
-import { findOverModes } from "./over-modes.ts";
+import { findOverDirect, findOverModes } from "./over-modes.ts";
 import type { Rule } from "./rule.ts";
 
 export const colourMisleading: Rule = {
@@ -75,11 +75,10 @@ at s1
   lights-2.white on s1.load
 `,
 	],
-	check: (analysis) =>
-		findOverModes(analysis, (state) => [
-			...checkMode(analysis, state),
-			...findMisleadingDirect(analysis, state, colourMisleading.code),
-		]),
+	check: (analysis) => [
+		...findOverModes(analysis, (state) => checkMode(analysis, state)),
+		...findOverDirect(analysis, (direct) => findMisleadingDirect(analysis, direct, colourMisleading.code)),
+	],
 };
 
 /** A conductor, what it carries, and the mistake it comes from. */
@@ -121,7 +120,8 @@ function rememberSuits(settings: Settings): (conductor: Conductor, carries: Pole
 	const known = new Map<string, boolean>();
 	return (conductor, carries) => {
 		const [one, other] = conductor.ends;
-		const key = `${conductor.colour} ${one.marked ?? "-"} ${other.marked ?? "-"} ${carries}`;
+		if (one.marked !== undefined || other.marked !== undefined) return suitsColour(settings, conductor, carries);
+		const key = `${conductor.colour} ${carries}`;
 		const there = known.get(key) ?? suitsColour(settings, conductor, carries);
 		known.set(key, there);
 		return there;

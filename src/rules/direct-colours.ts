@@ -1,5 +1,5 @@
 // Colours of conductors for direct current that say the other pole, or one of alternating current.
-import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import type { Analysis } from "../analysis/analysis.ts";
 import type { DirectState } from "../analysis/direct.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
@@ -15,8 +15,7 @@ import { keyOfReversed } from "./polarity-dc-reversed.ts";
 type Use = "positive" | "negative" | "series" | "bond";
 
 /** A finding for each cable with such a conductor; what hangs together with grounds may be green. */
-export function findMisleadingDirect({ circuit, landings }: Analysis, { direct }: ModeState, code: string): Finding[] {
-	if (direct === undefined) return [];
+export function findMisleadingDirect({ circuit, landings }: Analysis, direct: DirectState, code: string): Finding[] {
 	const { settings } = circuit.plan;
 	const found = circuit.conductors.flatMap((conductor) => {
 		if (conductor.sort === "pigtail") return [];
@@ -92,6 +91,7 @@ function wordsFor(
 
 /** What a conductor is for; undefined for a dead one, and for one of which nobody can say. */
 function useOf(circuit: Circuit, { poles, contradicted }: DirectState, { ends, role }: Conductor): Use | undefined {
+	if (ends.every(({ point }) => point === undefined || poles.sortsAt(point).size === 0)) return undefined;
 	const sorts = new Set(ends.flatMap(({ point }) => (point === undefined ? [] : [...poles.sortsAt(point)])));
 	const roles = ends.map(({ point }) => circuit.points[point ?? -1]?.role);
 	if (role === "ground" || roles.includes("ground"))
