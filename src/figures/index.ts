@@ -5,11 +5,11 @@ import { formatNumber } from "../base/quantity.ts";
 import type { Cable, Circuit, Load } from "../circuit/circuit.ts";
 import type { Region } from "../kinds/kind.ts";
 import { foldName } from "../plan/names.ts";
-import { figureMode, type ModeFigures, worstFor } from "./mode-figures.ts";
+import { type CableFigure, figureMode, type ModeFigures, worstFor } from "./mode-figures.ts";
 import { type CircuitSize, sizeCircuits } from "./sizing.ts";
 import type { Steady } from "./steady-state.ts";
 import { readChanges, type SaidChanges, withLengths } from "./wish.ts";
-import { type LengthUnit, type WorkingLine, workOutConductor, workOutLoad } from "./working.ts";
+import { type LengthUnit, type WorkingLine, workOutConductor, workOutLimit, workOutLoad } from "./working.ts";
 
 /** What is asked for; what is left out is not asked. */
 export interface FigureWish extends SaidChanges {
@@ -146,10 +146,7 @@ function workOut({ network }: ModeState, figures: ModeFigures | undefined, thing
 			const steady = states.find(
 				(state): state is Steady => state.kind === "steady" && state.loading === figure?.loading,
 			);
-			const lines =
-				figure === undefined || steady === undefined
-					? undefined
-					: figure.conductors.flatMap(({ conductor }) => workOutConductor(steady, conductor, units));
+			const lines = figure === undefined || steady === undefined ? undefined : workOutCable(steady, figure, units);
 			return told(thing.cable.tag, lines, "It carries no load.");
 		}
 		case "source": {
@@ -165,6 +162,20 @@ function workOut({ network }: ModeState, figures: ModeFigures | undefined, thing
 			return told(thing.source, lines, "It is not live in this mode.");
 		}
 	}
+}
+
+/** What each conductor resists and loses; then, of each size once, what it may be protected at. */
+function workOutCable(steady: Steady, { cable, conductors }: CableFigure, units: LengthUnit): readonly WorkingLine[] {
+	const sizes = new Set<string>();
+	const firsts = conductors.filter(({ conductor: { gauge, role } }) => {
+		const isFirst = role !== "ground" && !sizes.has(gauge.label);
+		if (isFirst) sizes.add(gauge.label);
+		return isFirst;
+	});
+	return [
+		...conductors.flatMap(({ conductor }) => workOutConductor(steady, conductor, units)),
+		...firsts.flatMap(({ conductor }) => workOutLimit(steady, conductor, cable.system)),
+	];
 }
 
 function workOutAt(

@@ -1,5 +1,5 @@
 // What a load does while it starts, with all else on: the volts it is left with, and whether the machine behind it holds.
-import { type Amperes, amperes, type Volts, volts, type Watts, watts } from "../base/measures.ts";
+import { type Amperes, amperes, drawnAt, type Volts, volts, type Watts, watts } from "../base/measures.ts";
 import type { Circuit, Load } from "../circuit/circuit.ts";
 import { foldName } from "../plan/names.ts";
 import type { Thing } from "../plan/plan.ts";
@@ -41,7 +41,7 @@ export function findStarts(setup: ModeSetup, besides: Besides): readonly Start[]
 		const drawn =
 			said(thing, "surge") ??
 			(isStarter(circuit, load) ? said(thing, "current") : undefined) ??
-			(said(thing, "surge power") ?? 0) / Math.abs(quiet);
+			drawnAt(watts(said(thing, "surge power") ?? 0), volts(Math.abs(quiet)));
 		if (drawn <= 0 || setup.supplies.conversions.has(load.part)) return [];
 		const state = solveMode(setup, loading, {
 			...besides,

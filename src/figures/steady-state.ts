@@ -1,6 +1,6 @@
 // The steady state of one mode: volts at every point, amperes in every conductor, solved on the real graph, loops and all.
 import type { ModeState } from "../analysis/analysis.ts";
-import { type Amperes, amperes, type Volts, volts, type Watts, watts } from "../base/measures.ts";
+import { type Amperes, amperes, powerOf, type Volts, volts, type Watts, watts } from "../base/measures.ts";
 import type { Circuit, Link, Load, Source } from "../circuit/circuit.ts";
 import { BridgeCurrents } from "./bridge-currents.ts";
 import { type Besides, type Draw, findDraws, type Loading, type Nature } from "./draws.ts";
@@ -288,7 +288,7 @@ class ModeSolver {
 				quiet: volts(quiet * sign),
 				across: volts(left * sign),
 				drawn: amperes(current * sign),
-				used: watts(left * current),
+				used: powerOf(volts(left), amperes(current)),
 			});
 		};
 		let at = 0;

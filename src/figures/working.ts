@@ -1,5 +1,8 @@
 // How a figure comes about, line by line, so that a person can do it again on paper: formula, values with units, row, result.
+import { conductorLimit } from "../analysis/conductor-limit.ts";
+import { directLimit } from "../analysis/direct-limit.ts";
 import { formatGauge } from "../base/gauge.ts";
+import { amperes, lostIn, ohms } from "../base/measures.ts";
 import { formatNumber } from "../base/quantity.ts";
 import type { Circuit, Conductor, Load } from "../circuit/circuit.ts";
 import { citation } from "../handbook/provenance.ts";
@@ -62,6 +65,30 @@ export function workOutConductor(steady: Steady, conductor: Conductor, unit: Len
 	return workOutStep(steady, { conductor, isForward: true }, unit).map(({ line }) => line);
 }
 
+/** The working of the largest device that a conductor may have; nothing where no table has it. */
+export function workOutLimit(steady: Steady, conductor: Conductor, system: "ac" | "dc"): readonly WorkingLine[] {
+	const limit =
+		system === "ac"
+			? conductorLimit(steady.circuit, conductor)
+			: directLimit(steady.circuit, conductor, highestDirect(steady));
+	if (limit === undefined) return [];
+	const careful = limit.enclosed === undefined ? "" : `; ${limit.enclosed.largest} A ${limit.enclosed.where}`;
+	return [
+		{
+			what: `${conductor.name} may be protected at`,
+			formula: limit.because,
+			result: `${formatNumber(limit.largest, 1)} A${careful}`,
+			source: limit.source,
+		},
+	];
+}
+
+/** The most volts that a source of direct current holds; 12 V where there is none (common practice). */
+function highestDirect({ supplies }: Steady): number {
+	const held = supplies.supplies.filter(({ source }) => source.system === "dc").map(({ volts }) => Math.abs(volts));
+	return held.length === 0 ? 12 : Math.max(...held);
+}
+
 /** Less is a rounding. */
 const leastVolts = 5e-7;
 
@@ -76,7 +103,7 @@ function workOutStep(
 	unit: LengthUnit,
 ): readonly Worked[] {
 	// The way is walked from the load's high side to its source and round: what it loses there is lost against the current.
-	const current = isForward ? -amperesIn(conductor.index) : amperesIn(conductor.index);
+	const current = amperes(isForward ? -amperesIn(conductor.index) : amperesIn(conductor.index));
 	const what = `${conductor.name}, ${formatGauge(conductor.gauge)}${conductor.material === "aluminium" ? " aluminium" : ""}`;
 	if (conductor.length === undefined)
 		return conductor.cable === undefined
@@ -93,17 +120,17 @@ function workOutStep(
 					},
 				];
 	const row = ohmsPerMetre(circuit, conductor);
-	const ohms = Math.max(0, conductor.length) * row.value;
-	const volts = current * ohms;
+	const resistance = ohms(Math.max(0, conductor.length) * row.value);
+	const lost = lostIn(current, resistance);
 	return [
 		{
 			line: {
 				what: `${what}, ${tellLength(conductor.length, unit)}`,
-				formula: `R = ${tellRow(row)} x ${lengthFor(row, conductor.length)} = ${figure(ohms)} ohm; V = I R = ${show(current)} A x ${figure(ohms)} ohm`,
-				result: `${show(volts)} V`,
+				formula: `R = ${tellRow(row)} x ${lengthFor(row, conductor.length)} = ${figure(resistance)} ohm; V = I R = ${show(current)} A x ${figure(resistance)} ohm`,
+				result: `${show(lost)} V`,
 				source: `${row.row}, ${row.source}`,
 			},
-			volts,
+			volts: lost,
 		},
 	];
 }
@@ -111,20 +138,20 @@ function workOutStep(
 /** A battery's own resistance, where it is known. */
 function workOutSource(
 	{ sources }: Steady,
-	{ supply: { source, ohms }, isForward }: Extract<WayStep, { kind: "supply" }>,
+	{ supply: { source, ohms: own }, isForward }: Extract<WayStep, { kind: "supply" }>,
 ): readonly Worked[] {
-	if (ohms === 0) return [];
+	if (own === 0) return [];
 	const given = sources.find((each) => each.source === source)?.given ?? 0;
 	const current = isForward ? given : -given;
 	return [
 		{
 			line: {
 				what: `inside ${source.name}`,
-				formula: `V = I R = ${show(current)} A x ${figure(ohms)} ohm`,
-				result: `${show(current * ohms)} V`,
+				formula: `V = I R = ${show(current)} A x ${figure(own)} ohm`,
+				result: `${show(current * own)} V`,
 				source: "its own resistance, or its volts over its fault current, as the plan says",
 			},
-			volts: current * ohms,
+			volts: current * own,
 		},
 	];
 }
@@ -154,12 +181,12 @@ const natures = {
 function tellCurrent({ watts, volts }: Load, nature: LoadFlow["nature"], across: number, drawn: number): string {
 	if (nature === "current") return "as said";
 	if (nature === "power") return `I = P / V = ${show(across * drawn)} W / ${show(across)} V`;
-	const ohms = drawn === 0 ? 0 : across / drawn;
+	const resistance = drawn === 0 ? 0 : across / drawn;
 	const plate =
 		watts === undefined || volts === undefined
-			? `R = ${figure(ohms)} ohm`
-			: `R = V x V / P = ${show(volts)} V x ${show(volts)} V / ${show(watts)} W = ${figure(ohms)} ohm`;
-	return `${plate}; I = V / R = ${show(across)} V / ${figure(ohms)} ohm`;
+			? `R = ${figure(resistance)} ohm`
+			: `R = V x V / P = ${show(volts)} V x ${show(volts)} V / ${show(watts)} W = ${figure(resistance)} ohm`;
+	return `${plate}; I = V / R = ${show(across)} V / ${figure(resistance)} ohm`;
 }
 
 /** With what is left the load draws just what was put in above: the figures hold one another up. */

@@ -153,6 +153,9 @@ describe("a working can be done again from its printed lines", () => {
 test("a circuit, a cable and a source have workings too", async () => {
 	expect((await figures(first, "--of", "bunks", "--draw", "b1=5A")).output).toContain("Working of bunks, at b");
 	expect((await figures(first, "--of", "bunks-1", "--draw", "b1=5A")).output).toContain("bunks-1.black, 12 AWG, 14 ft");
+	expect((await figures(first, "--of", "bunks-1")).output.replace(/\s+/g, " ")).toContain(
+		"bunks-1.black may be protected at 12 AWG copper may have 20 A at most = 20 A [NFPA 70 240.4(D)]",
+	);
 	expect((await figures(first, "--of", "shore", "--draw", "b1=5A")).output).toContain("P = V I = 120 V x 5 A = 600 W");
 });
 
