@@ -10,6 +10,7 @@ import { readOwnCables } from "./own-cables.ts";
 import { readOwnParts } from "./own-parts.ts";
 import { readPlaces } from "./places.ts";
 import type { Plan, Thing } from "./plan.ts";
+import { takeInOrder } from "./run-order.ts";
 import { RunRegister } from "./runs.ts";
 import { readSettings } from "./settings.ts";
 import { tellAutomaticTags } from "./stages.ts";
@@ -55,7 +56,11 @@ export function buildPlan(tree: Tree): { readonly plan: Plan; readonly findings:
 	// A panel may be fed from one that only a run declares.
 	const late = supplied.filter(({ statement }) => !runs.knowsOrigin(statement));
 	for (const { statement, thing } of supplied.filter((each) => !late.includes(each))) runs.addSupply(statement, thing);
-	for (const statement of statementsOf(tree, "run")) runs.addRun(statement);
+	takeInOrder(
+		statementsOf(tree, "run"),
+		(head) => register.byName.has(foldName(head)) || register.notUnderstood.has(foldName(head)),
+		(statement) => runs.addRun(statement),
+	);
 	for (const { statement, thing } of late) runs.addSupply(statement, thing);
 	for (const statement of statementsOf(tree, "reading"))
 		findings.push(

@@ -108,6 +108,13 @@ export function readCableMake(
 		);
 		return undefined;
 	}
+	const [, another] = terms.filter(isSize);
+	if (another !== undefined)
+		return refuse(
+			"Two sizes are said of one cable",
+			another.span,
+			"A hop is one cable: what runs beside it is a run of its own. `pair 8 AWG` has a positive and a negative.",
+		);
 	for (const term of terms) {
 		if (term.kind === "gauge") gauge = term.gauge;
 		else if (term.kind === "make-up") makeUp = term.text;
@@ -220,6 +227,13 @@ export function readCableMake(
 			base.flexible && counted === 2 ? [] : [[base.flexible || words.has("stranded") ? "green" : "bare", "ground"]];
 		return build("ac", base.flexible ? "cord" : "house", [...live, ...ground], size, isStranded);
 	}
+}
+
+/** A size or a make-up, of which a cable has one. */
+function isSize(term: Term): boolean {
+	return (
+		term.kind === "gauge" || term.kind === "make-up" || (term.kind === "quantity" && term.quantity.dimension === "area")
+	);
 }
 
 /** Sizes in which house cable and cord are made (common practice); 1/0 is 0, 4/0 is -3. */

@@ -1,7 +1,7 @@
-// A galvanic isolator round which the ground goes by another way, so that it keeps nothing apart.
+// A galvanic isolator round which the ground goes by another way, or that leaves the hull on the shore's side.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { joinWhere } from "../analysis/joined-sets.ts";
-import { type Edge, reachFrom } from "../analysis/network.ts";
+import { type Edge, type Network, reachFrom } from "../analysis/network.ts";
 import { ownLinks } from "../analysis/own-links.ts";
 import { notABond } from "../analysis/poles.ts";
 import { certain } from "../base/certain.ts";
@@ -28,7 +28,7 @@ ${more}`;
 export const isolatorBypassed: Rule = {
 	code: "isolator-bypassed",
 	level: "error",
-	what: "The grounds on both sides of a galvanic isolator are joined by another way too.",
+	what: "The grounds on both sides of a galvanic isolator are joined by another way too, or the hull is on the shore's side of it.",
 	why: "The small direct current between the boats of a harbour flows round it, and eats the metal under water as if it were not there.",
 	help: "Lead every ground and bond of the boat to the isolator's load side alone.",
 	basis: "ABYC E-11 and A-28, recalled; common practice",
@@ -39,7 +39,10 @@ export const isolatorBypassed: Rule = {
 		),
 	],
 	applies: { regions: ["us", "iec"], rules: ["camper", "boat", "building"] },
-	wrong: [jetty("bond dock-ground from dock.ground by single 8 AWG green\n  4 ft to plate\n")],
+	wrong: [
+		jetty("bond dock-ground from dock.ground by single 8 AWG green\n  4 ft to plate\n"),
+		jetty("").replace("from AC.ground", "from dock.ground"),
+	],
 	right: [jetty("")],
 	check: (analysis) => {
 		const isolators = analysis.circuit.parts.filter(({ kind }) => kind === "galvanic-isolator");
@@ -56,7 +59,8 @@ function checkMode({ circuit }: Analysis, { network }: ModeState, isolators: rea
 	const joined = joinWhere(network, past);
 	return isolators.flatMap((part) => {
 		const [line, load] = part.points;
-		if (line === undefined || load === undefined || !joined.isJoined(line, load)) return [];
+		if (line === undefined || load === undefined) return [];
+		if (!joined.isJoined(line, load)) return tellHulls(circuit, network, part, line, past);
 		const reach = reachFrom(network, [line], past);
 		const first = reach
 			.edgesTo(load)
@@ -81,6 +85,45 @@ function checkMode({ circuit }: Analysis, { network }: ModeState, isolators: rea
 				help: `Take off what joins the two sides of ${part.name}, and land it on its load side.`,
 				basis: isolatorBypassed.basis,
 				key: `${isolatorBypassed.code}@${part.name}`,
+			}),
+		];
+	});
+}
+
+/** The hull or chassis that hangs on the shore's ground, the isolator between it and the rest of the boat. */
+function tellHulls(
+	circuit: Circuit,
+	network: Network,
+	{ name, span, points }: Part,
+	line: number,
+	past: (edge: Edge) => boolean,
+): Finding[] {
+	const hulls = circuit.parts.filter(({ kind }) => kind === "hull" || kind === "chassis");
+	if (hulls.length === 0) return [];
+	const reach = reachFrom(network, [line], past);
+	return hulls.flatMap((hull) => {
+		const point = hull.points.find((own) => reach.has(own));
+		if (point === undefined) return [];
+		const way = reach
+			.edgesTo(point)
+			.flatMap(({ by, from, to }) =>
+				by.kind === "conductor" && ![from, to].some((end) => points.includes(end)) ? [by.index] : [],
+			);
+		const last = circuit.conductors[way.at(-1) ?? -1];
+		return [
+			finding({
+				code: isolatorBypassed.code,
+				level: "error",
+				title: `${hull.name} is on the shore's side of ${name}${last === undefined ? "" : `, by way of ${last.name}`}`,
+				span: last?.span ?? hull.span,
+				label: "on the shore's ground",
+				also: [{ span, label: name }],
+				marks: [hull.name, ...(last === undefined ? [] : [last.name])],
+				path: reach.pathTo(point),
+				why: isolatorBypassed.why,
+				help: `Take ${last?.name ?? "it"} off the shore's ground, and lead ${hull.name} to a ground on the load side of ${name}.`,
+				basis: isolatorBypassed.basis,
+				key: `${isolatorBypassed.code}@${name}/${hull.name}`,
 			}),
 		];
 	});

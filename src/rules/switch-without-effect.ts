@@ -1,5 +1,6 @@
 // Switches that do not switch: both terminals joined past them, or travellers and commons mixed up.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
+import { type EmptyTravellers, findEmptyTravellers } from "../analysis/empty-travellers.ts";
 import {
 	type Bypass,
 	type DeadEnd,
@@ -24,7 +25,7 @@ import type { Rule } from "./rule.ts";
 export const switchWithoutEffect: Rule = {
 	code: "switch-without-effect",
 	level: "error",
-	what: "A switch or disconnect is joined past, or a three-way or four-way switch works in some positions of its partners only.",
+	what: "A switch or disconnect is joined past, or a three-way or four-way switch works in some positions of its partners only, or in none.",
 	why: "What is switched off stays on: a disconnect then isolates nothing, and whoever relies on it works on live wires.",
 	help: "Part the wires of its two sides; put the feed or the load on the common, and only the travellers on the others.",
 	basis: "common practice",
@@ -54,6 +55,13 @@ at s1
   stairs-1.black on s1.traveller.1
   stairs-2.black on s1.common
 `,
+		`inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit stairs from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+  9 ft to s2: switch three-way
+  5 ft to l1: light 9 W
+`,
 	],
 	right: [
 		`inlet shore 30 A 120 V
@@ -78,6 +86,7 @@ at s2
 				...[state.crossings.poles, ...(state.direct === undefined ? [] : [state.direct.poles])].flatMap((poles) =>
 					findDeadEnds(state.network, poles).map((end) => tellDeadEnd(analysis, state, poles, end)),
 				),
+				...findEmptyTravellers(state.network, state.crossings.poles).map((one) => tellEmpty(analysis, state, one)),
 				...idle.map((one) => tellIdle(analysis, state, one)),
 				...stuck.map((one) => tellStuck(analysis, state, one)),
 				...untried.map((switches) => tellUntried(analysis, switches)),
@@ -147,6 +156,29 @@ function tellDeadEnd(
 		help: `Land what ${name} is to switch on ${empty}; a chain goes on from there with \`from ${name}\`.`,
 		basis: switchWithoutEffect.basis,
 		key: `${switchWithoutEffect.code}@${name}`,
+		...(behind === undefined ? {} : { consequenceOf: behind }),
+	});
+}
+
+function tellEmpty({ circuit }: Analysis, state: ModeState, { parts, common, empty }: EmptyTravellers): Finding {
+	const [first, ...others] = parts.map((name) => certain(circuit.partByName.get(name), name));
+	const names = listNames(parts);
+	const terminals = empty.map((point) => circuit.points[point]?.name ?? "");
+	const behind = findCause(state, new Set([first, ...others].map((part) => part?.enclosure.name ?? "")));
+	const cable = circuit.plan.settings.region === "iec" ? "5G1.5" : "14-3";
+	return finding({
+		code: switchWithoutEffect.code,
+		level: "error",
+		title: `${names} ${parts.length === 1 ? "switches" : "switch"} nothing: nothing is on ${listNames(terminals)}`,
+		span: certain(first, "a switch").span,
+		label: "no travellers",
+		also: others.map((part) => ({ span: part.span, label: part.name })),
+		marks: [...parts, ...terminals],
+		path: state.crossings.poles.reachOf(common, "hot")?.pathTo(common) ?? [],
+		why: "The hot goes past on the commons: what is to be switched is always on.",
+		help: `Two travellers run between such switches: lay a cable with two hots there, such as ${cable}, and land them on the terminals that are empty.`,
+		basis: switchWithoutEffect.basis,
+		key: `${switchWithoutEffect.code}@${parts.join("/")}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
 }

@@ -95,6 +95,9 @@ describe("what is no cable", () => {
 		["single black", "single black"],
 		["12-2 strandedd", "strandedd"],
 		["12-2 20 A", "20 A"],
+		["single 2 AWG red single 4 AWG black", "4 AWG"],
+		["14-2 12-2", "12-2"],
+		["3G2.5 1.5 mm2", "1.5 mm2"],
 	])("%s is one finding", (words, under) => {
 		expect(makeOf(words).told.map((line) => line.replace(/^3:/, ""))).toEqual([`${under} cable-unknown`]);
 	});

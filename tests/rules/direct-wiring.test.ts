@@ -302,6 +302,15 @@ ${more}`;
 		);
 	});
 
+	test("with the hull on the shore's side of it", () => {
+		checkMarked(
+			jetty("")
+				.replace("//        ^^\n", "")
+				.replace("from AC.ground", "from dock.ground")
+				.replace("to plate\n", `to plate\n//        ^^^^^ isolator-bypassed "plate is on the shore's side of GI"\n`),
+		);
+	});
+
 	test("gone round by a wire from the inlet to the panel", () => {
 		checkMarked(
 			jetty("bond round from dock.ground by single 8 AWG green\n  6 ft to AC.ground\n").replace(

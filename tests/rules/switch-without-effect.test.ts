@@ -37,6 +37,27 @@ at s1
 `);
 	});
 
+	test("a pair with one hot between its switches", () => {
+		checkMarked(`${supply}circuit stairs from LC breaker 15 A by 14-2
+  9 ft to s1: switch three-way
+//        ^^ switch-without-effect "s1 and s2 switch nothing: nothing is on s1.traveller.1, s1.traveller.2, s2.traveller.1 and s2.traveller.2"
+  7 ft to s2: switch three-way
+  7 ft to l1: light 9 W
+`);
+	});
+
+	test("a lone three-way switch on its common", () => {
+		checkMarked(`plan "Hut"
+  region iec
+inlet shore 16 A 230 V TN-S
+panel DB main 16 A rcbo 30 mA from shore by 3G2.5, 3.5 m
+circuit stairs from DB breaker 10 A two-pole by 3G1.5
+  3 m to s1: switch two-way
+//       ^^ switch-without-effect "s1 switches nothing: nothing is on s1.traveller.1 and s1.traveller.2"
+  3 m to l1: light 9 W
+`);
+	});
+
 	test("the feed of a pair on a traveller", () => {
 		checkMarked(`${supply}circuit stairs from LC breaker 15 A by 14-2
   7 ft to s1: switch three-way
