@@ -9,11 +9,21 @@ export function bracketBreakers(
 	poles: readonly Part[],
 	plates: readonly Plate[],
 ): PanelWork["brackets"] {
+	const tandems = bracketAlike(poles, plates, spaceOf, "tandem");
+	const tied = bracketAlike(poles, plates, (part) => handleOf(circuit, part), "tied");
+	if (tandems.length === 0 || tied.length === 0) return [...tandems, ...tied];
+	// Both around the same breakers are one bracket that says both.
+	const isAround = ({ box }: Bracket, { box: other }: Bracket): boolean =>
+		box.y === other.y && box.height === other.height;
 	return [
-		...bracketAlike(poles, plates, spaceOf, "tandem"),
-		...bracketAlike(poles, plates, (part) => handleOf(circuit, part), "tied"),
+		...tandems.map((bracket) =>
+			tied.some((other) => isAround(bracket, other)) ? { ...bracket, text: `${bracket.text}, tied` } : bracket,
+		),
+		...tied.filter((bracket) => !tandems.some((other) => isAround(bracket, other))),
 	];
 }
+
+type Bracket = PanelWork["brackets"][number];
 
 function bracketAlike(
 	poles: readonly Part[],
@@ -21,7 +31,7 @@ function bracketAlike(
 	keyOf: (part: Part) => string | undefined,
 	text: string,
 ): PanelWork["brackets"] {
-	const brackets: PanelWork["brackets"][number][] = [];
+	const brackets: Bracket[] = [];
 	const keys = poles.map(keyOf);
 	for (let first = 0; first < poles.length; first++) {
 		let last = first;

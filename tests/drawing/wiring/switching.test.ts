@@ -77,6 +77,24 @@ circuit dryer from LC breaker two-pole 30 A by 10-3
 });
 
 describe("what a panel's breakers and bars are besides", () => {
+	test("a tandem whose handles are tied has one bracket that says both", async () => {
+		const { sheets } = await draw(`${legs}  slot 5A: breaker 15 A
+  slot 5B: breaker 15 A tied LC.5A
+circuit a from LC.5A by 14-2
+  9 ft to l2: light 9 W
+circuit b from LC.5B by 14-2
+  9 ft to l3: light 9 W
+`);
+		const marks = sheets.flatMap(({ groups }) => groups.flatMap(({ marks: own }) => own));
+		const texts = marks.flatMap((mark) =>
+			mark.kind === "text" && /^(tandem|tied)/.test(mark.text) ? [mark.text] : [],
+		);
+		expect(texts).toEqual(["tandem, tied"]);
+		expect(
+			marks.filter((mark) => mark.kind === "rectangle" && mark.as === "plate" && mark.dashed === true),
+		).toHaveLength(1);
+	});
+
 	test("tied handles are bracketed and noted", async () => {
 		const { sheets } = await draw(`${legs}  slot 2: breaker 20 A
   slot 4: breaker 20 A tied LC.2
