@@ -9,7 +9,7 @@ export const knownGaps: ReadonlyMap<string, number> = new Map<string, number>([
 	["wiring: crossings in a fallback box, each onward cable", 0.09],
 	["wiring: largest empty rectangle", 0.11],
 	["wiring: bends a cable between boxes", 0.14],
-	["wiring: bends a conductor in boxes", 0.04],
+	["wiring: bends a conductor in boxes", 0.05],
 	["one-line: empty share", 0.26],
 	["one-line: largest empty rectangle", 0.1],
 	["direct-current: empty share", 0.62],
