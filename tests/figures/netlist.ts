@@ -13,10 +13,10 @@ export interface Simulated {
 }
 
 /** Ohms of what has none: little enough to lose nothing, enough to tell what flows. */
-const none = 1e-7;
+const none = 1e-9;
 
 /** The netlist of a solved mode: what was wired and asked for, nothing of what was found. */
-export function netlistOf({ net, flows, circuit }: Steady, output: string): string {
+export function netlistOf({ net, flows, circuit }: Steady): string {
 	const grounded = new Set(net.zeroOf);
 	const node = (point: number): string => (grounded.has(point) ? "0" : `p${point}`);
 	const used = new Set<number>();
@@ -60,29 +60,28 @@ export function netlistOf({ net, flows, circuit }: Steady, output: string): stri
 		`* ${circuit.points.length} points`,
 		...lines,
 		".options reltol=1e-6 vntol=1e-6 abstol=1e-6 gmin=1e-15 itl1=500 savecurrents",
-		".control",
-		"set filetype=ascii",
-		"op",
-		`write ${output} all`,
-		"quit 0",
-		".endc",
 		".end",
 		"",
 	].join("\n");
 }
 
-/** Has the simulator solve a mode; throws where it is not installed or does not come to an end. */
-export function simulate(steady: Steady): Simulated {
+/** Has the simulator solve modes, one after the other; throws where it is not installed or does not come to an end. */
+export function simulate(steadies: readonly Steady[]): readonly Simulated[] {
 	const folder = mkdtempSync(join(tmpdir(), "ferrule-netlist-"));
 	try {
-		writeFileSync(join(folder, "net.cir"), netlistOf(steady, "net.raw"));
-		const result = spawnSync("ngspice", ["-b", "net.cir"], { cwd: folder, encoding: "utf8", timeout: 30_000 });
+		const calls = steadies.map((steady, at) => {
+			writeFileSync(join(folder, `net${at}.cir`), netlistOf(steady));
+			return `source net${at}.cir\nop\nwrite net${at}.raw all\ndestroy all\nremcirc\n`;
+		});
+		const script = `* all of them\n.control\nset filetype=ascii\n${calls.join("")}quit 0\n.endc\n.end\n`;
+		writeFileSync(join(folder, "run.cir"), script);
+		const result = spawnSync("ngspice", ["-b", "run.cir"], { cwd: folder, encoding: "utf8", timeout: 120_000 });
 		if (result.error !== undefined)
 			throw new Error(
 				`NOTHING WAS COMPARED: ngspice cannot be started (${result.error.message}). Install the package ngspice.`,
 			);
 		if (result.status !== 0) throw new Error(`ngspice ended with ${result.status}: ${result.stderr}`);
-		return readRaw(readFileSync(join(folder, "net.raw"), "utf8"));
+		return steadies.map((_, at) => readRaw(readFileSync(join(folder, `net${at}.raw`), "utf8")));
 	} finally {
 		rmSync(folder, { recursive: true });
 	}
