@@ -2,7 +2,7 @@
 import type { Circuit, Link, Part } from "../circuit/circuit.ts";
 import type { ModeState } from "./analysis.ts";
 import { joinWhere } from "./joined-sets.ts";
-import { notABond, sortOfRole } from "./poles.ts";
+import { notABond, type PoleMap, sortOfRole } from "./poles.ts";
 
 /** What one breaker parts from its neutral. */
 export interface PartedNeutral {
@@ -27,25 +27,27 @@ export function findPartedNeutrals(circuit: Circuit, state: ModeState): readonly
 	);
 	const behind = new Map([...neutrals].map(([part, { between }]) => [sets.find(between[1]), part]));
 	const found = new Map<string, { device: Part; parts: string[]; opens: string | undefined; neutral: number }>();
-	for (const { loads } of state.returns)
-		for (const { load, neutral, hot } of loads) {
-			const protection = state.feeders.get(hot)?.protection;
-			const own = protection === undefined ? undefined : neutrals.get(protection.part);
-			const device = circuit.partByName.get(protection?.part ?? "");
-			if (own === undefined || device === undefined || !poles.sortsAt(hot).has("hot")) continue;
-			const [ahead, after] = own.between.map((point) => sets.find(point));
-			const at = sets.find(neutral);
-			if (at === after && ahead !== after) continue;
-			const known = found.get(device.name);
-			if (known !== undefined) known.parts.push(load.part);
-			else
-				found.set(device.name, {
-					device,
-					parts: [load.part],
-					opens: at === after ? undefined : behind.get(at),
-					neutral,
-				});
-		}
+	const aheadOf = nextAhead(poles, neutrals);
+	/** Holds what hangs on a hot and a neutral against the next device ahead that opens both. */
+	const hold = (part: string, hot: number, neutral: number): void => {
+		const own = aheadOf(hot);
+		const device = circuit.partByName.get(own?.part ?? "");
+		if (own === undefined || device === undefined) return;
+		const [ahead, after] = own.between.map((point) => sets.find(point));
+		const at = sets.find(neutral);
+		if (at === after && ahead !== after) return;
+		const known = found.get(device.name);
+		if (known !== undefined) known.parts.push(part);
+		else found.set(device.name, { device, parts: [part], opens: at === after ? undefined : behind.get(at), neutral });
+	};
+	for (const { loads } of state.returns) for (const { load, neutral, hot } of loads) hold(load.part, hot, neutral);
+	// A breaker behind another is to that one what a load is to it.
+	for (const { part, nature, between } of circuit.links) {
+		const own = neutrals.get(part);
+		if (own === undefined || nature !== "contact" || isNeutral(circuit, between[0])) continue;
+		const line = between.find((point) => poles.sortsAt(point).has("hot") && aheadOf(point)?.part !== part);
+		if (line !== undefined) hold(part, line, own.between[0]);
+	}
 	return [...found.values()].map(({ device, parts, opens, neutral }) => ({
 		device,
 		parts: [...new Set(parts)],
@@ -54,11 +56,36 @@ export function findPartedNeutrals(circuit: Circuit, state: ModeState): readonly
 	}));
 }
 
-/** The neutral contact of each breaker of a board that opens a hot with it and watches no leak: that is for other rules. */
+/** The neutral contact of the first device ahead of a hot that opens both. */
+function nextAhead(poles: PoleMap, neutrals: ReadonlyMap<string, Link>): (hot: number) => Link | undefined {
+	const known = new Map<number, Link | undefined>();
+	return (hot) => {
+		const reach = poles.reachOf(hot, "hot");
+		const passed: number[] = [];
+		let found: Link | undefined;
+		for (let point = hot; ; ) {
+			if (known.has(point)) {
+				found = known.get(point);
+				break;
+			}
+			passed.push(point);
+			const edge = reach?.cameBy(point);
+			const link = edge?.by.kind === "link" && edge.by.link.nature === "contact" ? edge.by.link : undefined;
+			found = link === undefined ? undefined : neutrals.get(link.part);
+			if (edge === undefined || found !== undefined) break;
+			point = edge.from;
+		}
+		for (const point of passed) known.set(point, found);
+		return found;
+	};
+}
+
+/** The neutral contact of each breaker or main switch of a board that opens a hot with it and watches no leak: that is for other rules. */
 function neutralContacts(circuit: Circuit): ReadonlyMap<string, Link> {
 	const watching = new Set(circuit.groundFaults.map(({ part }) => part));
 	const breakers = new Set<string>();
-	for (const { sort, part } of circuit.protections) if (sort === "breaker" && !watching.has(part)) breakers.add(part);
+	for (const { name, face } of circuit.parts)
+		if (face.traits.includes("breaker") && !watching.has(name)) breakers.add(name);
 	const found = new Map<string, Link>();
 	if (breakers.size === 0) return found;
 	for (const link of circuit.links)

@@ -131,20 +131,20 @@ function fitsCircuit(circuit: Circuit, { points, face: { rating, outlets = 0 } }
 
 /** Ground-fault protection that nobody asks for, as the plan tells of its places, or that another device gives as well. */
 function judgePlain(before: Circuit, wrong: Circuit, plain: readonly GroundFaultDevice[]): string | undefined {
-	const behind = plain.map((device) => ({ device, loads: servicesOf(before).loadsBehind(device.part) }));
 	const { states } = analyse(wrong);
-	const isWatched = behind.every(({ device, loads }) =>
-		loads.every(({ between }) =>
-			states.every(({ coverage }) => between.every((point) => coverage.isCovered(point, device.trip))),
-		),
-	);
-	if (isWatched) return "another device opens at as little leakage for all that hangs behind it";
-	const isAsked = behind.some(({ device, loads }) =>
-		[device.part, ...loads.map((load) => load.part)].some((name) => {
-			const place = before.partByName.get(name)?.enclosure.place;
-			return place !== undefined && (place.basin !== undefined || [...place.traits].some((trait) => trait !== "dry"));
-		}),
-	);
+	const bare = plain.flatMap((device) => {
+		const behind = new Set(servicesOf(before).loadsBehind(device.part));
+		return before.loads.filter(
+			(load) =>
+				(load.part === device.part || behind.has(load)) &&
+				!states.every(({ coverage }) => load.between.every((point) => coverage.isCovered(point, device.trip))),
+		);
+	});
+	if (bare.length === 0) return "another device opens at as little leakage for all that hangs behind it";
+	const isAsked = bare.some(({ part }) => {
+		const place = before.partByName.get(part)?.enclosure.place;
+		return place !== undefined && (place.basin !== undefined || [...place.traits].some((trait) => trait !== "dry"));
+	});
 	return isAsked ? undefined : "nothing behind it stands where ground-fault protection is asked for";
 }
 

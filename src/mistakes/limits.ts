@@ -66,7 +66,13 @@ function amperesThrough(circuit: Circuit, conductor: Conductor): number | undefi
 	if (sortOfRole(role) === "hot") return hotThrough(circuit, conductor);
 	const back = role === "negative" ? comingBack(circuit, conductor) : undefined;
 	if (back !== undefined) return back;
-	const fellows = circuit.conductors.filter((other) => sortOfRole(other.role) === "hot" && goesWith(conductor, other));
+	const system = systemOfRole(role);
+	const fellows = circuit.conductors.filter(
+		(other) =>
+			sortOfRole(other.role) === "hot" &&
+			(system === undefined || systemOfRole(other.role) === system) &&
+			goesWith(conductor, other),
+	);
 	if (fellows.length > 0) return most(fellows.map((fellow) => hotThrough(circuit, fellow)));
 	// A negative that runs by itself, and no load's way back, may bring back what any fuse lets out; of a bond nothing is known here.
 	return role === "negative" && cable !== undefined ? most(circuit.protections.map(({ rating }) => rating)) : undefined;
