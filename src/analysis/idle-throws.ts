@@ -30,13 +30,15 @@ export function leadsPast({ system }: Network, edge: Edge): boolean {
 	return notABond(edge) && (contact === undefined || (system === "dc" && protection !== undefined));
 }
 
-/** A switch with one contact that is fed on one terminal and has nothing on the other. */
+/** A switch that is fed on one side and has nothing on the other, or nothing on any. */
 export interface DeadEnd {
 	readonly part: string;
 	/** The empty terminal. */
 	readonly point: number;
 	/** The other one, where nothing is on that either. */
 	readonly alsoEmpty: number | undefined;
+	/** How many ways it has: one of a plain switch, several of one that works with others. */
+	readonly throws: number;
 }
 
 /** Every such switch of a mode. */
@@ -51,16 +53,36 @@ export function findDeadEnds({ circuit }: Network, poles: PoleMap): readonly Dea
 		if (one !== other) for (const point of between) landed.add(point);
 	}
 	return switches.flatMap(({ part, contacts: [contact, ...others] }): DeadEnd[] => {
-		if (contact === undefined || others.length > 0) return [];
+		if (contact === undefined) return [];
+		if (others.length > 0) return findDeadThrows(circuit, part, [contact, ...others], landed);
 		const [one, other] = contact.between;
 		if (!landed.has(one) && !landed.has(other)) {
 			// On a run it was to switch something, and its wires go past it.
 			const found = circuit.partByName.get(part);
-			return found?.run === undefined || found.coming ? [] : [{ part, point: one, alsoEmpty: other }];
+			return found?.run === undefined || found.coming ? [] : [{ part, point: one, alsoEmpty: other, throws: 1 }];
 		}
 		const empty = landed.has(one) ? (landed.has(other) ? undefined : other) : landed.has(other) ? one : undefined;
-		return empty !== undefined && poles.sortsAt(empty).has("hot") ? [{ part, point: empty, alsoEmpty: undefined }] : [];
+		return empty !== undefined && poles.sortsAt(empty).has("hot")
+			? [{ part, point: empty, alsoEmpty: undefined, throws: 1 }]
+			: [];
 	});
+}
+
+/** Of a switch with several throws the empty terminals, where no throw has a wire on both its sides. */
+function findDeadThrows(
+	{ partByName, points }: Circuit,
+	part: string,
+	contacts: readonly Link[],
+	landed: ReadonlySet<number>,
+): DeadEnd[] {
+	const found = partByName.get(part);
+	if (found?.run === undefined || found.coming) return [];
+	if (contacts.some(({ between }) => between.every((point) => landed.has(point)))) return [];
+	const isAlternating = contacts.every(({ between }) => points[between[0]]?.role !== "positive");
+	const [point, alsoEmpty] = new Set(
+		contacts.flatMap(({ between }) => between.filter((terminal) => !landed.has(terminal))),
+	);
+	return point === undefined || !isAlternating ? [] : [{ part, point, alsoEmpty, throws: contacts.length }];
 }
 
 function partOf({ points }: Circuit, index: number): string | undefined {

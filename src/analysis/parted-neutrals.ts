@@ -28,6 +28,10 @@ export function findPartedNeutrals(circuit: Circuit, state: ModeState): readonly
 	const behind = new Map([...neutrals].map(([part, { between }]) => [sets.find(between[1]), part]));
 	const found = new Map<string, { device: Part; parts: string[]; opens: string | undefined; neutral: number }>();
 	const aheadOf = nextAhead(poles, neutrals);
+	// What a source's neutral comes to with all of them open.
+	const fed = new Set(
+		poles.poles.flatMap((pole) => (pole.role === "neutral" ? pole.points.map((point) => sets.find(point)) : [])),
+	);
 	/** Holds what hangs on a hot and a neutral against the next device ahead that opens both. */
 	const hold = (part: string, hot: number, neutral: number): void => {
 		const own = aheadOf(hot);
@@ -35,10 +39,18 @@ export function findPartedNeutrals(circuit: Circuit, state: ModeState): readonly
 		if (own === undefined || device === undefined) return;
 		const [ahead, after] = own.between.map((point) => sets.find(point));
 		const at = sets.find(neutral);
-		if (at === after && ahead !== after) return;
+		// Where two are joined behind their contacts, each leaves the other's neutral on.
+		const isOpened = at === after && ahead !== after && !fed.has(at);
+		if (isOpened && behind.get(at) === own.part) return;
 		const known = found.get(device.name);
 		if (known !== undefined) known.parts.push(part);
-		else found.set(device.name, { device, parts: [part], opens: at === after ? undefined : behind.get(at), neutral });
+		else
+			found.set(device.name, {
+				device,
+				parts: [part],
+				opens: ahead === after || fed.has(at) ? undefined : behind.get(at),
+				neutral,
+			});
 	};
 	for (const { loads } of state.returns) for (const { load, neutral, hot } of loads) hold(load.part, hot, neutral);
 	// A breaker behind another is to that one what a load is to it.

@@ -1,6 +1,7 @@
 // What neutral and ground conductors may have to carry: the way back from every load, and from every case in a fault.
+import type { Part } from "../circuit/circuit.ts";
 import type { Network, Reach } from "./network.ts";
-import type { PoleMap } from "./poles.ts";
+import { type PoleMap, sortOfRole } from "./poles.ts";
 import type { Exposure } from "./protection.ts";
 
 /** By a conductor's position: the greatest exposure of what returns through it. */
@@ -24,6 +25,7 @@ export function traceWaysBack(
 		for (const [hot, back] of [load.between, load.between.toReversed()])
 			if (hot !== undefined && back !== undefined && circuit.points[back]?.role === "neutral")
 				keepGreater(loads, back, exposure.get(hot));
+	for (const part of circuit.parts) offerBeside(network, part, exposure, loads);
 	const faults = new Map<number, Exposure>();
 	const boxes = new Map<string, Exposure>();
 	for (const part of circuit.parts) {
@@ -43,6 +45,35 @@ export function traceWaysBack(
 	const grounds = new Map<number, Exposure>();
 	gather(ground, faults, grounds);
 	return { neutral, ground: grounds };
+}
+
+/**
+ * A neutral that goes through a part beside a hot brings back what that hot may bring: by the neutral of a load between two hots, of a device
+ * that opens both, and by the bar of a panel for all that its bus lets through.
+ */
+function offerBeside(
+	{ circuit }: Network,
+	part: Part,
+	exposure: ReadonlyMap<number, Exposure>,
+	loads: Map<number, Exposure>,
+): void {
+	const { traits } = part.face;
+	if (traits.includes("neutral-bar")) {
+		const [port] = part.points;
+		const panel = circuit.partByName.get(part.owner ?? "");
+		if (port === undefined || panel === undefined || !panel.face.traits.includes("panel")) return;
+		for (const bus of panel.points) keepGreater(loads, port, exposure.get(bus));
+		return;
+	}
+	for (const back of part.points) {
+		const point = circuit.points[back];
+		if (point?.kind !== "terminal" || point.role !== "neutral") continue;
+		for (const hot of part.points) {
+			const beside = circuit.points[hot];
+			if (beside?.kind === "terminal" && beside.side === point.side && sortOfRole(beside.role) === "hot")
+				keepGreater(loads, back, exposure.get(hot));
+		}
+	}
 }
 
 /** Rolls what starts at points up the tree of a reach, farthest first; `greatest` is used up. */

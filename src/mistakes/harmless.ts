@@ -3,6 +3,7 @@ import { analyse } from "../analysis/analysis.ts";
 import { sortOfRole } from "../analysis/poles.ts";
 import type { Circuit, Conductor, GroundFaultDevice, Link, Part } from "../circuit/circuit.ts";
 import { deviceDistance } from "../handbook/dc-protection.ts";
+import { groundFaultPlacesFor } from "../handbook/ground-fault-places.ts";
 import { receptacleRatings } from "../handbook/receptacles.ts";
 import { isSoundBond } from "./bonds.ts";
 import { isJoinedInBoxes } from "./box-joints.ts";
@@ -10,6 +11,7 @@ import { judgeColours } from "./colours.ts";
 import { type Differences, differencesOf, isRecolouredOnly, isRewiredOnly } from "./differences.ts";
 import { isInterchanged } from "./interchange.ts";
 import { areProtected, endsOnDevice, mayCarry } from "./limits.ts";
+import { isJoint, joinedPoints } from "./nets.ts";
 import { servicesOf } from "./services.ts";
 
 /**
@@ -40,6 +42,8 @@ function judgeWiring(before: Circuit, wrong: Circuit, found: Differences): strin
 	if (removed.length > 0) return undefined;
 	if (moved.length === 0 && added.every((jumper) => leadsNowhere(before, jumper)))
 		return "nothing that the plan tells of feeds one of the two, and nothing else joins them";
+	if ([...moved.map(([wire]) => wire), ...added].every(({ role }) => role === "neutral") && isPastSwitch(before, wrong))
+		return "a switch still opens the hot, and nothing asks that the neutral opens with it";
 	if (added.length === 0) {
 		if (isInterchanged(before, wrong, "told apart"))
 			return "what was exchanged is alike: either way round it is the same circuit";
@@ -54,6 +58,20 @@ function judgeWiring(before: Circuit, wrong: Circuit, found: Differences): strin
 	if (now.tell("switches") === then.tell("switches"))
 		return "only what a switch governs is another; every wire keeps its protection";
 	return judgeProtection(before, wrong);
+}
+
+/** Whether all is joined as before but that the neutral contact of a plain switch which opens a hot as well is joined past. */
+function isPastSwitch(before: Circuit, wrong: Circuit): boolean {
+	const own = before.links.filter((link) => isNeutralOfSwitch(before, link, before.links));
+	if (own.length === 0) return false;
+	const [then, now] = [before, wrong].map((circuit) =>
+		joinedPoints(circuit.points.length, function* () {
+			for (const { ends } of circuit.conductors) yield [ends[0].point, ends[1].point];
+			for (const link of circuit.links) if (isJoint(circuit, link)) yield link.between;
+			for (const { between } of own) yield between;
+		}),
+	);
+	return then !== undefined && now !== undefined && then.every((net, point) => net === now[point]);
 }
 
 /** Whether a jumper goes to a point that nothing live reaches, nor the ground, in any mode. */
@@ -87,7 +105,9 @@ function isUnprotected(before: Circuit, conductor: Conductor | undefined): boole
 }
 
 function judgeLegs(before: Circuit, wrong: Circuit): string | undefined {
-	if (before.links.every((link, index) => link === wrong.links[index] || isNeutralOfSwitch(before, link, wrong.links)))
+	const isOpener = (link: Link): boolean =>
+		wrong.links[link.index]?.nature === "solid" && isNeutralOfSwitch(before, link, wrong.links);
+	if (before.links.every((link, index) => link === wrong.links[index] || isOpener(link)))
 		return "it still opens the hot, and nothing asks that the neutral opens with it";
 	const isServed = servicesOf(before).volts === servicesOf(wrong).volts;
 	return isServed && isInterchanged(before, wrong, "alike")
@@ -95,18 +115,19 @@ function judgeLegs(before: Circuit, wrong: Circuit): string | undefined {
 		: undefined;
 }
 
-/** Whether a contact in a neutral was made solid, of a plain switch that still opens a hot. */
+/** Whether a link is the contact in the neutral of a plain switch that opens a hot besides. */
 function isNeutralOfSwitch(before: Circuit, old: Link, now: readonly Link[]): boolean {
-	const { index, part, contact, protection } = old;
-	const sortAt = (point: number): string => sortOfRole(before.points[point]?.role ?? "ground");
+	const { part, contact, modes, protection } = old;
+	const roleAt = (point: number): string => before.points[point]?.role ?? "ground";
 	return (
 		contact !== undefined &&
 		protection === undefined &&
-		now[index]?.nature === "solid" &&
-		old.between.every((point) => sortAt(point) === "neutral") &&
+		modes === undefined &&
+		![...before.groundFaults, ...before.protections].some((device) => device.part === part) &&
+		old.between.every((point) => roleAt(point) === "neutral") &&
 		now.some(
 			(link) =>
-				link.part === part && link.contact !== undefined && link.between.every((point) => sortAt(point) === "hot"),
+				link.part === part && link.contact !== undefined && link.between.every((point) => roleAt(point) === "hot"),
 		)
 	);
 }
@@ -141,9 +162,15 @@ function judgePlain(before: Circuit, wrong: Circuit, plain: readonly GroundFault
 		);
 	});
 	if (bare.length === 0) return "another device opens at as little leakage for all that hangs behind it";
+	const { region, rules } = before.plan.settings;
 	const isAsked = bare.some(({ part }) => {
-		const place = before.partByName.get(part)?.enclosure.place;
-		return place !== undefined && (place.basin !== undefined || [...place.traits].some((trait) => trait !== "dry"));
+		const found = before.partByName.get(part);
+		const place = found?.enclosure.place;
+		const isDry =
+			place === undefined || (place.basin === undefined && [...place.traits].every((trait) => trait === "dry"));
+		const sort = (["receptacle", "light"] as const).find((trait) => found?.face.traits.includes(trait));
+		const asking = sort === undefined ? [] : groundFaultPlacesFor(region, rules, sort);
+		return asking.some((row) => row.place === "everywhere" || !isDry);
 	});
 	return isAsked ? undefined : "nothing behind it stands where ground-fault protection is asked for";
 }

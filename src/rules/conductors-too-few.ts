@@ -65,11 +65,15 @@ function findPartedGrounds(circuit: Circuit, state: ModeState, told: ReadonlyMap
 	);
 	if (cables.length === 0) return [];
 	const grounds = new Map<string, number>();
-	for (const { index, role, kind, enclosure } of circuit.points)
-		if (role === "ground" && kind !== "splice" && state.ground.has(index) && !grounds.has(enclosure.name))
+	for (const { index, role, enclosure } of circuit.points)
+		if (role === "ground" && state.ground.has(index) && !grounds.has(enclosure.name))
 			grounds.set(enclosure.name, index);
+	const roughedIn = new Set(circuit.plan.runs.flatMap(({ name, roughedIn }) => (roughedIn ? [name] : [])));
 	return cables.flatMap((cable): Finding[] => {
-		const { conductors, from, to } = cable;
+		const { conductors, from, to, run } = cable;
+		// What is only run asks for the core as well: later it lies in the wall.
+		const isComing = roughedIn.has(run) && grounds.has(from.name);
+		if (isComing && !hasGroundBeside(circuit, cable)) return [tellComing(cable)];
 		const ground = grounds.get(to.name);
 		const isLive = conductors.some((index) =>
 			circuit.conductors[index]?.ends.some(({ point }) => point !== undefined && state.exposure.has(point)),
@@ -79,13 +83,28 @@ function findPartedGrounds(circuit: Circuit, state: ModeState, told: ReadonlyMap
 	});
 }
 
-/** Whether a ground runs between the same two boxes in another cable or by itself. */
-function hasGroundBeside({ conductors }: Circuit, { from, to }: Cable): boolean {
-	return conductors.some(
-		({ role, ends: [one, other] }) =>
-			role === "ground" &&
-			((one.enclosure === from && other.enclosure === to) || (one.enclosure === to && other.enclosure === from)),
-	);
+/** Whether a ground runs between the same two boxes by itself, or in another cable of the run; that of another circuit is its own. */
+function hasGroundBeside(circuit: Circuit, { from, to, run }: Cable): boolean {
+	return circuit.cables.some((other) => {
+		const isBeside = (other.from === from && other.to === to) || (other.from === to && other.to === from);
+		const roles = isBeside ? rolesOf(circuit, other) : noRoles;
+		return roles.has("ground") && (other.run === run || !roles.has("hot"));
+	});
+}
+
+function tellComing(cable: Cable): Finding {
+	return finding({
+		code: conductorsTooFew.code,
+		level: "error",
+		title: `${cable.tag} (${cable.make}) has no ground for what comes to ${cable.to.name}`,
+		span: cable.span,
+		label: "no ground",
+		marks: [cable.tag, cable.to.name],
+		key: `${conductorsTooFew.code}@${cable.tag}`,
+		why: "Once the wall is closed nobody pulls a ground in: what is put on later has none.",
+		help: `Pull a cable with a ground conductor from ${cable.from.name} to ${cable.to.name}, as \`12-2\` and \`3G2.5\` have.`,
+		basis: conductorsTooFew.basis,
+	});
 }
 
 function tellParted(state: ModeState, cable: Cable, ground: number): Finding {

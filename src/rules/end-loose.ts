@@ -1,6 +1,7 @@
 // Wire ends on nothing, and outlets and loads that lack their hot or their way back because of an end or an empty terminal.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import type { Break } from "../analysis/breaks.ts";
+import { findHalfLanded } from "../analysis/half-landed.ts";
 import { bothEnds } from "../analysis/landings.ts";
 import { findMissingLeg, findShortPanel } from "../analysis/missing-legs.ts";
 import { sortOfRole } from "../analysis/poles.ts";
@@ -69,9 +70,80 @@ at b1
 	check: (analysis) => {
 		// What a loose ground leaves without ground is told as that.
 		const grounds = new Set(analysis.states.flatMap((state) => state.grounding.breaks.map((lost) => lost.place)));
-		return findOverModes(analysis, (state) => checkMode(analysis, state, grounds));
+		const found = findOverModes(analysis, (state) => checkMode(analysis, state, grounds));
+		return [...found, ...findHalves(analysis, found), ...findDead(analysis)];
 	},
 };
+
+/** Sides of sources and transfers without a hot, where that is not told already of what they feed. */
+function findHalves({ circuit, states }: Analysis, told: readonly Finding[]): Finding[] {
+	const boxes = new Set(told.flatMap(({ marks }) => marks));
+	return findHalfLanded(circuit).flatMap(({ part, empty, landed }): Finding[] => {
+		const wires = circuit.conductors.filter(({ ends }) => ends.some(({ enclosure }) => enclosure === part.enclosure));
+		const isTold = boxes.has(part.name) || boxes.has(empty.name) || wires.some(({ name }) => boxes.has(name));
+		const isMixedUp = states.some(({ crossings }) =>
+			[...crossings.bridges, ...crossings.strays].some(({ root }) => root.enclosure === part.enclosure.name),
+		);
+		if (isTold || isMixedUp || keyOfMixedIn(circuit, part.enclosure.name) !== undefined) return [];
+		return [
+			finding({
+				code: endLoose.code,
+				level: "error",
+				title: `Nothing is on ${empty.name}, beside the neutral on ${landed.name}: nothing comes through ${part.name} there`,
+				span: part.span,
+				label: "no hot on it",
+				marks: [empty.name, landed.name, part.name, ...wires.slice(0, 8).map(({ name }) => name)],
+				why: `What hangs on it is dead whenever ${part.name} is to feed it, and the hot that belongs there may be live somewhere else.`,
+				help: `In ${part.enclosure.name}, land the hot of the cable whose neutral is on ${landed.name} on ${empty.name}.`,
+				basis: endLoose.basis,
+				key: `${endLoose.code}@${empty.name}`,
+			}),
+		];
+	});
+}
+
+/** Loads in boxes that something live comes to, of which neither pole is joined to anything that feeds in any mode. */
+function findDead({ circuit, states }: Analysis): Finding[] {
+	const isReached = (point: number): boolean => states.some(({ poles }) => poles.countAt(point) > 0);
+	const dead = circuit.loads.filter(
+		({ between }) =>
+			!between.some((point) => isReached(point) || systemOfRole(circuit.points[point]?.role ?? "hot") === "dc"),
+	);
+	if (dead.length === 0) return [];
+	const roughedIn = new Set(circuit.plan.runs.filter((run) => run.roughedIn).map(({ name }) => name));
+	const fedBoxes = new Map<string, Conductor>();
+	for (const conductor of circuit.conductors)
+		for (const which of bothEnds) {
+			const { point, state, enclosure } = conductor.ends[which];
+			const other = conductor.ends[which === 0 ? 1 : 0].point;
+			const isSpare = point === undefined && state === "capped" && other !== undefined;
+			if (isSpare && states.some(({ poles }) => poles.sortsAt(other).has("hot")))
+				fedBoxes.set(enclosure.name, conductor);
+		}
+	const told = new Set<string>();
+	return dead.flatMap(({ part: name }): Finding[] => {
+		const part = circuit.partByName.get(name);
+		const capped = fedBoxes.get(part?.enclosure.name ?? "");
+		if (part === undefined || part.coming || capped === undefined || told.has(name)) return [];
+		if (part.run === undefined || roughedIn.has(part.run)) return [];
+		told.add(name);
+		return [
+			finding({
+				code: endLoose.code,
+				level: "warning",
+				title: `${name} is joined to nothing that feeds it: ${capped.name} is capped in its box`,
+				span: part.span,
+				label: "dead",
+				also: capped.ends.flatMap(({ state, span }) => (state === "capped" ? [{ span, label: "capped here" }] : [])),
+				marks: [name, capped.name],
+				why: `${name} looks finished and is dead, with a live end folded up behind it.`,
+				help: `Land the hot and the neutral that are capped in ${part.enclosure.name} on ${name}, or say that its circuit is \`roughed in\` until then.`,
+				basis: endLoose.basis,
+				key: `${endLoose.code}@${name}/dead`,
+			}),
+		];
+	});
+}
 
 function checkMode(analysis: Analysis, state: ModeState, grounds: ReadonlySet<string>): Finding[] {
 	const told = new Set([...grounds, ...state.openings.map((lost) => lost.place)]);

@@ -79,12 +79,17 @@ at s2
 	check: (analysis) =>
 		findOverModes(analysis, (state) => {
 			const { idle, stuck, untried } = findIdleThrows(state.network, analysis.landings, state.poles);
+			const runOf = (part: string): string | undefined => analysis.circuit.partByName.get(part)?.run;
+			// What a load is stuck by is told of that; of partners that have nothing on their travellers the first is told.
+			const told = new Set([...idle, ...stuck].flatMap(({ switches }) => switches.map(runOf)));
 			return [
 				...networksOf(state).flatMap((network) =>
 					findBypasses(network).map((bypass) => tellBypass(analysis, network, bypass)),
 				),
 				...[state.crossings.poles, ...(state.direct === undefined ? [] : [state.direct.poles])].flatMap((poles) =>
-					findDeadEnds(state.network, poles).map((end) => tellDeadEnd(analysis, state, poles, end)),
+					findDeadEnds(state.network, poles)
+						.filter(({ part, throws }) => throws === 1 || !told.has(runOf(part)))
+						.map((end) => tellDeadEnd(analysis, state, poles, end)),
 				),
 				...findEmptyTravellers(state.network, state.crossings.poles).map((one) => tellEmpty(analysis, state, one)),
 				...idle.map((one) => tellIdle(analysis, state, one)),
@@ -136,7 +141,7 @@ function tellDeadEnd(
 	{ circuit }: Analysis,
 	state: ModeState,
 	poles: PoleMap,
-	{ part: name, point, alsoEmpty }: DeadEnd,
+	{ part: name, point, alsoEmpty, throws }: DeadEnd,
 ): Finding {
 	const part = certain(circuit.partByName.get(name), name);
 	const terminals = [point, alsoEmpty].flatMap((index) =>
@@ -153,7 +158,10 @@ function tellDeadEnd(
 		marks: [...terminals, name],
 		path: poles.reachOf(point, "hot")?.pathTo(point) ?? [],
 		why: "What it was meant for stays on, or is not there yet.",
-		help: `Land what ${name} is to switch on ${empty}; a chain goes on from there with \`from ${name}\`.`,
+		help:
+			throws === 1
+				? `Land what ${name} is to switch on ${empty}; a chain goes on from there with \`from ${name}\`.`
+				: `Run a cable with one core more from ${name} to the switch it works with, as \`by 14-3\`, and land its travellers on ${empty}.`,
 		basis: switchWithoutEffect.basis,
 		key: `${switchWithoutEffect.code}@${name}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),

@@ -1,5 +1,6 @@
 // Ends on nothing, and what they leave without hot or way back.
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
@@ -172,5 +173,62 @@ panel LC main 30 A from inv.out by 10-2, 6 ft
 circuit bunks from LC breaker 20 A by 12-2
   14 ft to b1: receptacle
 `);
+	});
+});
+
+describe("a side of a transfer switch or a source without its hot", () => {
+	const two = (at: string): string => `inlet shore 30 A 120 V
+generator gen 30 A 3600 W 120 V, bonds neutral to frame
+transfer-switch TS 30 A two-pole
+feed one from shore by 10-2
+  12 ft to TS.1
+feed two from gen by 10-2
+  12 ft to TS.2
+panel LC main 30 A from TS by 10-2, 6 ft
+circuit bunks from LC breaker 20 A by 12-2
+  14 ft to b1: receptacle
+${at}`;
+	test("all landed", () => checkRight(two("")));
+	test("the hot of an input capped", () => {
+		const found = checkPlan(two("at TS\n  two-1.black capped\n"), "plan").findings;
+		expect(found.flatMap(({ code, level, title }) => (level === "note" ? [] : [`${code}: ${title}`]))).toEqual([
+			"end-loose: Nothing is on TS.2.hot, beside the neutral on TS.2.neutral: nothing comes through TS there",
+		]);
+	});
+	test("the hot of what goes on, landed on an input", () => {
+		const found = checkPlan(two("at TS\n  LC-1.black on TS.2.hot\n  two-1.black capped\n"), "plan").findings;
+		expect(found.map(({ title }) => title)).toContain(
+			"Nothing is on TS.out.hot, beside the neutral on TS.out.neutral: nothing comes through TS there",
+		);
+	});
+	test("an input that nothing is wired to yet", () => {
+		checkRight(
+			two("")
+				.replace("feed two from gen by 10-2\n  12 ft to TS.2\n", "")
+				.replace(/generator.*\n/, ""),
+		);
+	});
+});
+
+describe("a device of which hot and neutral are capped in its box", () => {
+	const chain = (at: string): string => `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit one from LC breaker 15 A by 14-2
+  7 ft to b1: receptacle
+  9 ft to b2: receptacle
+${at}`;
+	test("at the end of a chain", () => {
+		const [found, ...others] = checkPlan(chain("at b2\n  one-2.black, one-2.white capped\n"), "plan").findings.filter(
+			({ level }) => level !== "note",
+		);
+		expect(others).toEqual([]);
+		expect(found).toMatchObject({ code: "end-loose", level: "warning", marks: ["b2", "one-2.black"] });
+	});
+	test("in the middle: what hangs behind it follows", () => {
+		const found = checkPlan(chain("at b1\n  one-1.black, one-1.white capped\n"), "plan").findings;
+		expect(found.filter(({ level }) => level !== "note").map(({ marks }) => marks)).toEqual([["b1", "one-1.black"]]);
+	});
+	test("not where its circuit is roughed in", () => {
+		checkRight(chain("at b2\n  one-2.black, one-2.white capped\n").replace("circuit one", "circuit one roughed in"));
 	});
 });

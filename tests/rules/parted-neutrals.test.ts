@@ -75,3 +75,44 @@ at wd
   join water-1.black, water-2.black
 `);
 });
+
+describe("devices further ahead", () => {
+	const board = (main: string, at: string): string => `plan
+  region iec
+inlet shore 32 A 230 V
+feed entry from shore by 3G6
+  1 m to R1: rcd 40 A 30 mA
+  2 m to DB
+panel DB main ${main}
+  slot 1: breaker 32 A two-pole
+circuit sockets from DB breaker 10 A two-pole by 3G1.5
+  2 m to a1: socket
+feed annex from DB.1 by 3G6
+  5 m to SP
+panel SP lugs only
+circuit hut from SP breaker 10 A two-pole by 3G1.5
+  2 m to a2: socket
+${at}`;
+	const parted = (text: string): readonly string[] =>
+		checkPlan(text, "plan").findings.flatMap(({ code, title }) => (code === "one-pole-opened" ? [title] : []));
+	test("all neutrals through their own", () => {
+		expect(parted(board("32 A two-pole", ""))).toEqual([]);
+		expect(parted(board("40 A switch", ""))).toEqual([]);
+	});
+	test("a subpanel's neutral past the breaker of its feed", () => {
+		expect(parted(board("32 A two-pole", "at DB\n  annex-1.blue on DB.neutral.5\n"))).toEqual([
+			"DB.1 opens the hot of SP.1, and DB.main its neutral: annex-1.blue is on DB.neutral.5",
+		]);
+	});
+	test("the feed's neutral past a main switch", () => {
+		const found = parted(board("40 A switch", "at DB\n  entry-2.blue on DB.neutral.5\n"));
+		expect(found).toHaveLength(1);
+		expect(found[0]).toContain("DB.main opens the hot of");
+	});
+	test("two neutrals joined behind their breakers", () => {
+		const found = parted(
+			board("32 A two-pole", "at DB\n  join annex-1.blue, sockets-1.blue, DB.1.load.neutral, DB.2.load.neutral\n"),
+		);
+		expect(found.length).toBeGreaterThan(0);
+	});
+});

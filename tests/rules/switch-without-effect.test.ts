@@ -1,5 +1,6 @@
 // Switches that do not switch.
 import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../src/pipeline.ts";
 import { checkMarked, checkRight } from "../check-plan.ts";
 
 const supply = "inlet shore 30 A 120 V\npanel LC main 30 A from shore by 10-2, 12 ft\n";
@@ -169,4 +170,22 @@ circuit hall from LC breaker 15 A by 14-2
 			expect.stringMatching(/^Positions of .*s1.* not checked one by one: there are too many$/),
 		]);
 	});
+});
+
+describe("three-way switches that no travellers join", () => {
+	const stair = (cable: string): string => `inlet shore 30 A 120 V
+panel LC main 30 A from shore by 10-2, 12 ft
+circuit stair from LC breaker 15 A by 14-2
+  7 ft to s1: switch three-way
+  9 ft by ${cable} to s2: switch three-way
+  5 ft by 14-2 to l1: light 9 W
+`;
+	test("by a cable with a core too few", () => {
+		const found = checkPlan(stair("14-2"), "plan").findings.filter(({ level }) => level !== "note");
+		expect(found.map(({ code, title }) => `${code}: ${title}`)).toEqual([
+			"switch-without-effect: s1 switches nothing: nothing is on s1.traveller.1 and s1.traveller.2",
+			"switch-without-effect: s2 switches nothing: nothing is on s2.traveller.1 and s2.traveller.2",
+		]);
+	});
+	test("by one with three", () => checkRight(stair("14-3")));
 });
