@@ -109,7 +109,8 @@ function findDead({ circuit, states }: Analysis): Finding[] {
 		({ between }) =>
 			!between.some((point) => isReached(point) || systemOfRole(circuit.points[point]?.role ?? "hot") === "dc"),
 	);
-	if (dead.length === 0) return [];
+	// Where poles are joined by mistake, that is told first, and may be why.
+	if (dead.length === 0 || states.some(({ crossings }) => crossings.bridges.length > 0)) return [];
 	const roughedIn = new Set(circuit.plan.runs.filter((run) => run.roughedIn).map(({ name }) => name));
 	const fedBoxes = new Map<string, Conductor>();
 	for (const conductor of circuit.conductors)
