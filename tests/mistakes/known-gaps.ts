@@ -18,7 +18,6 @@ const wires = [
 	"two points bridged",
 ];
 const direct = String.raw`(?:\.(?:red|black|yellow|brown|grey)(?:\(\d\))?|[.~/](?:load|line|positive|negative|hot|[+-])\S*)`;
-const neutral = String.raw`(?:\.(?:blue|white|grey)(?:\(\d\))?|[.~/]\S*neutral\S*)`;
 
 export const knownGaps: readonly Gap[] = [
 	{
@@ -27,17 +26,7 @@ export const knownGaps: readonly Gap[] = [
 		at: new RegExp(direct),
 	},
 	{
-		says: "a neutral through another circuit's two-pole device, or past its own",
-		operators: wires,
-		at: new RegExp(neutral),
-	},
-	{
-		says: "a main, or the neutral of a transfer, bridged",
-		operators: ["two points bridged"],
-		at: /\.(bus|main|in|out|line)\b/,
-	},
-	{
-		says: "a negative, a bond to the frame, a ground beside other ways to ground, a neutral of a range, an inlet's hot that is not there",
+		says: "a negative or a bond to the frame where another lead takes its place",
 		operators: ["a conductor left out"],
 		at: / from .* to /,
 	},
@@ -46,26 +35,6 @@ export const knownGaps: readonly Gap[] = [
 		says: "less than the thinnest size of the tables; a bond, a lone negative, a lead to a fuse thinner than what it may carry",
 		operators: ["a thinner conductor"],
 		at: /thinner$/,
-	},
-	{
-		says: "a socket smaller than its circuit, a disconnect smaller than its fuse",
-		operators: ["a device that may carry less"],
-		at: / instead of /,
-	},
-	{
-		says: "a breaker for a whole boat without residual-current protection",
-		operators: ["a plain device instead of a ground-fault one"],
-		at: /./,
-	},
-	{
-		says: "a shared neutral without a common trip; the neutral alone opened",
-		operators: ["one pole opened where two must be", "trap: reversed at a box, and again behind it"],
-		at: /./,
-	},
-	{
-		says: "the feeder of a subpanel with both its poles on one leg",
-		operators: ["a breaker on the wrong leg"],
-		at: / instead of /,
 	},
 	{
 		says: "a fuse left out where the one before it does not suit all behind it; a fuse larger than its holder's wires bear",
