@@ -1,4 +1,5 @@
 // A conductor that leads from something for alternating current to something for direct current.
+import type { Analysis } from "../analysis/analysis.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
@@ -8,12 +9,13 @@ import { dcClause } from "../handbook/dc-clauses.ts";
 import { citation } from "../handbook/provenance.ts";
 import type { System } from "../kinds/kind.ts";
 import { dead } from "./meter-test.ts";
+import { keyOfMistake } from "./mistake-wording.ts";
 import type { Rule } from "./rule.ts";
 
 export const systemsMixed: Rule = {
 	code: "systems-mixed",
 	level: "danger",
-	what: "A conductor joins a terminal for alternating current and one for direct current.",
+	what: "A conductor joins a terminal for alternating current and one for direct current, or a pole of direct current and the ground of a machine past its bond.",
 	why: "Mains reaches thin low-voltage wires, battery terminals and whoever touches them, or a battery is shorted through mains wiring.",
 	help: "Take the conductor off the terminal of the other system; only the ground is shared.",
 	basis: `${citation(dcClause("separation, boats").provenance)}; ${citation(dcClause("separation, vehicles").provenance)}`,
@@ -48,11 +50,63 @@ circuit desk from inv.out by 14-2
   3 ft to d1: receptacle
 `,
 	],
-	check: ({ circuit, states }) =>
-		states.some(({ direct }) => direct !== undefined)
-			? [...groupBy(findMixed(circuit), ({ bundle }) => bundle).values()].flatMap((group) => tell(circuit, group))
-			: [],
+	check: (analysis) => {
+		const { circuit, states } = analysis;
+		if (states.every(({ direct }) => direct === undefined)) return [];
+		return [
+			...[...groupBy(findMixed(circuit), ({ bundle }) => bundle).values()].flatMap((group) => tell(circuit, group)),
+			...findOnGround(circuit).map((one) => tellOnGround(analysis, one)),
+		];
+	},
 };
+
+/** A conductor that is no bond, from a pole of direct current to a ground. */
+interface OnGround {
+	readonly conductor: Conductor;
+	readonly pole: Point;
+	readonly ground: Point;
+}
+
+/** Every such conductor. What leads to the metal of a vehicle or to an electrode is judged as the bond or return that it is. */
+function findOnGround({ conductors, points, cableByTag, partByName }: Circuit): OnGround[] {
+	return conductors.flatMap((conductor): OnGround[] => {
+		const [one, other] = conductor.ends.map(({ point }) => (point === undefined ? undefined : points[point]));
+		if (one === undefined || other === undefined) return [];
+		const [pole, ground] = other.role === "ground" ? [one, other] : [other, one];
+		if (ground.role !== "ground" || systemOfRole(pole.role) !== "dc") return [];
+		if (cableByTag.get(conductor.cable ?? "")?.runSort === "bond") return [];
+		const kind = ground.kind === "terminal" ? partByName.get(ground.part)?.kind : undefined;
+		return kind !== undefined && earths.has(kind) ? [] : [{ conductor, pole, ground }];
+	});
+}
+
+const earths: ReadonlySet<string> = new Set(["chassis", "hull", "rod"]);
+
+function tellOnGround({ states }: Analysis, { conductor, pole, ground }: OnGround): Finding {
+	const box = conductor.ends[0].enclosure.name;
+	const causes = states.map(
+		({ crossings, direct }) =>
+			keyOfMistake(crossings, `${conductor.name}@${box}`) ??
+			(direct?.poles.sortsAt(pole.index).size === 2 ? `poles-joined@${conductor.name}` : undefined),
+	);
+	const cause = causes.find((key) => key !== undefined);
+	const isPlus = pole.role === "positive";
+	return finding({
+		code: systemsMixed.code,
+		level: isPlus ? "danger" : "error",
+		title: `${conductor.name} joins ${pole.name} and the ground ${ground.name} past the bond`,
+		span: conductor.ends.find(({ said }) => said)?.span ?? conductor.span,
+		label: `${isPlus ? "plus" : "minus"} on the ground`,
+		marks: [conductor.name, pole.name, ground.name],
+		why: isPlus
+			? "Every case and box that is grounded stands on the battery's plus, and the first touch with its minus draws an arc."
+			: "What the battery gives comes back through thin mains grounds and cases too, and these glow when the minus lead is loose.",
+		help: `Take ${conductor.name} off ${ground.name}; minus and ground meet at one bond, from the minus bus to the metal.`,
+		basis: citation(dcClause("common negative").provenance),
+		key: `${systemsMixed.code}@${conductor.name}`,
+		...(cause === undefined ? {} : { consequenceOf: cause }),
+	});
+}
 
 /** The key of the finding on a conductor of a box that ends on the other system: what it should have been on is empty by that. */
 export function keyOfMixedIn(circuit: Circuit, box: string): string | undefined {
