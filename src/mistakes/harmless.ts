@@ -10,7 +10,7 @@ import { isJoinedInBoxes } from "./box-joints.ts";
 import { judgeColours } from "./colours.ts";
 import { type Differences, differencesOf, isRecolouredOnly, isRewiredOnly } from "./differences.ts";
 import { isInterchanged } from "./interchange.ts";
-import { areProtected, endsOnDevice, mayCarry } from "./limits.ts";
+import { areProtected, comesBackElsewhere, endsOnDevice, isNearItsFuses, mayCarry } from "./limits.ts";
 import { isJoint, joinedPoints } from "./nets.ts";
 import { servicesOf } from "./services.ts";
 
@@ -39,7 +39,10 @@ function judgeWiring(before: Circuit, wrong: Circuit, found: Differences): strin
 	if (isJoinedInBoxes(before, wrong)) return "in the box it is joined with the same as before";
 	if (moved.length + added.length === 0 && removed.every(({ ends }) => ends.some(({ point }) => point === undefined)))
 		return "it was a spare: its other end is on nothing";
-	if (removed.length > 0) return undefined;
+	if (removed.length > 0)
+		return moved.length + added.length === 0 && removed.every((wire) => comesBackElsewhere(before, wrong, wire))
+			? "what came back by it comes back by another lead that bears it"
+			: undefined;
 	if (moved.length === 0 && added.every((jumper) => leadsNowhere(before, jumper)))
 		return "nothing that the plan tells of feeds one of the two, and nothing else joins them";
 	if ([...moved.map(([wire]) => wire), ...added].every(({ role }) => role === "neutral") && isPastSwitch(before, wrong))
@@ -96,7 +99,10 @@ function judgeProtection(before: Circuit, wrong: Circuit): string | undefined {
 	const hots = wrong.conductors.filter(
 		({ role, index }) => sortOfRole(role) === "hot" && !isUnprotected(before, before.conductors[index]),
 	);
-	return areProtected(wrong, hots) ? "the device before it still suits every wire" : undefined;
+	if (areProtected(wrong, hots)) return "the device before it still suits every wire";
+	return hots.every((hot) => areProtected(wrong, [hot]) || isNearItsFuses(wrong, hot))
+		? "the fuses behind it are near enough to the post for leads in a sheath"
+		: undefined;
 }
 
 /** What had no device before the slip is no fault of it: a lead from a post to its fuse. */

@@ -1,13 +1,15 @@
 // Whether conductors and devices keep their limits: what is ahead of a wire opens before the wire suffers.
 import { analyse } from "../analysis/analysis.ts";
 import { conductorLimit } from "../analysis/conductor-limit.ts";
+import { findExposedLeads } from "../analysis/direct-leads.ts";
 import { directLimit } from "../analysis/direct-limit.ts";
 import { traceComingBack } from "../analysis/direct-returns.ts";
-import type { Edge } from "../analysis/network.ts";
+import { type Edge, reachFrom } from "../analysis/network.ts";
 import { sortOfRole } from "../analysis/poles.ts";
 import { compareGauges } from "../base/gauge.ts";
 import type { Circuit, Conductor, Load, Part } from "../circuit/circuit.ts";
 import { systemOfRole } from "../circuit/systems.ts";
+import { deviceDistance } from "../handbook/dc-protection.ts";
 import { equipmentGroundFor } from "../handbook/equipment-ground.ts";
 import { servicesOf } from "./services.ts";
 
@@ -28,6 +30,55 @@ export function endsOnDevice(circuit: Circuit, conductor: Conductor): boolean {
 				circuit.links[link]?.between.some((point) => conductor.ends.some((end) => end.point === point)),
 			),
 	);
+}
+
+/** Whether all devices at the ends of a lead that none protects stand near its battery, and let no more through than it may have. */
+export function isNearItsFuses(circuit: Circuit, conductor: Conductor): boolean {
+	if (circuit.plan.settings.rules !== "boat") return false;
+	return analyse(circuit).states.every(({ direct }) => {
+		const leads = direct === undefined ? [] : findExposedLeads(circuit, direct);
+		const lead = leads.find(({ conductors }) => conductors.includes(conductor));
+		const metres = lead?.farthest?.metres;
+		// Nothing comes through a device with nothing on its other side.
+		const together = [...(lead?.devices ?? [])].reduce(
+			(sum, [{ rating }, beyond]) =>
+				sum + ((direct?.network.edges[beyond]?.length ?? 0) > 1 ? (rating ?? Number.POSITIVE_INFINITY) : 0),
+			0,
+		);
+		return (
+			lead !== undefined &&
+			metres !== undefined &&
+			lead.limit !== undefined &&
+			lead.atBattery &&
+			lead.reaches.length === 0 &&
+			metres <= deviceDistance("sheathed, at a battery terminal").metres &&
+			together <= lead.limit.largest
+		);
+	});
+}
+
+/** Whether what came back by a negative that is not there any more has another way without bonds, all of which bears it. */
+export function comesBackElsewhere(before: Circuit, wrong: Circuit, removed: Conductor): boolean {
+	const amperes = amperesThrough(before, removed);
+	const [start, end] = removed.ends.map(({ point }) => point);
+	if (removed.role !== "negative" || amperes === undefined || start === undefined || end === undefined) return false;
+	const isBond = ({ cable }: Conductor): boolean => wrong.cableByTag.get(cable ?? "")?.runSort === "bond";
+	return analyse(wrong).states.every(({ direct }) => {
+		if (direct === undefined) return false;
+		const reach = reachFrom(direct.network, [start], ({ by }) => {
+			const conductor = by.kind === "conductor" ? wrong.conductors[by.index] : undefined;
+			return conductor === undefined || !isBond(conductor);
+		});
+		return (
+			reach.has(end) &&
+			reach.edgesTo(end).every(({ by }) => {
+				const conductor = by.kind === "conductor" ? wrong.conductors[by.index] : undefined;
+				if (conductor === undefined) return true;
+				const limit = limitOf(wrong, conductor);
+				return limit !== undefined && limit >= Math.max(amperes, comingBack(wrong, conductor) ?? 0);
+			})
+		);
+	});
 }
 
 /** Whether a part may carry what comes through it: what devices let through, or all that hangs on it, where that is known. */

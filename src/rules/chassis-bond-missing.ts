@@ -84,9 +84,10 @@ function findOnHull(circuit: Circuit, direct: DirectState, metals: readonly Part
 	const open = findOpen(circuit, direct, metals, grounded.length > 0 ? "warning" : "note");
 	const isMinusOn = circuit.sources.some(({ sort, neutral }) => sort === "battery" && isOn(neutral));
 	const [first] = mains;
+	const ties = findMinusTies(circuit, direct, metals).map((tie) => tellMinusTie(circuit, tie));
 	return first === undefined || grounded.length > 0 || !isMinusOn
-		? open
-		: [...open, tellPartedGround(certain(metals[0], "a hull"), first)];
+		? [...open, ...ties]
+		: [...open, ...ties, tellPartedGround(certain(metals[0], "a hull"), first)];
 }
 
 /** Batteries none of which is joined to the metal. */

@@ -30,7 +30,6 @@ export const knownGaps: readonly Gap[] = [
 		operators: ["a conductor left out"],
 		at: / from .* to /,
 	},
-	{ says: "a lead inside a series, or of a bond, in a misleading colour", operators: ["the wrong colour"], at: /, / },
 	{
 		says: "less than the thinnest size of the tables; a bond, a lone negative, a lead to a fuse thinner than what it may carry",
 		operators: ["a thinner conductor"],

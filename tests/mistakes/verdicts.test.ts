@@ -200,7 +200,8 @@ test.each([
 	["gull-sloop", "a plain device instead of a ground-fault one", "AC.1", "stands where"],
 	["heron-camper", "one pole opened where two must be", "wd", "still opens the hot"],
 	["heron-camper", "trap: reversed at a box, and again behind it", "water-1 and water-2 in wd", "alike"],
-	["heron-camper", "two points bridged", "inv.in.ground and inv.+", "nothing that the plan tells of"],
+	["puffin-cruiser", "a conductor left out", "up-1.yellow, from eminus.6 to step.in.-", "another lead that bears it"],
+	["puffin-cruiser", "a protective device left out", "F3", "near enough to the post"],
 	["trial-bench", "two wires exchanged in a box", "P-1.white and cord~neutral in cord", "in the box"],
 	["rowan-stair", "two wires exchanged in a box", "step-1.white and l5~neutral in l5", "in the box"],
 ])("harmless in %s: %s: %s", (sample, operator, at, reason) => {
@@ -211,6 +212,7 @@ test.each([
 test.each([
 	["heron-camper", "two wires exchanged at a part", "water-1.black and water-1.white in wd"],
 	["badger-camper", "two points bridged", "inv.in.ground and inv.+"],
+	["heron-camper", "two points bridged", "inv.in.ground and inv.+"],
 ])("no harmless one in %s: %s: %s", (sample, operator, at) => {
 	const text = certain(sampleText.get(`${sample}.ferrule`), sample);
 	expect(verdictOf(text, operator, at)).toMatchObject({ verdict: "found" });
