@@ -5,6 +5,7 @@ import { type DirectState, isAlike } from "../analysis/direct.ts";
 import { findLoopless } from "../analysis/direct-loops.ts";
 import { traceDirectOpenings } from "../analysis/direct-openings.ts";
 import { joinAll } from "../analysis/joined-sets.ts";
+import { findOpposed } from "../analysis/opposed-batteries.ts";
 import { certain } from "../base/certain.ts";
 import { type Finding, finding, type LabelledSpan } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
@@ -15,8 +16,8 @@ import { keyOfReversed } from "./polarity-dc-reversed.ts";
 
 /** Loads on a voltage they are not made for, and loads that get none, though something reaches them: one finding for one cause. */
 export function findWrongDirectVoltage(analysis: Analysis, { direct }: ModeState, basis: string): Finding[] {
-	// Where a battery is shorted or two voltages meet, that is the fault to tell.
-	if (direct === undefined || direct.contradicted.length > 0) return [];
+	// Where a battery is shorted, two cancel each other or two voltages meet, that is the fault to tell.
+	if (direct === undefined || direct.contradicted.length > 0 || findOpposed(direct).length > 0) return [];
 	const { circuit, landings } = analysis;
 	return [
 		...traceDirectOpenings(circuit, direct, landings).map((lost) => tellOpen(circuit, lost, basis)),

@@ -2,6 +2,7 @@
 import type { Analysis } from "../analysis/analysis.ts";
 import { type DirectState, isAlike } from "../analysis/direct.ts";
 import { tellWay } from "../analysis/network.ts";
+import { findOpposed, type Opposed } from "../analysis/opposed-batteries.ts";
 import { type Finding, finding } from "../base/finding.ts";
 import { groupBy } from "../base/group.ts";
 import { listNames } from "../base/wording.ts";
@@ -113,7 +114,24 @@ function checkDirect(analysis: Analysis, direct: DirectState): Finding[] {
 			}),
 		];
 	});
-	return [...batteries, ...loads];
+	return [...batteries, ...findOpposed(direct).map(tellOpposed), ...loads];
+}
+
+function tellOpposed({ one, other, joined }: Opposed): Finding {
+	const [own, free] = joined === "minus" ? ["minus", "plus"] : ["plus", "minus"];
+	return finding({
+		code: polarityDcReversed.code,
+		level: "danger",
+		title: `${one.name} and ${other.name} cancel each other: ${own} is on ${own} between them`,
+		span: other.span,
+		label: `${own} on ${own}`,
+		also: [{ span: one.span, label: one.name }],
+		marks: [one.name, other.name],
+		why: `What hangs between the ${free} of one and the ${free} of the other gets next to nothing, and a charger there drives one of them backward.`,
+		help: "Exchange the two conductors on one of them: in series a link goes from plus to minus.",
+		basis: polarityDcReversed.basis,
+		key: keyOfReversed(`${one.name}/${other.name}`),
+	});
 }
 
 /** The key of the finding on a mistake. */

@@ -274,6 +274,54 @@ circuit desk from inv.out by 14-2
 	});
 });
 
+describe("two batteries that cancel each other", () => {
+	const row = (link: string, back: string, marks = "") => `battery A1 lithium 12.8 V 100 Ah
+battery A2 lithium 12.8 V 100 Ah
+${link}feed there from A1.+ by single 10 AWG red
+  bolted to F1: fuse 30 A
+  bolted to D1: disconnect 60 A
+  1 ft to plus: bus 100 A
+feed back from ${back} by single 10 AWG black
+  1 ft to minus: bus 100 A
+${marks}circuit lamp from plus, minus by pair 14 AWG
+  bolted to F2: fuse 5 A
+  3 ft to l1: light 6 W 24 V
+`;
+
+	test("minus on minus", () => {
+		checkMarked(
+			row(
+				`//      ^^ polarity-dc-reversed "A1 and A2 cancel each other: minus is on minus between them"
+feed middle from A1.- by single 10 AWG black
+  1 ft to A2.-
+`,
+				"A2.+",
+				"//        ^^^^^ protection-missing\n//        ^^^^^ colour-misleading\n",
+			),
+		);
+	});
+
+	test("plus to minus", () => {
+		checkRight(row("feed middle from A1.- by single 10 AWG black\n  1 ft to A2.+\n", "A2.-"));
+	});
+
+	test("two banks with one minus and loads of their own", () => {
+		checkRight(`battery A1 lithium 12.8 V 100 Ah
+battery A2 lithium 12.8 V 100 Ah
+feed one from A1.+, A1.- by pair 12 AWG
+  bolted to F1: fuse 20 A
+  bolted to D1: disconnect 60 A
+  3 ft to l1: light 6 W
+feed two from A2.+, A2.- by pair 12 AWG
+  bolted to F2: fuse 20 A
+  bolted to D2: disconnect 60 A
+  3 ft to l2: light 6 W
+feed tie from A1.- by single 12 AWG black
+  1 ft to A2.-
+`);
+	});
+});
+
 describe("a galvanic isolator", () => {
 	const jetty = (more: string) => `plan "Jetty"
   rules boat
