@@ -1,6 +1,5 @@
 // Switches that do not switch: both terminals joined past them, or travellers and commons mixed up.
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
-import { type EmptyTravellers, findEmptyTravellers } from "../analysis/empty-travellers.ts";
 import {
 	type Bypass,
 	type DeadEnd,
@@ -91,7 +90,6 @@ at s2
 						.filter(({ part, throws }) => throws === 1 || !told.has(runOf(part)))
 						.map((end) => tellDeadEnd(analysis, state, poles, end)),
 				),
-				...findEmptyTravellers(state.network, state.crossings.poles).map((one) => tellEmpty(analysis, state, one)),
 				...idle.map((one) => tellIdle(analysis, state, one)),
 				...stuck.map((one) => tellStuck(analysis, state, one)),
 				...untried.map((switches) => tellUntried(analysis, switches)),
@@ -164,29 +162,6 @@ function tellDeadEnd(
 				: `Run a cable with one core more from ${name} to the switch it works with, as \`by 14-3\`, and land its travellers on ${empty}.`,
 		basis: switchWithoutEffect.basis,
 		key: `${switchWithoutEffect.code}@${name}`,
-		...(behind === undefined ? {} : { consequenceOf: behind }),
-	});
-}
-
-function tellEmpty({ circuit }: Analysis, state: ModeState, { parts, common, empty }: EmptyTravellers): Finding {
-	const [first, ...others] = parts.map((name) => certain(circuit.partByName.get(name), name));
-	const names = listNames(parts);
-	const terminals = empty.map((point) => circuit.points[point]?.name ?? "");
-	const behind = findCause(state, new Set([first, ...others].map((part) => part?.enclosure.name ?? "")));
-	const cable = circuit.plan.settings.region === "iec" ? "5G1.5" : "14-3";
-	return finding({
-		code: switchWithoutEffect.code,
-		level: "error",
-		title: `${names} ${parts.length === 1 ? "switches" : "switch"} nothing: nothing is on ${listNames(terminals)}`,
-		span: certain(first, "a switch").span,
-		label: "no travellers",
-		also: others.map((part) => ({ span: part.span, label: part.name })),
-		marks: [...parts, ...terminals],
-		path: state.crossings.poles.reachOf(common, "hot")?.pathTo(common) ?? [],
-		why: "The hot goes past on the commons: what is to be switched is always on.",
-		help: `Two travellers run between such switches: lay a cable with two hots there, such as ${cable}, and land them on the terminals that are empty.`,
-		basis: switchWithoutEffect.basis,
-		key: `${switchWithoutEffect.code}@${parts.join("/")}`,
 		...(behind === undefined ? {} : { consequenceOf: behind }),
 	});
 }

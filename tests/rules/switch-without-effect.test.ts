@@ -41,8 +41,9 @@ at s1
 	test("a pair with one hot between its switches", () => {
 		checkMarked(`${supply}circuit stairs from LC breaker 15 A by 14-2
   9 ft to s1: switch three-way
-//        ^^ switch-without-effect "s1 and s2 switch nothing: nothing is on s1.traveller.1, s1.traveller.2, s2.traveller.1 and s2.traveller.2"
+//        ^^ switch-without-effect "s1 switches nothing: nothing is on s1.traveller.1 and s1.traveller.2"
   7 ft to s2: switch three-way
+//        ^^ switch-without-effect "s2 switches nothing: nothing is on s2.traveller.1 and s2.traveller.2"
   7 ft to l1: light 9 W
 `);
 	});
