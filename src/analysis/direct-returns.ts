@@ -1,5 +1,6 @@
 // What comes back through negatives, and through leads inside a series: all that the fuses ahead of what leads there let through.
 import type { Circuit, Conductor, Load, Protection, Source } from "../circuit/circuit.ts";
+import { type BatteryBank, findBanks } from "./battery-banks.ts";
 import type { DirectState } from "./direct.ts";
 import { type Edge, liveSources, type Reach } from "./network.ts";
 import type { Pole } from "./poles.ts";
@@ -51,6 +52,7 @@ class BackTracer {
 	private readonly direct: DirectState;
 	private readonly asked: ReadonlySet<number>;
 	private readonly sources: readonly Source[];
+	private readonly banks: readonly BatteryBank[];
 	/** By conductor. */
 	private readonly drawings = new Map<number, Drawing[]>();
 	/** The device before each, and what a device and those beside it let through. */
@@ -67,6 +69,7 @@ class BackTracer {
 			if (ahead !== undefined && comes.nearest !== undefined) this.before.set(comes.nearest.device, ahead);
 		}
 		this.sources = liveSources(direct.network);
+		this.banks = findBanks(circuit, direct).filter(({ joined }) => joined === "parallel");
 		const links = [...asked].flatMap((index) => seriesLinkOf(direct, circuit.conductors[index], this.sources));
 		for (const load of circuit.loads) this.followBack(load, links);
 	}
@@ -124,14 +127,10 @@ class BackTracer {
 		return this.sources.find(({ name }) => name === source)?.sort;
 	}
 
-	/** The batteries whose plus is on the same point as a battery's. */
+	/** The other batteries of a battery's bank in parallel; banks that a handle or a coil ties give each their own. */
 	private parallelWith(source: string): readonly string[] {
-		if (this.sources.length < 2) return [];
-		const [post] = this.sources.find(({ name }) => name === source)?.hot ?? [];
-		return this.sources.flatMap(({ name, sort, hot: [plus] }) => {
-			const isOther = sort === "battery" && name !== source && post !== undefined && plus !== undefined;
-			return isOther && this.direct.potentials.between(post, plus) === 0 ? [name] : [];
-		});
+		const bank = this.banks.find(({ batteries }) => batteries.some(({ name }) => name === source));
+		return bank?.batteries.flatMap(({ name }) => (name === source ? [] : [name])) ?? [];
 	}
 
 	/** What devices let through to some loads together: of devices in a row the smallest, of those side by side the sum. */

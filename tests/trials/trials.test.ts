@@ -33,6 +33,7 @@ const trials: readonly Trial[] = [
 		gaps: [
 			"wiring-P1: empty share",
 			"direct-current: empty share",
+			"direct-current: largest empty rectangle",
 			"one-line: empty share",
 			"one-line: largest empty rectangle",
 		],
