@@ -191,7 +191,12 @@ class Board {
 	private isolator(): Line[] {
 		const { site, feed } = this;
 		if (feed.isAfloat !== true || !site.chance.maybe(0.4)) return [];
-		const words = site.words.thing(site.chance.pick(kindsFor("isolator")), { rating: Math.max(feed.amperes, 30) });
+		// In North America one that fails must go on joining the ground (ABYC A-28, recalled).
+		const isFailSafe = site.wish.region === "us";
+		const words = site.words.thing(site.chance.pick(kindsFor("isolator")), {
+			rating: Math.max(feed.amperes, 30),
+			...(isFailSafe ? { "fail-safe": true } : {}),
+		});
 		return [{ length: site.spelling.length(0.6), text: `to ${site.names.fresh("GI")}: ${words}` }];
 	}
 
