@@ -131,6 +131,7 @@ at s2
   6 ft, ${marked} to s1: switch three-way
 //                                         ^^ end-loose "l1 has no hot: one-2.white is capped in s1"
   9 ft loop, ${marked} to s2: switch three-way
+//                                              ^^ switch-without-effect "s2 switches nothing: nothing is on s2.common"
 `);
 	});
 	test.each([

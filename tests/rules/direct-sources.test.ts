@@ -50,8 +50,8 @@ feed tap from B2.+, B2.- by pair 12 AWG
 	test("wrong: one turned round cancels the other", () => {
 		checkMarked(`battery B1 lithium 12.8 V 100 Ah
 battery B2 lithium 12.8 V 100 Ah
+//      ^^ polarity-dc-reversed "B1 and B2 cancel each other: minus is on minus between them"
 light l1 6 W 24 V
-//    ^^ load-voltage-wrong "l1 gets 0 V: both its terminals are on one pole"
 feed middle from B1.- by single 2/0 black
   1 ft to B2.-
 feed plus from B1.+ by single 10 AWG red
