@@ -2,7 +2,7 @@
 import type { Analysis, ModeState } from "../analysis/analysis.ts";
 import { type Finding, finding, type PathStep } from "../base/finding.ts";
 import { listNames } from "../base/wording.ts";
-import type { Cable, Circuit } from "../circuit/circuit.ts";
+import type { Cable, Circuit, Enclosure } from "../circuit/circuit.ts";
 import { keyOfCable } from "./cable-unsuited.ts";
 import { dead } from "./meter-test.ts";
 import { modesOf } from "./mode-names.ts";
@@ -83,8 +83,21 @@ function findPartedGrounds(circuit: Circuit, state: ModeState, told: ReadonlyMap
 	});
 }
 
-/** Whether a ground runs between the same two boxes by itself, or in another cable of the run; that of another circuit is its own. */
+/**
+ * Whether a ground runs between the same two boxes by itself, or in another cable of the run; that of another circuit is its own.
+ * One with a galvanic isolator in its way runs there all the same.
+ */
 function hasGroundBeside(circuit: Circuit, { from, to, run }: Cable): boolean {
+	if (hasGroundBetween(circuit, from, to, run)) return true;
+	return circuit.parts.some(
+		({ kind, enclosure }) =>
+			kind === "galvanic-isolator" &&
+			hasGroundBetween(circuit, from, enclosure, run) &&
+			hasGroundBetween(circuit, enclosure, to, run),
+	);
+}
+
+function hasGroundBetween(circuit: Circuit, from: Enclosure, to: Enclosure, run: string): boolean {
 	return circuit.cables.some((other) => {
 		const isBeside = (other.from === from && other.to === to) || (other.from === to && other.to === from);
 		const roles = isBeside ? rolesOf(circuit, other) : noRoles;
